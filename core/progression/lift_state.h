@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/base/date.h"
+#include "core/base/load.h"
+#include "core/base/quantity.h"
+#include "core/lifts/equipment.h"
+#include "core/lifts/pattern.h"
+#include "core/progression/policy.h"
+#include "core/progression/rule.h"
+#include "core/progression/stage.h"
+
+#include <optional>
+
+namespace chalk::progression {
+
+/// What a lift is done with; a swap replaces it.
+struct Kit {
+    lifts::Equipment equipment;
+    base::Milli bodyShare;  ///< 0 to 1000
+    lifts::Measure measure = lifts::Measure::Reps;
+    std::optional<base::Load> startLoad;
+
+    bool operator==(const Kit&) const = default;
+};
+
+/// Everything about a lift that is fixed before its first event.
+struct LiftSetup {
+    base::MassUnit unit = base::MassUnit::Kilogram;
+    lifts::Region region = lifts::Region::Lower;
+    std::optional<base::Load> bodyMass;  ///< in `unit`; required where a body share is above 0
+    Kit kit;
+    Stage startStage = Stage::Pattern;   ///< Pattern, Control or BaseLoad
+    Policy policy;
+
+    bool operator==(const LiftSetup&) const = default;
+};
+
+/// Where a lift stands: all that the rules read and write, and nothing that can be worked out from it.
+struct LiftState {
+    Stage stage = Stage::Pattern;
+    int cycle = 1;
+    base::Load load;                           ///< the load of the next exposure, or the held one; loaded stages only
+    bool isOnHold = false;
+    int misses = 0;
+    base::Reps best;                           ///< Rep build
+    std::optional<base::Load> lastMade;        ///< Load build
+    std::optional<base::Reps> bridgeTarget;    ///< Load build, while a bridge is being crossed
+    std::optional<base::Reps> holdReps;        ///< Set build, Rest cut
+    std::optional<base::Sets> sets;            ///< Set build: the sets prescribed, k
+    std::optional<base::Sets> holdSets;        ///< Rest cut
+    std::optional<base::Seconds> rest;         ///< Rest cut: the rest prescribed
+    std::optional<Stage> returnStage;          ///< where Control leads back to
+    bool isReturnCut = false;                  ///< the load was cut by a layoff already
+    bool isPauseAsked = false;                 ///< a C-1 still stands
+    Flags flags;
+    std::optional<base::Date> lastWork;        ///< the last exposure with a working set
+    bool isGapDealtWith = false;               ///< the present gap was met by an event already
+
+    bool operator==(const LiftState&) const = default;
+};
+
+enum class PrescriptionKind : std::uint8_t { Rehearse, Work, Hold };
+
+/// Which number moves in a stage; the others are held.
+enum class Lever : std::uint8_t { Movement, Pauses, FirstLoad, Load, Reps, Sets, Rest };
+
+[[nodiscard]] Lever leverOf(Stage stage);
+
+/// What a lift is to do next. For Rehearse and Hold the numbers mean nothing.
+struct Prescription {
+    PrescriptionKind kind = PrescriptionKind::Rehearse;
+    Stage stage = Stage::Pattern;
+    int cycle = 1;
+    base::Load load;
+    base::Sets sets;
+    base::Reps repsLow;   ///< in reps whatever the measure; shown as reps × seconds or metres per rep
+    base::Reps repsHigh;
+    base::Seconds rest;
+    int reserve = 0;
+    bool isPauseAsked = false;  ///< a pause at the bottom of each rep
+    Flags flags;
+    RuleList rules;             ///< the G rule that the day itself made fire, if any
+
+    bool operator==(const Prescription&) const = default;
+};
+
+[[nodiscard]] std::string_view keyOf(PrescriptionKind kind);
+
+}  // namespace chalk::progression

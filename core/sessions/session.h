@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/base/date.h"
+#include "core/base/id.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace chalk::sessions {
+
+enum class SessionKind : std::uint8_t { Training, MovementScreen, Trial };
+
+/// What became of a session.
+enum class SessionState : std::uint8_t { Planned, Printed, Recorded, Missed, CancelledInTime, CancelledLate };
+
+/// One client's session: booked, and later what became of it.
+struct Session {
+    base::SessionId id;
+    base::ClientId client;
+    base::CoachId coach;
+    base::Date date;
+    int startMinute = 0;    ///< since midnight, 0 to 1439
+    int minutes = 60;       ///< 5 to 480
+    std::string place;      ///< `Rack 1`, `Floor`
+    int placeCapacity = 1;  ///< how many clients the slot takes
+    SessionKind kind = SessionKind::Training;
+    SessionState state = SessionState::Planned;
+    std::string code;       ///< opaque, unique: what the card's code carries
+
+    bool operator==(const Session&) const = default;
+};
+
+[[nodiscard]] std::string_view keyOf(SessionKind kind);
+[[nodiscard]] std::string_view keyOf(SessionState state);
+/// Nothing where the key is unknown.
+[[nodiscard]] std::optional<SessionKind> sessionKindOf(std::string_view key);
+[[nodiscard]] std::optional<SessionState> sessionStateOf(std::string_view key);
+/// `09:00`.
+[[nodiscard]] std::string clockText(int minuteOfDay);
+/// Reads exactly `HH:MM`; nothing for anything else.
+[[nodiscard]] std::optional<int> parseClock(std::string_view text);
+
+}  // namespace chalk::sessions
