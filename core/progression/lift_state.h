@@ -39,7 +39,7 @@ struct LiftSetup {
 struct LiftState {
     Stage stage = Stage::Pattern;
     int cycle = 1;
-    base::Load load;                           ///< the load of the next exposure, or the held one; loaded stages only
+    std::optional<base::Load> load;            ///< of the next exposure, or the held one; nothing before the first load
     bool isOnHold = false;
     int misses = 0;
     base::Reps best;                           ///< Rep build
@@ -50,7 +50,7 @@ struct LiftState {
     std::optional<base::Sets> holdSets;        ///< Rest cut
     std::optional<base::Seconds> rest;         ///< Rest cut: the rest prescribed
     std::optional<Stage> returnStage;          ///< where Control leads back to
-    bool isReturnCut = false;                  ///< the load was cut by a layoff already
+    bool isReturnCut = false;                  ///< a layoff cut the load already, so the return does not
     bool isPauseAsked = false;                 ///< a C-1 still stands
     Flags flags;
     std::optional<base::Date> lastWork;        ///< the last exposure with a working set

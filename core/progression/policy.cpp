@@ -12,7 +12,6 @@ using base::Seconds;
 using base::Sets;
 
 constexpr int kMostReps = 1000;
-constexpr int kMostSets = 50;
 constexpr int kMostSeconds = 3600;
 constexpr std::int32_t kMostStepCenti = 100'000;
 
@@ -61,12 +60,12 @@ std::optional<PolicyFault> faultOfReps(const Policy& p)
 std::optional<PolicyFault> faultOfSets(const Policy& p)
 {
     return firstOf({
-        {"base_sets", isWithin(p.baseSets.value(), 1, kMostSets), "must be 1 or more"},
-        {"top_sets", p.topSets > p.baseSets && p.topSets.value() <= kMostSets, "must be above base_sets"},
+        {"base_sets", isWithin(p.baseSets.value(), 1, 6), "must be 1 to 6"},
+        {"top_sets", p.topSets >= p.baseSets && p.topSets.value() <= 6, "must not be below base_sets, and at most 6"},
         {"least_sets_to_pass", isWithin(p.leastSetsToPass.value(), 1, p.topSets.value()), "must be 1 to top_sets"},
         {"miss_limit", isWithin(p.missLimit, 1, 100), "must be 1 or more"},
         {"rep_miss_limit", isWithin(p.repMissLimit, 1, 100), "must be 1 or more"},
-        {"pain_hold", isWithin(p.painHold, 1, 10), "must be 1 to 10"},
+        {"pain_hold", isWithin(p.painHold, 0, 10), "must be 0 to 10"},
     });
 }
 

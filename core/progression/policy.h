@@ -21,7 +21,7 @@ struct Policy {
     base::Reps capacityMax{15};
     int reserve = 2;                 ///< RIR that a set should stop at, 0 to 10
     base::Sets baseSets{2};
-    base::Sets topSets{5};
+    base::Sets topSets{5};           ///< at most 6
     base::Sets leastSetsToPass{3};
     base::Seconds baseRest{180};
     std::vector<base::Seconds> restSteps{base::Seconds(150), base::Seconds(120), base::Seconds(90), base::Seconds(75), base::Seconds(60)};
@@ -35,7 +35,7 @@ struct Policy {
     int repMissLimit = 3;
     base::Reps repTolerance{2};
     base::Seconds restTolerance{15};
-    int painHold = 4;                ///< 1 to 10
+    int painHold = 4;                ///< pain from which the lift goes on hold, 0 to 10
     std::array<int, 3> layoffDays{14, 28, 56};
     std::array<base::Milli, 3> layoffCuts{base::Milli(100), base::Milli(200), base::Milli(300)};
     base::Seconds secondsPerRep{3};
