@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/progression/lift_machine.h"
+
+#include <optional>
+
+namespace chalk::progression {
+
+/// The record that meets what the lift's stage asks next, to the letter: aimed-at reps with just the reserve kept, no pain,
+/// all steady. Nothing where the policy leaves no such record. The lift is not on hold.
+[[nodiscard]] std::optional<EventBody> recordToTheLetter(const LiftMachine& machine);
+
+/// The first prescription of the next stage if every record from `day` on meets what is asked to the letter. Nothing where
+/// no number of records gets there.
+[[nodiscard]] std::optional<Prescription> arrivalOf(LiftMachine machine, base::Date day);
+
+}  // namespace chalk::progression

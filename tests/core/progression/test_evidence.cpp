@@ -1,0 +1,358 @@
+#include "core/progression/evidence.h"
+
+#include "tests/support/journey.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace chalk::progression {
+
+using test::Journey;
+using test::kilos;
+using test::lowerLift;
+
+namespace {
+
+/// The record that Evidence asks for, made from nothing but what Evidence says. `change` is added to the reps.
+EventBody recordFor(const Evidence& evidence, int change = 0)
+{
+    const EvidenceTarget& target = *evidence.target;
+    if (!isLoaded(evidence.stage)) {
+        Rehearsal rehearsal = test::goodRehearsal();
+        rehearsal.reps = target.repsLow;
+        if (evidence.stage == Stage::Pattern) {
+            rehearsal.pauses = {};
+        }
+        return rehearsal;
+    }
+    SetRecord set;
+    set.load = target.load;
+    set.amount = target.repsLow.value() + change;
+    set.rir = static_cast<std::int16_t>(target.capacityMin ? target.capacityMin->value() - set.amount : target.reserve);
+    set.restSeconds = static_cast<std::int16_t>(target.rest.value_or(base::Seconds(180)).value());
+    return Exposure{0, std::vector<SetRecord>(static_cast<std::size_t>(target.sets.value()), set)};
+}
+
+bool hasMoved(const LiftMachine& before, const LiftMachine& after)
+{
+    return before.state().stage != after.state().stage || before.state().cycle != after.state().cycle;
+}
+
+/// Whether a check that is not met stands for records still to come before the target can lead on.
+bool isWayClear(const Evidence& evidence)
+{
+    for (const CheckKind kind : {CheckKind::SetsReached, CheckKind::RestReached}) {
+        const Check* check = checkOf(evidence, kind);
+        if (check != nullptr && !check->isMet) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void expectAgreement(const Journey& journey)
+{
+    const Evidence evidence = journey.evidence();
+    RC_ASSERT(evidence.checks.size() >= 1U);
+    if (journey.state().isOnHold) {
+        RC_ASSERT(!evidence.next && !evidence.target);
+        RC_ASSERT(evidence.checks.front().kind == CheckKind::Released);
+        return;
+    }
+    RC_ASSERT(evidence.checks.back().kind == CheckKind::Target);
+    LiftMachine before = journey.machine();
+    before.apply(journey.day(), Exposure{});
+    LiftMachine after = before;
+    after.apply(journey.day(), recordFor(evidence));
+    RC_ASSERT(hasMoved(before, after) == isWayClear(evidence));
+    if (hasMoved(before, after)) {
+        RC_ASSERT(evidence.next == after.state().stage);
+        const Prescription first = after.prescriptionOn(journey.day());
+        RC_ASSERT(evidence.arrival->load == first.load);
+        RC_ASSERT(evidence.arrival->cycle == first.cycle);
+    }
+}
+
+void expectFewerRepsStay(const Journey& journey)
+{
+    const Evidence evidence = journey.evidence();
+    if (!evidence.shortfall || evidence.shortfall->misses + 1 >= evidence.shortfall->limit) {
+        return;
+    }
+    const int change = evidence.target->repsLeast.value() - evidence.target->repsLow.value();
+    LiftMachine before = journey.machine();
+    before.apply(journey.day(), Exposure{});
+    LiftMachine least = before;
+    least.apply(journey.day(), recordFor(evidence, change));
+    RC_ASSERT(hasMoved(before, least) == isWayClear(evidence));
+    LiftMachine fewer = before;
+    fewer.apply(journey.day(), recordFor(evidence, change - 1));
+    RC_ASSERT(!hasMoved(before, fewer));
+}
+
+void expectShortfall(const Journey& journey)
+{
+    const Evidence evidence = journey.evidence();
+    if (!evidence.shortfall) {
+        return;
+    }
+    LiftMachine machine = journey.machine();
+    machine.apply(journey.day(), Exposure{});
+    const LiftMachine before = machine;
+    const base::Load held = *before.state().load;
+    Exposure miss = test::exposureOf({});
+    miss.sets.assign(static_cast<std::size_t>(before.setup().policy.topSets.value()), SetRecord{held, 1, 0, 30});
+    for (int misses = evidence.shortfall->misses; misses < evidence.shortfall->limit; ++misses) {
+        RC_ASSERT(!hasMoved(before, machine));
+        RC_ASSERT(machine.state().load == held);
+        machine.apply(journey.day(), miss);
+    }
+    const LiftState& end = machine.state();
+    const Shortfall& shortfall = *evidence.shortfall;
+    switch (shortfall.end) {
+        case Shortfall::End::SettleLoad:
+            RC_ASSERT(end.stage == Stage::RepBuild && end.load == shortfall.load);
+            break;
+        case Shortfall::End::CutLoad:
+            RC_ASSERT(end.stage == evidence.stage && (end.load < held || held == before.loads().lightest()));
+            break;
+        case Shortfall::End::MoveOnWithReps:
+            RC_ASSERT(end.stage == Stage::SetBuild && *end.holdReps == shortfall.reps);
+            break;
+        case Shortfall::End::MoveOnWithSets:
+            RC_ASSERT(end.stage == Stage::RestCut && *end.holdSets == shortfall.sets);
+            break;
+        case Shortfall::End::RestFound:
+            RC_ASSERT(end.cycle == before.state().cycle + 1);
+            break;
+    }
+}
+
+/// An upper-body lift, so that each step is a bridge.
+LiftSetup kettlebellLift()
+{
+    LiftSetup setup = lowerLift(test::kettlebellKit());
+    setup.region = lifts::Region::Upper;
+    return setup;
+}
+
+/// A lift with a bar or with kettlebells that has lived through some months.
+Journey anyJourney()
+{
+    const bool hasBar = *rc::gen::arbitrary<bool>();
+    Journey journey(hasBar ? lowerLift() : kettlebellLift(), Stage::BaseLoad);
+    const auto whim = rc::gen::inRange<std::uint32_t>(0, 4'000'000'000U);
+    for (const std::uint32_t value : *rc::gen::scale(3.0, rc::gen::container<std::vector<std::uint32_t>>(whim))) {
+        journey.live(value);
+    }
+    return journey;
+}
+
+}  // namespace
+
+RC_GTEST_PROP(EvidenceProperty, TheTargetLeadsOnExactlyWhenTheWayIsClear, ())
+{
+    const Journey journey = anyJourney();
+    RC_TAG(std::string(keyOf(journey.evidence().stage)));
+    expectAgreement(journey);
+}
+
+RC_GTEST_PROP(EvidenceProperty, FewerThanTheLeastRepsNeverLeadOn, ())
+{
+    expectFewerRepsStay(anyJourney());
+}
+
+RC_GTEST_PROP(EvidenceProperty, AShortfallEndsAsItSays, ())
+{
+    expectShortfall(anyJourney());
+}
+
+TEST(Evidence, PatternNamesTheCriteriaOfTheLastRehearsal)
+{
+    Journey journey(lowerLift());
+    EXPECT_EQ(journey.evidence().progress.needed, 0);
+    Rehearsal rehearsal = test::goodRehearsal();
+    rehearsal.criteria.back().verdict = Verdict::Partly;
+    journey.record(rehearsal);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.next, Stage::Control);
+    ASSERT_EQ(evidence.checks.size(), 4U);
+    EXPECT_EQ(evidence.checks[0].key, "depth");
+    EXPECT_TRUE(evidence.checks[0].isMet);
+    EXPECT_EQ(evidence.checks[1].key, "heels");
+    EXPECT_FALSE(evidence.checks[1].isMet);
+    EXPECT_EQ(evidence.checks[2].kind, CheckKind::PainFree);
+    EXPECT_EQ(evidence.progress.done, 1);
+    EXPECT_EQ(evidence.progress.needed, 2);
+}
+
+TEST(Evidence, ControlCountsThePausesOfTheRehearsalThatLedThere)
+{
+    Journey journey(lowerLift());
+    Rehearsal rehearsal = test::goodRehearsal();
+    rehearsal.pauses = {120, 60, std::nullopt};
+    journey.record(rehearsal);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.stage, Stage::Control);
+    EXPECT_EQ(evidence.next, Stage::BaseLoad);
+    EXPECT_EQ(evidence.progress.done, 1);
+    EXPECT_TRUE(checkOf(evidence, CheckKind::PauseTop)->isMet);
+    EXPECT_EQ(checkOf(evidence, CheckKind::PauseMiddle)->value, 60);
+    EXPECT_EQ(checkOf(evidence, CheckKind::PauseBottom)->value, -1);
+    EXPECT_EQ(evidence.target->repsLow, base::Reps(5));
+}
+
+TEST(Evidence, ControlLeadsBackToTheReturnStageWithTheLoadCut)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.work(2, 50, 8, 5);
+    ASSERT_EQ(journey.state().stage, Stage::LoadBuild);
+    const Exposure lost = test::exposureOf({{55, 8, 2}, {55, 8, 2, 180, Steadiness::Lost}});
+    journey.record(lost);
+    journey.record(lost);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.stage, Stage::Control);
+    EXPECT_EQ(evidence.next, Stage::LoadBuild);
+    EXPECT_EQ(evidence.progress.done, 0);
+    // 55 kg less 10 per cent is 49.5 kg: 47.5 kg on this bar.
+    EXPECT_EQ(evidence.arrival->load, kilos(47.5));
+}
+
+TEST(Evidence, BaseLoadAsksForWhatTheLastSetsLacked)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.work(1, 40, 8, 5);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.next, Stage::LoadBuild);
+    EXPECT_TRUE(checkOf(evidence, CheckKind::RirRecorded)->isMet);
+    EXPECT_FALSE(checkOf(evidence, CheckKind::FullSets)->isMet);
+    EXPECT_EQ(checkOf(evidence, CheckKind::FullSets)->value, 1);
+    EXPECT_TRUE(checkOf(evidence, CheckKind::ReserveKept)->isMet);
+    EXPECT_EQ(evidence.checks.back().value, 13);
+    EXPECT_EQ(evidence.progress.done, 2);
+    EXPECT_EQ(evidence.target->load, kilos(40));
+    EXPECT_EQ(evidence.target->capacityMin, base::Reps(12));
+}
+
+TEST(Evidence, ALoadThatIsTooHeavyAsksForALighterOption)
+{
+    Journey journey(kettlebellLift(), Stage::BaseLoad);
+    journey.work(2, 8, 6, 2);
+    const Evidence evidence = journey.evidence();
+    const Check* lighter = checkOf(evidence, CheckKind::LighterOption);
+    ASSERT_NE(lighter, nullptr);
+    EXPECT_FALSE(lighter->isMet);
+}
+
+TEST(Evidence, LoadBuildIsDoneWhenTheLoadIsHard)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.work(2, 50, 8, 5);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.next, Stage::RepBuild);
+    EXPECT_EQ(evidence.target->load, kilos(55));
+    EXPECT_EQ(evidence.target->repsLow, base::Reps(5));
+    EXPECT_EQ(evidence.target->repsHigh, base::Reps(6));
+    EXPECT_FALSE(evidence.target->isOpenAbove);
+    EXPECT_EQ(evidence.shortfall->end, Shortfall::End::CutLoad);
+}
+
+TEST(Evidence, ABridgeIsCrossedBeforeTheFarLoadCounts)
+{
+    Journey journey(kettlebellLift(), Stage::BaseLoad);
+    journey.work(2, 12, 8, 5);
+    ASSERT_TRUE(journey.state().bridgeTarget);
+    const Evidence evidence = journey.evidence();
+    const Check* bridge = checkOf(evidence, CheckKind::BridgeCrossed);
+    ASSERT_NE(bridge, nullptr);
+    EXPECT_EQ(bridge->load, kilos(16));
+    EXPECT_EQ(bridge->needed, 12);
+    EXPECT_EQ(bridge->value, journey.state().bridgeTarget->value() - 1);
+    EXPECT_EQ(evidence.target->load, kilos(16));
+}
+
+TEST(Evidence, AtTheEquipmentLimitAnyMadeExposureLeadsOn)
+{
+    Journey journey(kettlebellLift(), Stage::BaseLoad);
+    journey.record(CoachSet{Stage::LoadBuild, kilos(24), {}, {}, {}, "came from another coach"});
+    const Evidence evidence = journey.evidence();
+    EXPECT_TRUE(evidence.target->isOpenAbove);
+    journey.work(2, 24, 10, 2);
+    EXPECT_EQ(journey.state().stage, Stage::RepBuild);
+}
+
+TEST(Evidence, RepBuildCountsTowardsTheGoal)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.record(CoachSet{Stage::RepBuild, kilos(60), base::Reps(7), {}, {}, "came from another coach"});
+    journey.work(2, 60, 8, 1);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.progress.unit, EvidenceProgress::Unit::Reps);
+    EXPECT_EQ(evidence.progress.done, 7);
+    EXPECT_EQ(evidence.progress.needed, 12);
+    EXPECT_FALSE(checkOf(evidence, CheckKind::ReserveKept)->isMet);
+    EXPECT_EQ(evidence.checks.back().value, 7);
+    EXPECT_EQ(evidence.shortfall->misses, 1);
+    EXPECT_EQ(evidence.shortfall->end, Shortfall::End::CutLoad);
+}
+
+TEST(Evidence, SetBuildAndRestCutCountTheirSteps)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.record(CoachSet{Stage::SetBuild, kilos(60), base::Reps(12), base::Sets(4), {}, "came from another coach"});
+    Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.progress.done, 1);
+    EXPECT_EQ(evidence.progress.needed, 3);
+    EXPECT_FALSE(checkOf(evidence, CheckKind::SetsReached)->isMet);
+    EXPECT_EQ(evidence.target->repsLeast, base::Reps(10));
+    journey.record(CoachSet{Stage::RestCut, {}, {}, {}, base::Seconds(75), "a short break at work"});
+    evidence = journey.evidence();
+    EXPECT_EQ(evidence.progress.done, 3);
+    EXPECT_EQ(evidence.progress.needed, 5);
+    EXPECT_EQ(evidence.target->rest, base::Seconds(60));
+    EXPECT_EQ(evidence.next, Stage::LoadBuild);
+    EXPECT_EQ(evidence.arrival->cycle, 2);
+    EXPECT_EQ(evidence.arrival->load, kilos(65));
+}
+
+TEST(Evidence, AHoldAsksForItsRelease)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.record(test::exposureOf({{50, 8, 5}, {50, 8, 5}}, 5));
+    journey.pass(3);
+    const Evidence evidence = journey.evidence();
+    EXPECT_FALSE(evidence.next);
+    ASSERT_EQ(evidence.checks.size(), 1U);
+    EXPECT_EQ(evidence.checks[0].kind, CheckKind::Released);
+    EXPECT_EQ(evidence.checks[0].value, 5);
+    EXPECT_EQ(evidence.checks[0].date, journey.day() - 3);
+}
+
+TEST(Evidence, ALongLayoffIsDealtWithAndAsksForARescreen)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.work(2, 50, 8, 5);
+    journey.pass(60);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.stage, Stage::BaseLoad);
+    EXPECT_NE(checkOf(evidence, CheckKind::Rescreened), nullptr);
+    EXPECT_EQ(checkOf(evidence, CheckKind::PainFree), nullptr);
+    EXPECT_EQ(journey.state().stage, Stage::LoadBuild);
+}
+
+TEST(Evidence, StreaksCountRecordsInARow)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.record(test::exposureOf({{50, 8, 5}, {50, 8, 5}}, 1));
+    for (int i = 0; i < 3; ++i) {
+        journey.pass(2);
+        journey.work(2, 50, 8, 5);
+    }
+    journey.record(test::exposureOf({{60, 8, 5, 180, Steadiness::Shaky}, {60, 8, 5}}));
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(checkOf(evidence, CheckKind::PainFree)->count, 4);
+    EXPECT_FALSE(checkOf(evidence, CheckKind::Steady)->isMet);
+    EXPECT_EQ(checkOf(evidence, CheckKind::Steady)->count, 0);
+}
+
+}  // namespace chalk::progression
