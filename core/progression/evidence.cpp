@@ -89,9 +89,9 @@ Evidence evidenceFor(const LiftMachine& machine, std::span<const JudgedEvent> hi
         lift.counted = factsOf(*facts.exposure, now.kit().measure, lift.policy);
     }
     describe(evidence, lift);
-    evidence.arrival = arrivalOf(now, day);
-    if (evidence.arrival) {
-        evidence.next = evidence.arrival->stage;
+    if (const auto arrival = arrivalOf(now, day)) {
+        evidence.next = arrival->stage;
+        evidence.arrival = arrival->first;
     }
     return evidence;
 }

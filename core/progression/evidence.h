@@ -101,7 +101,7 @@ struct Evidence {
     EvidenceProgress progress;
     std::vector<Check> checks;            ///< in the order in which they are met; Target last
     std::optional<Shortfall> shortfall;   ///< stages 4 to 7
-    std::optional<Prescription> arrival;  ///< the first prescription of the next stage, if all goes to plan
+    std::optional<Prescription> arrival;  ///< the first prescription after that, if all goes to plan
 };
 
 /// The evidence of a lift on `day`, no earlier than its last event, layoffs up to that day applied. `history` is the lift's

@@ -74,7 +74,7 @@ std::optional<EventBody> recordToTheLetter(const LiftMachine& machine)
     return std::nullopt;
 }
 
-std::optional<Prescription> arrivalOf(LiftMachine machine, base::Date day)
+std::optional<Arrival> arrivalOf(LiftMachine machine, base::Date day)
 {
     const Stage stage = machine.state().stage;
     const int cycle = machine.state().cycle;
@@ -85,7 +85,7 @@ std::optional<Prescription> arrivalOf(LiftMachine machine, base::Date day)
         }
         machine.apply(day, *record);
         if (machine.state().stage != stage || machine.state().cycle != cycle) {
-            return machine.prescriptionOn(day);
+            return Arrival{machine.state().stage, machine.prescriptionOn(day)};
         }
     }
     return std::nullopt;

@@ -10,8 +10,14 @@ namespace chalk::progression {
 /// all steady. Nothing where the policy leaves no such record. The lift is not on hold.
 [[nodiscard]] std::optional<EventBody> recordToTheLetter(const LiftMachine& machine);
 
-/// The first prescription of the next stage if every record from `day` on meets what is asked to the letter. Nothing where
+/// The next stage and its first prescription. The two differ in stage where a layoff is looked at again on arrival.
+struct Arrival {
+    Stage stage = Stage::Pattern;
+    Prescription first;
+};
+
+/// Where the lift arrives if every record from `day` on meets what is asked to the letter. Nothing where
 /// no number of records gets there.
-[[nodiscard]] std::optional<Prescription> arrivalOf(LiftMachine machine, base::Date day);
+[[nodiscard]] std::optional<Arrival> arrivalOf(LiftMachine machine, base::Date day);
 
 }  // namespace chalk::progression

@@ -218,6 +218,20 @@ TEST(Evidence, ControlLeadsBackToTheReturnStageWithTheLoadCut)
     EXPECT_EQ(evidence.arrival->load, kilos(47.5));
 }
 
+TEST(Evidence, AReturnAfterALongGapIsLookedAtOnceMore)
+{
+    Journey journey(lowerLift(), Stage::BaseLoad);
+    journey.work(2, 50, 8, 5);
+    const Exposure lost = test::exposureOf({{55, 8, 2}, {55, 8, 2, 180, Steadiness::Lost}});
+    journey.record(lost);
+    journey.record(lost);
+    journey.pass(30);
+    const Evidence evidence = journey.evidence();
+    EXPECT_EQ(evidence.next, Stage::LoadBuild);
+    EXPECT_EQ(evidence.arrival->stage, Stage::Control);
+    EXPECT_TRUE(evidence.arrival->rules.has(Rule::G2));
+}
+
 TEST(Evidence, BaseLoadAsksForWhatTheLastSetsLacked)
 {
     Journey journey(lowerLift(), Stage::BaseLoad);
