@@ -49,11 +49,11 @@ struct Criterion {
     bool operator==(const Criterion&) const = default;
 };
 
-/// Pauses in hundredths of a second; nothing where it was not tried.
+/// Pauses in milliseconds; nothing where it was not tried.
 struct Pauses {
-    std::optional<int> topCenti;
-    std::optional<int> middleCenti;
-    std::optional<int> bottomCenti;
+    std::optional<int> topMs;
+    std::optional<int> middleMs;
+    std::optional<int> bottomMs;
 
     bool operator==(const Pauses&) const = default;
 };

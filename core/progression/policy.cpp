@@ -53,7 +53,7 @@ std::optional<PolicyFault> faultOfReps(const Policy& p)
         {"reserve", isWithin(p.reserve, 0, 10), "must be 0 to 10"},
         {"rep_tolerance", isWithin(p.repTolerance.value(), 0, kMostReps), "must be 0 or more"},
         {"control_reps", isWithin(p.controlReps.value(), 1, kMostReps), "must be 1 or more"},
-        {"pause_s", isWithin(p.pauseCenti, 0, 100 * kMostSeconds), "must be 0 to 3600"},
+        {"pause_s", isWithin(p.pauseMs, 0, 1000 * kMostSeconds), "must be 0 to 3600"},
     });
 }
 

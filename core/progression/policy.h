@@ -25,7 +25,7 @@ struct Policy {
     base::Sets leastSetsToPass{3};
     base::Seconds baseRest{180};
     std::vector<base::Seconds> restSteps{base::Seconds(150), base::Seconds(120), base::Seconds(90), base::Seconds(75), base::Seconds(60)};
-    int pauseCenti = 100;            ///< the least pause in Control, hundredths of a second
+    int pauseMs = 1000;              ///< the least pause in Control
     base::Reps controlReps{5};
     base::Load stepUpper;            ///< per exposure, in the lift's unit
     base::Load stepLower;

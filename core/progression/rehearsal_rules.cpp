@@ -40,9 +40,9 @@ bool isPatternUnearned(const RuleCase& c)
     return isInPattern(c) && (criteria.empty() || !isEveryMet || c.pain > 0);
 }
 
-bool isPauseShort(const std::optional<int>& pauseCenti, const Policy& policy)
+bool isPauseShort(const std::optional<int>& pauseMs, const Policy& policy)
 {
-    return !pauseCenti || *pauseCenti < policy.pauseCenti;
+    return !pauseMs || *pauseMs < policy.pauseMs;
 }
 
 bool isControlUnearned(const RuleCase& c)
@@ -50,8 +50,8 @@ bool isControlUnearned(const RuleCase& c)
     const Rehearsal& trial = *c.rehearsal;
     const bool isAnyNotMet = std::any_of(trial.criteria.begin(), trial.criteria.end(),
                                          [](const Criterion& criterion) { return criterion.verdict != Verdict::Met; });
-    return trial.reps < c.policy.controlReps || isPauseShort(trial.pauses.topCenti, c.policy) ||
-           isPauseShort(trial.pauses.middleCenti, c.policy) || isPauseShort(trial.pauses.bottomCenti, c.policy) ||
+    return trial.reps < c.policy.controlReps || isPauseShort(trial.pauses.topMs, c.policy) ||
+           isPauseShort(trial.pauses.middleMs, c.policy) || isPauseShort(trial.pauses.bottomMs, c.policy) ||
            trial.steadiness != Steadiness::Steady || c.pain > 0 || isAnyNotMet;
 }
 

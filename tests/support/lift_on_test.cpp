@@ -59,7 +59,7 @@ Rehearsal goodRehearsal()
     Rehearsal rehearsal;
     rehearsal.criteria = {{"depth", progression::Verdict::Met}, {"heels", progression::Verdict::Met}};
     rehearsal.reps = base::Reps(5);
-    rehearsal.pauses = {100, 100, 100};
+    rehearsal.pauses = {1000, 1000, 1000};
     return rehearsal;
 }
 

@@ -68,9 +68,9 @@ TEST(RehearsalRules, ControlAsksForEveryPart)
     EXPECT_EQ(rulesInControl([](Rehearsal&) {}), "K-1");
     EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.criteria.clear(); }), "K-1") << "none judged is no obstacle here";
     EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.reps = base::Reps(4); }), "K-2");
-    EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pauses.topCenti = 99; }), "K-2");
-    EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pauses.middleCenti.reset(); }), "K-2");
-    EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pauses.bottomCenti = 0; }), "K-2");
+    EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pauses.topMs = 999; }), "K-2");
+    EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pauses.middleMs.reset(); }), "K-2");
+    EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pauses.bottomMs = 0; }), "K-2");
     EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.steadiness = Steadiness::Shaky; }), "K-2");
     EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pain = 1; }), "K-2");
     EXPECT_EQ(rulesInControl([](Rehearsal& r) { r.pain = 4; }), "P-1");
