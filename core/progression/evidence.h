@@ -24,7 +24,7 @@ enum class CheckKind : std::uint8_t {
     Rescreened,     ///< a rehearsal after a long layoff
     LighterOption,  ///< the lightest load is too heavy: an easier exercise or lighter equipment
     Criterion,      ///< a point of the movement, by `key`
-    PauseTop,       ///< hundredths of a second held and needed; value -1 where it was not tried
+    PauseTop,       ///< milliseconds held and needed; value -1 where it was not tried
     PauseMiddle,
     PauseBottom,
     ControlReps,  ///< repetitions

@@ -16,7 +16,7 @@ Rehearsal goodRehearsal(const Policy& policy)
     Rehearsal rehearsal;
     rehearsal.criteria = {{"all", Verdict::Met}};
     rehearsal.reps = policy.controlReps;
-    rehearsal.pauses = {policy.pauseCenti, policy.pauseCenti, policy.pauseCenti};
+    rehearsal.pauses = {policy.pauseMs, policy.pauseMs, policy.pauseMs};
     return rehearsal;
 }
 

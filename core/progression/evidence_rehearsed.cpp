@@ -6,8 +6,8 @@ namespace {
 
 void addPause(Evidence& evidence, const EvidenceSubject& lift, CheckKind kind, std::optional<int> held)
 {
-    const bool isMet = held && *held >= lift.policy.pauseCenti;
-    evidence.checks.push_back(plainCheck(kind, isMet, lift.facts.rehearsalDate, held.value_or(-1), lift.policy.pauseCenti));
+    const bool isMet = held && *held >= lift.policy.pauseMs;
+    evidence.checks.push_back(plainCheck(kind, isMet, lift.facts.rehearsalDate, held.value_or(-1), lift.policy.pauseMs));
     evidence.progress.done += isMet ? 1 : 0;
 }
 
@@ -39,9 +39,9 @@ void describeControl(Evidence& evidence, const EvidenceSubject& lift)
     const Rehearsal* rehearsal = lift.facts.rehearsal;
     const Pauses& pauses = rehearsal ? rehearsal->pauses : none.pauses;
     evidence.progress = {EvidenceProgress::Unit::Pauses, 0, 3};
-    addPause(evidence, lift, CheckKind::PauseTop, pauses.topCenti);
-    addPause(evidence, lift, CheckKind::PauseMiddle, pauses.middleCenti);
-    addPause(evidence, lift, CheckKind::PauseBottom, pauses.bottomCenti);
+    addPause(evidence, lift, CheckKind::PauseTop, pauses.topMs);
+    addPause(evidence, lift, CheckKind::PauseMiddle, pauses.middleMs);
+    addPause(evidence, lift, CheckKind::PauseBottom, pauses.bottomMs);
     const base::Reps needed = lift.policy.controlReps;
     if (rehearsal) {
         const auto date = lift.facts.rehearsalDate;

@@ -87,7 +87,7 @@ EventBody rehearsalFor(Whim& whim)
         rehearsal.criteria.back().verdict = Verdict::Partly;
     }
     rehearsal.reps = base::Reps(4 + whim.below(6));
-    rehearsal.pauses.middleCenti = 80 + 20 * whim.below(6);
+    rehearsal.pauses.middleMs = 800 + 200 * whim.below(6);
     rehearsal.pain = whim.below(12) == 0 ? 1 : 0;
     rehearsal.steadiness = whim.below(8) == 0 ? Steadiness::Shaky : Steadiness::Steady;
     return rehearsal;

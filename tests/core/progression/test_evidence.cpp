@@ -190,14 +190,14 @@ TEST(Evidence, ControlCountsThePausesOfTheRehearsalThatLedThere)
 {
     Journey journey(lowerLift());
     Rehearsal rehearsal = test::goodRehearsal();
-    rehearsal.pauses = {120, 60, std::nullopt};
+    rehearsal.pauses = {1200, 600, std::nullopt};
     journey.record(rehearsal);
     const Evidence evidence = journey.evidence();
     EXPECT_EQ(evidence.stage, Stage::Control);
     EXPECT_EQ(evidence.next, Stage::BaseLoad);
     EXPECT_EQ(evidence.progress.done, 1);
     EXPECT_TRUE(checkOf(evidence, CheckKind::PauseTop)->isMet);
-    EXPECT_EQ(checkOf(evidence, CheckKind::PauseMiddle)->value, 60);
+    EXPECT_EQ(checkOf(evidence, CheckKind::PauseMiddle)->value, 600);
     EXPECT_EQ(checkOf(evidence, CheckKind::PauseBottom)->value, -1);
     EXPECT_EQ(evidence.target->repsLow, base::Reps(5));
 }
