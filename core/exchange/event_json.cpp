@@ -174,7 +174,8 @@ EventBody readCoachSet(ObjectReader& reader)
 
 EventBody readSwap(ObjectReader& reader, EventFields fields)
 {
-    reader.allowOnly({"date", "type", "session", "equipment", "start_load", "body_share", "measure", fields.hasExercise ? "exercise" : "measure"});
+    reader.allowOnly({"date", "type", "session", "equipment", "start_load", "body_share", "measure", fields.hasExercise ? "exercise" : "measure",
+                      fields.hasExercise ? "pieces" : "measure"});
     progression::Swap swap;
     if (const auto equipment = readEquipment(reader.required("equipment"), reader.pathOf("equipment"))) {
         swap.equipment = *equipment;
@@ -194,6 +195,7 @@ EventBody readSwap(ObjectReader& reader, EventFields fields)
         }
     }
     swap.exerciseKey = reader.optionalText("exercise").value_or(std::string());
+    swap.pieces = reader.optionalWholeNumber("pieces", 1, 2).value_or(1);
     return swap;
 }
 

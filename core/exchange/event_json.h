@@ -11,7 +11,7 @@ namespace chalk::exchange {
 
 /// Fields of an event that only a studio's own files have, besides those of a history.
 struct EventFields {
-    bool hasExercise = false;  ///< `exercise` of a swap
+    bool hasExercise = false;  ///< `exercise` and `pieces` of a swap
     bool hasSession = false;   ///< `session` of any event: the code of the session it was done in; the reader looks it up
 };
 

@@ -123,6 +123,9 @@ struct BodyWriter {
         if (!swap.exerciseKey.empty()) {
             put(object, "exercise", textOf(swap.exerciseKey));
         }
+        if (swap.pieces != 1) {
+            put(object, "pieces", swap.pieces);
+        }
     }
 };
 

@@ -94,7 +94,8 @@ struct Swap {
     std::optional<base::Load> startLoad;
     std::optional<base::Milli> bodyShare;
     std::optional<lifts::Measure> measure;
-    std::string exerciseKey;  ///< for the catalogue; no rule reads it
+    std::string exerciseKey;  ///< of the catalogue; no rule reads it
+    int pieces = 1;           ///< 2 where a pair is held; no rule reads it
 
     bool operator==(const Swap&) const = default;
 };

@@ -63,7 +63,8 @@ Fault faultOfSet(const CoachSet& set, const LiftState& state, const lifts::LoadT
 
 Kit kitAfter(const Swap& swap, const Kit& before)
 {
-    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad};
+    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad,
+            swap.exerciseKey,   swap.pieces};
 }
 
 /// Judges one event on one lift: the state before is in it, the state after too.

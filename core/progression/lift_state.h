@@ -10,6 +10,7 @@
 #include "core/progression/stage.h"
 
 #include <optional>
+#include <string>
 
 namespace chalk::progression {
 
@@ -19,6 +20,8 @@ struct Kit {
     base::Milli bodyShare;  ///< 0 to 1000
     lifts::Measure measure = lifts::Measure::Reps;
     std::optional<base::Load> startLoad;
+    std::string exerciseKey;  ///< of the catalogue; no rule reads it
+    int pieces = 1;           ///< 2 where a pair is held, and the load is that of one; no rule reads it
 
     bool operator==(const Kit&) const = default;
 };

@@ -18,7 +18,7 @@ using progression::Stage;
 Kit barbellKit()
 {
     const auto pair = [](double plate, int count) { return lifts::PlatePair{kilos(plate), count}; };
-    return {lifts::Barbell{kilos(20), {pair(25, 2), pair(15, 1), pair(10, 1), pair(5, 1), pair(2.5, 1), pair(1.25, 1)}}, {}, {}, {}};
+    return {lifts::Barbell{kilos(20), {pair(25, 2), pair(15, 1), pair(10, 1), pair(5, 1), pair(2.5, 1), pair(1.25, 1)}}, {}, {}, {}, {}};
 }
 
 Kit fixedKit(std::initializer_list<int> loads)
@@ -27,7 +27,7 @@ Kit fixedKit(std::initializer_list<int> loads)
     for (const int load : loads) {
         fixed.loads.push_back(kilos(load));
     }
-    return {fixed, {}, {}, {}};
+    return {fixed, {}, {}, {}, {}};
 }
 
 LiftSetup lowerLift(Kit kit)

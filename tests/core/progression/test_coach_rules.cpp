@@ -113,7 +113,7 @@ TEST(CoachRules, SwapStartsTheLoadAnew)
 {
     LiftOnTest lift;
     lift.set(Stage::RestCut, 60);
-    Swap swap{fixedKit({8, 12, 16}).equipment, kilos(12), {}, {}, {}};
+    Swap swap{fixedKit({8, 12, 16}).equipment, kilos(12), {}, {}, {}, 1};
     EXPECT_EQ(lift.apply(swap), "X-1");
     EXPECT_EQ(lift.due().stage, Stage::BaseLoad);
     EXPECT_EQ(lift.due().load, kilos(12));
@@ -135,7 +135,7 @@ TEST(CoachRules, SwapInAnUnloadedStageKeepsTheStage)
     lift.work({{60, 8, 2}}, 6);
     lift.apply(Release{"better"});
     EXPECT_EQ(lift.due().stage, Stage::Control);
-    EXPECT_EQ(lift.apply(Swap{fixedKit({8, 12}).equipment, {}, {}, {}, {}}), "X-1");
+    EXPECT_EQ(lift.apply(Swap{fixedKit({8, 12}).equipment, {}, {}, {}, {}, 1}), "X-1");
     EXPECT_EQ(lift.due().stage, Stage::Control);
     EXPECT_EQ(lift.rehearse(), "K-1");
     EXPECT_EQ(lift.due().stage, Stage::BaseLoad) << "no way back to the old stage";

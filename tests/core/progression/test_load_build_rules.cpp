@@ -129,7 +129,7 @@ TEST(LoadBuildRules, PercentagesAreOfTheEffectiveLoad)
     // A pull-up with 2.5 kg: 80 + 2.5 = 82.5; with 10 kg 90: more than a step of 5 kg, but 9.1 per cent.
     progression::LiftSetup setup = lowerLift();
     setup.bodyMass = kilos(80);
-    setup.kit = {lifts::BodyAdded{{kilos(-20), kilos(0), kilos(2.5), kilos(10), kilos(30)}}, base::Milli(1000), {}, {}};
+    setup.kit = {lifts::BodyAdded{{kilos(-20), kilos(0), kilos(2.5), kilos(10), kilos(30)}}, base::Milli(1000), {}, {}, {}};
     LiftOnTest lift(std::move(setup));
     lift.set(Stage::LoadBuild, 2.5);
     EXPECT_EQ(lift.work(2, 2.5, 8, 2), "L-1");

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/store/engine.h"
+
+#include <QString>
+
+namespace chalk::store {
+
+/// The schema that this program reads and writes.
+[[nodiscard]] int presentSchemaVersion();
+
+/// Brings a database from `version` to the present schema: every numbered step (`:/schema/0001_*.sql` and on) in one transaction.
+/// Fails, and changes nothing, where the database is newer or a step fails.
+[[nodiscard]] Result<void> migrate(QSqlDatabase& database, const Engine& engine, int version, const QString& target);
+
+/// The statements of a migration file, split at the semicolons that end one.
+[[nodiscard]] QStringList statementsOf(const QString& sql);
+
+}  // namespace chalk::store

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QString>
+
+#include <tl/expected.hpp>
+
+namespace chalk::store {
+
+/// What went wrong with a studio's data, for the program to act on and for a person to read.
+struct StoreError {
+    enum class Kind {
+        NotThere,       ///< no such file, or a folder in its place
+        NotAStudio,     ///< a file, but not one of ours
+        Damaged,        ///< one of ours, cut short or broken
+        Newer,          ///< written by a newer version of the program
+        CannotWrite,    ///< read-only, no space, no right
+        Busy,           ///< another program holds it
+        Refused,        ///< the data itself says no: a reference to nothing, a value out of range
+        Cancelled,      ///< stopped by the person
+        Other
+    };
+    Kind kind = Kind::Other;
+    QString message;  ///< one sentence that names the file or the record
+};
+
+template <class T>
+using Result = tl::expected<T, StoreError>;
+
+[[nodiscard]] inline tl::unexpected<StoreError> storeError(StoreError::Kind kind, QString message)
+{
+    return tl::make_unexpected(StoreError{kind, std::move(message)});
+}
+
+}  // namespace chalk::store
