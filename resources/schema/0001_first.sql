@@ -148,6 +148,7 @@ BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 -- Caches: worked out from the log, thrown away and rebuilt at any time.
 CREATE TABLE lift_state (
     lift_id INTEGER PRIMARY KEY REFERENCES lift (id),
+    exercise_key TEXT NOT NULL,
     stage TEXT NOT NULL,
     cycle INTEGER NOT NULL,
     is_on_hold INTEGER NOT NULL,
@@ -168,7 +169,7 @@ CREATE TABLE stage_reached (
     PRIMARY KEY (lift_id, cycle, stage)
 ) STRICT, WITHOUT ROWID;
 
--- Load volume of the working sets of an ISO week, named by its Monday; in tenths of a microgram × repetitions.
+-- Load volume of the working sets of an ISO week, named by its Monday: kilograms × repetitions.
 CREATE TABLE client_week (
     monday INTEGER NOT NULL,
     client_id INTEGER NOT NULL REFERENCES client (id),

@@ -1,0 +1,66 @@
+#include "core/store/client_reader.h"
+
+#include <algorithm>
+
+namespace chalk::store {
+
+Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
+{
+    m_database.begin();
+    ClientFile file;
+    Statement row(m_database, QStringLiteral("SELECT ") + clientColumns() +
+                                  QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ?"));
+    if (row.run(id) && !row.next()) {
+        return storeError(StoreError::Kind::Refused, QStringLiteral("There is no client %1").arg(id.value()));
+    }
+    if (!m_database.failure()) {
+        file.client = clientOf(row);
+        file.coachName = row.text(kClientColumns);
+    }
+    file.clearance = readClearance(m_database, id);
+    file.cautions = readCautions(m_database, id, today);
+    file.lifts = readLifts(id);
+    file.next = readNextSession(m_database, id, today);
+    return m_database.resultOf(std::move(file));
+}
+
+std::vector<ClientLift> ClientReader::readLifts(base::ClientId client)
+{
+    std::vector<base::LiftId> ids;
+    Statement rows(m_database, QStringLiteral("SELECT id FROM lift WHERE client_id = ? ORDER BY id"));
+    rows.run(client);
+    while (rows.next()) {
+        ids.emplace_back(rows.integer(0));
+    }
+    EventLog log(m_database);
+    LiftCache cache(m_database, log);
+    Statement reached(m_database, QStringLiteral("SELECT cycle, stage, day FROM stage_reached WHERE lift_id = ? ORDER BY cycle, stage"));
+    std::vector<ClientLift> lifts;
+    for (const base::LiftId id : ids) {
+        auto lift = cache.read(id);
+        if (!lift) {
+            return lifts;
+        }
+        ClientLift& one = lifts.emplace_back(ClientLift{*std::move(lift), {}});
+        reached.run(id);
+        while (reached.next()) {
+            one.reached.push_back({reached.number(0), static_cast<progression::Stage>(reached.number(1)), reached.date(2)});
+        }
+    }
+    std::stable_sort(lifts.begin(), lifts.end(), [](const ClientLift& a, const ClientLift& b) { return a.lift.pattern < b.lift.pattern; });
+    return lifts;
+}
+
+Result<std::vector<std::pair<base::ClientId, std::string>>> ClientReader::names()
+{
+    m_database.begin();
+    std::vector<std::pair<base::ClientId, std::string>> names;
+    Statement rows(m_database, QStringLiteral("SELECT id, name FROM client ORDER BY name, id"));
+    rows.run();
+    while (rows.next()) {
+        names.emplace_back(base::ClientId(rows.integer(0)), rows.text(1));
+    }
+    return m_database.resultOf(std::move(names));
+}
+
+}  // namespace chalk::store

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "core/store/lift_cache.h"
+#include "core/store/profile_rows.h"
+
+namespace chalk::store {
+
+/// A day on which a lift reached a stage.
+struct StageReached {
+    int cycle = 1;
+    progression::Stage stage = progression::Stage::Pattern;
+    base::Date day;
+};
+
+/// A lift with all that is known of where it stands.
+struct ClientLift {
+    CachedLift lift;
+    std::vector<StageReached> reached;  ///< of all cycles, by cycle and stage
+};
+
+/// Everything about one client but the log itself.
+struct ClientFile {
+    clients::Client client;
+    std::string coachName;
+    clients::Clearance clearance;
+    std::vector<clients::Caution> cautions;  ///< those in force
+    std::vector<ClientLift> lifts;           ///< by pattern
+    NextSession next;
+};
+
+/// Reads one client.
+class ClientReader {
+public:
+    explicit ClientReader(Database& database) : m_database(database) {}
+
+    /// Fails where there is no such client.
+    [[nodiscard]] Result<ClientFile> read(base::ClientId client, base::Date today);
+    /// Ids and names of everybody, by name.
+    [[nodiscard]] Result<std::vector<std::pair<base::ClientId, std::string>>> names();
+
+private:
+    [[nodiscard]] std::vector<ClientLift> readLifts(base::ClientId client);
+
+    Database& m_database;
+};
+
+}  // namespace chalk::store

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/base/id.h"
+#include "core/progression/event.h"
+#include "core/store/database.h"
+#include "core/store/statement.h"
+
+#include <optional>
+#include <vector>
+
+namespace chalk::store {
+
+/// A new row for the log.
+struct NewEntry {
+    base::LiftId lift;
+    progression::Event event;
+    base::ActId act;
+    base::SessionId session;       ///< none where it was done outside of one
+    base::EventId replaces;        ///< none for a first version
+    bool isVoid = false;           ///< takes back what it replaces
+};
+
+/// A row of the log.
+struct LogEntry {
+    base::EventId id;
+    base::EventId root;            ///< the first version: its place in the day
+    base::EventId replaces;
+    base::LiftId lift;
+    base::ActId act;
+    base::SessionId session;
+    bool isVoid = false;
+    progression::Event event;
+};
+
+/// The append-only log of events. Statements are prepared once; failures go to the database.
+class EventLog {
+public:
+    explicit EventLog(Database& database);
+
+    /// Appends a row and answers its id.
+    base::EventId append(const NewEntry& entry);
+    /// The entries of a lift that count now, by date and place in the day: last versions, none that were taken back.
+    [[nodiscard]] std::vector<LogEntry> presentEntries(base::LiftId lift);
+    /// Every row of a lift, in the order entered.
+    [[nodiscard]] std::vector<LogEntry> allEntries(base::LiftId lift);
+    /// One row; nothing where there is none.
+    [[nodiscard]] std::optional<LogEntry> entry(base::EventId id);
+    /// The rows that an act appended.
+    [[nodiscard]] std::vector<LogEntry> entriesOf(base::ActId act);
+    /// Whether another row replaces this one.
+    [[nodiscard]] bool isReplaced(base::EventId id);
+
+private:
+    std::vector<LogEntry> collect(Statement& rows);
+    void readSets(LogEntry& entry);
+
+    Database& m_database;
+    Statement m_insertEvent;
+    Statement m_insertSet;
+    Statement m_selectSets;
+};
+
+}  // namespace chalk::store

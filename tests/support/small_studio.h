@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/exchange/studio_document.h"
+#include "core/store/database.h"
+
+#include <QString>
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace chalk::test {
+
+/// A studio of two coaches and two clients: Ada with three lifts and some sessions, Bo without any lift, blocked by clearance.
+/// Its day is Tuesday 24 November 2026.
+[[nodiscard]] exchange::StudioDocument smallStudio();
+[[nodiscard]] base::Date smallStudioDay();
+
+/// A studio file in a folder of its own that goes away with this.
+class StudioOnTest {
+public:
+    explicit StudioOnTest(const exchange::StudioDocument& document = smallStudio());
+
+    [[nodiscard]] store::Database& database() { return *m_database; }
+    [[nodiscard]] QString file() const { return m_folder.filePath(QStringLiteral("studio.chalkrung")); }
+    [[nodiscard]] QString folder() const { return m_folder.path(); }
+    void close() { m_database.reset(); }
+
+private:
+    QTemporaryDir m_folder;
+    std::unique_ptr<store::Database> m_database;
+};
+
+/// A fixed moment, for acts in tests.
+[[nodiscard]] QString someMoment();
+
+}  // namespace chalk::test
