@@ -1,0 +1,110 @@
+#include "core/exchange/catalogue_json.h"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+
+#include <fmt/core.h>
+
+namespace chalk::exchange {
+
+namespace {
+
+using lifts::Exercise;
+
+template <class Enum, class Find>
+Enum enumAt(ObjectReader& reader, const char* field, Find&& find)
+{
+    const auto value = find(reader.text(field));
+    if (!value) {
+        reader.fail(field, "is a word that is not known here");
+    }
+    return value.value_or(Enum{});
+}
+
+std::vector<std::string> textsAt(ObjectReader& reader, const char* field)
+{
+    std::vector<std::string> texts;
+    for (const QJsonValue& value : reader.array(field)) {
+        if (!value.isString()) {
+            reader.fail(field, "must be a list of texts");
+        }
+        texts.push_back(value.toString().toStdString());
+    }
+    return texts;
+}
+
+std::vector<lifts::CautionTag> tagsAt(ObjectReader& reader, const char* field)
+{
+    std::vector<lifts::CautionTag> tags;
+    for (const std::string& key : textsAt(reader, field)) {
+        if (const auto tag = lifts::cautionTagOf(key)) {
+            tags.push_back(*tag);
+        } else {
+            reader.fail(field, key + " is no caution that is known here");
+        }
+    }
+    return tags;
+}
+
+JsonResult<Exercise> readExercise(const QJsonValue& value, const std::string& path)
+{
+    ObjectReader reader(value, path);
+    reader.allowOnly({"key", "name", "pattern", "region", "measure", "equipment", "station", "rung", "body_share", "pieces", "easier", "harder",
+                      "cues", "care", "ruled_out_by"});
+    Exercise exercise;
+    exercise.key = reader.text("key");
+    exercise.name = reader.text("name");
+    exercise.pattern = enumAt<lifts::Pattern>(reader, "pattern", lifts::patternOf);
+    exercise.region = enumAt<lifts::Region>(reader, "region", lifts::regionOf);
+    exercise.measure = enumAt<lifts::Measure>(reader, "measure", lifts::measureOf);
+    exercise.equipment = enumAt<lifts::EquipmentKind>(reader, "equipment", lifts::equipmentKindOf);
+    exercise.station = enumAt<lifts::Station>(reader, "station", lifts::stationOf);
+    exercise.rung = reader.wholeNumber("rung", 1, 100);
+    exercise.bodyShare = base::Milli(reader.optionalDecimal("body_share", 3, 0, 1000).value_or(0));
+    exercise.pieces = reader.optionalWholeNumber("pieces", 1, 2).value_or(1);
+    exercise.easier = textsAt(reader, "easier");
+    exercise.harder = textsAt(reader, "harder");
+    exercise.cues = textsAt(reader, "cues");
+    exercise.care = tagsAt(reader, "care");
+    exercise.ruledOutBy = tagsAt(reader, "ruled_out_by");
+    return resultOf(reader, std::move(exercise));
+}
+
+}  // namespace
+
+JsonResult<lifts::Catalogue> readCatalogue(const QByteArray& text)
+{
+    QJsonParseError error;
+    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
+    if (error.error != QJsonParseError::NoError) {
+        return jsonFault(fmt::format("byte {}", error.offset), "is no JSON: " + error.errorString().toStdString());
+    }
+    ObjectReader reader(document.object(), {});
+    reader.allowOnly({"about", "exercises"});
+    std::vector<Exercise> exercises;
+    const QJsonArray array = reader.array("exercises");
+    for (qsizetype i = 0; i < array.size() && reader.isSound(); ++i) {
+        auto exercise = readExercise(array[i], fmt::format("exercises[{}]", i));
+        if (exercise) {
+            exercises.push_back(*std::move(exercise));
+        } else {
+            reader.take(exercise.error());
+        }
+    }
+    if (reader.fault()) {
+        return tl::make_unexpected(*reader.fault());
+    }
+    return lifts::Catalogue::of(std::move(exercises)).map_error([](const lifts::CatalogueFault& fault) {
+        return JsonFault{fault.exercise, fault.reason};
+    });
+}
+
+lifts::Catalogue builtInCatalogue()
+{
+    QFile file(QStringLiteral(":/catalogue/lifts.json"));
+    const bool isOpen = file.open(QIODevice::ReadOnly);
+    return readCatalogue(isOpen ? file.readAll() : QByteArray()).value();
+}
+
+}  // namespace chalk::exchange
