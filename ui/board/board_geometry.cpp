@@ -10,6 +10,7 @@ using progression::Stage;
 
 constexpr double kLeastColumn = 84;
 constexpr double kLeastColumnNarrow = 78;
+constexpr double kMostColumn = 168;
 constexpr double kFoot = 6;
 
 double boxInset(bool isNarrow, double scale)
@@ -27,7 +28,7 @@ BoardGeometry::BoardGeometry(QSizeF size, int columns, double textScale, double 
     m_head = 86 * m_scale;
     const double least = (m_isNarrow ? kLeastColumnNarrow : kLeastColumn) * m_scale;
     const double room = m_size.width() - m_labels - m_right;
-    m_columnWidth = m_columns == 0 ? least : std::max(least, room / m_columns);
+    m_columnWidth = m_columns == 0 ? least : std::clamp(room / m_columns, least, kMostColumn * m_scale);
     m_rungHeight = (m_size.height() - m_head - kFoot) / static_cast<double>(progression::kStages.size());
     m_scroll = std::clamp(scroll, 0.0, scrollRange());
 }
@@ -50,7 +51,8 @@ double BoardGeometry::scrollToShow(int column) const
 
 QRectF BoardGeometry::columnsArea() const
 {
-    return {m_labels, 0, std::max(0.0, m_size.width() - m_labels - m_right), m_size.height()};
+    return {m_labels, 0, std::max(0.0, std::min(m_size.width() - m_labels - m_right, m_columns * m_columnWidth)),
+            m_size.height()};
 }
 
 QRectF BoardGeometry::columnRect(int column) const
@@ -83,8 +85,7 @@ QRectF BoardGeometry::labelRect(Stage stage) const
 
 QRectF BoardGeometry::returnRect() const
 {
-    return {rightPost(), rungTop(Stage::RestCut), m_size.width() - rightPost(),
-            rungTop(Stage::BaseLoad) - rungTop(Stage::RestCut)};
+    return {rightPost(), rungTop(Stage::RestCut), m_right - 7 * m_scale, rungTop(Stage::BaseLoad) - rungTop(Stage::RestCut)};
 }
 
 double BoardGeometry::trailX(int column) const
@@ -115,7 +116,7 @@ QRectF BoardGeometry::dateRect(int column, Stage stage) const
 QRectF BoardGeometry::tagRect(int column, Stage stage) const
 {
     const QRectF block = blockRect(column, stage);
-    return {block.right() - 25 * m_scale, block.top() - 8, 31 * m_scale, 20 * m_scale};
+    return {block.right() - 25 * m_scale, block.top() - 10, 31 * m_scale, (m_isNarrow ? 18 : 20) * m_scale};
 }
 
 std::vector<BoardBox> BoardGeometry::boxesOf(int index, const BoardColumn& column) const

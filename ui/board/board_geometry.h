@@ -49,7 +49,7 @@ public:
     [[nodiscard]] QRectF columnsArea() const;
     /// The left and the right post.
     [[nodiscard]] double leftPost() const { return m_labels - 6 * m_scale; }
-    [[nodiscard]] double rightPost() const { return m_size.width() - m_right + 6 * m_scale; }
+    [[nodiscard]] double rightPost() const { return columnsArea().right() + 6 * m_scale; }
     [[nodiscard]] QRectF columnRect(int column) const;
     [[nodiscard]] QRectF headRect(int column) const;
     /// One rung of one column.

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "ui/board/board_column.h"
+#include "ui/board/client_case.h"
+#include "ui/common/rule_words.h"
+
+#include <QString>
+
+namespace chalk::ui::board {
+
+/// The lift as a column of the board.
+[[nodiscard]] BoardColumn columnOf(const LiftCase& lift);
+/// A pattern that has no lift yet.
+[[nodiscard]] BoardColumn emptyColumnOf(lifts::Pattern pattern);
+/// Every lift of the client, and each pattern without one, in the order of the patterns.
+[[nodiscard]] BoardColumns columnsOf(const ClientCase& client);
+
+/// How the lift's own loads are written: `77.5 kg`, `2 × 12 kg`, `+10 kg`.
+[[nodiscard]] QString loadTextOf(const LiftCase& lift, base::Load load);
+/// Sets and reps of a prescription: `3 × 8`, `2 × 5–10`, `3 × 32 m`.
+[[nodiscard]] QString setsTextOf(const LiftCase& lift, const progression::Prescription& next);
+/// Reps in the lift's measure: `8`, `24 s`.
+[[nodiscard]] QString amountTextOf(const LiftCase& lift, base::Reps reps);
+/// What the evidence aims at, as short as it goes: `2 × 12`, `5–6 reps`, `50 kg`, `Pauses`.
+[[nodiscard]] QString needTitleOf(const LiftCase& lift);
+/// What the rule sentences need to know about a lift; refers into it.
+[[nodiscard]] common::RuleFacts ruleFactsOf(const LiftCase& lift);
+
+/// `Back squat, stage 5 Rep build, cycle 2, next 3 by 8 at 77.5 kilograms, needs 3 by 12`: the lift in one sentence.
+[[nodiscard]] QString spokenOf(const LiftCase& lift);
+
+}  // namespace chalk::ui::board

@@ -1,0 +1,75 @@
+#include "ui/board/client_case.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace chalk::ui::board {
+
+namespace {
+
+using progression::JudgedEvent;
+using progression::LiftMachine;
+using progression::Rule;
+using progression::Stage;
+
+std::size_t placeOf(Stage stage)
+{
+    return static_cast<std::size_t>(progression::numberOf(stage) - 1);
+}
+
+std::vector<JudgedEvent> judgedEventsOf(const LiftCase& lift)
+{
+    std::vector<JudgedEvent> events;
+    events.reserve(lift.log.size());
+    for (const LogEntry& entry : lift.log) {
+        events.push_back({entry.date, &entry.body, entry.rules, entry.after.stage});
+    }
+    return events;
+}
+
+}  // namespace
+
+tl::expected<void, progression::ReplayFault> judge(LiftCase& lift, base::Date day)
+{
+    std::stable_sort(lift.log.begin(), lift.log.end(), [](const LogEntry& a, const LogEntry& b) { return a.date < b.date; });
+    auto machine = LiftMachine::create(lift.machine.setup());
+    if (!machine) {
+        return tl::make_unexpected(progression::ReplayFault{std::nullopt, machine.error()});
+    }
+    for (std::size_t i = 0; i < lift.log.size(); ++i) {
+        LogEntry& entry = lift.log[i];
+        if (auto fault = machine->faultOf(entry.body)) {
+            return tl::make_unexpected(progression::ReplayFault{i, *std::move(fault)});
+        }
+        entry.rules = machine->apply(entry.date, entry.body);
+        entry.after = machine->prescriptionOn(entry.date);
+    }
+    lift.machine = *std::move(machine);
+    lift.next = lift.machine.prescriptionOn(day);
+    lift.evidence = evidenceFor(lift.machine, judgedEventsOf(lift), day);
+    return {};
+}
+
+std::array<std::optional<base::Date>, progression::kStages.size()> reachedOn(const LiftCase& lift)
+{
+    std::array<std::optional<base::Date>, progression::kStages.size()> reached;
+    Stage stage = lift.machine.setup().startStage;
+    int cycle = 1;
+    reached[placeOf(stage)] = lift.startedOn;
+    for (const LogEntry& entry : lift.log) {
+        if (entry.rules.has(Rule::U1)) {
+            reached[placeOf(Stage::Control)] = entry.date;
+        }
+        if (entry.rules.has(Rule::B5)) {
+            reached[placeOf(Stage::LoadBuild)] = entry.date;
+        }
+        if (entry.after.stage != stage || entry.after.cycle != cycle) {
+            reached[placeOf(entry.after.stage)] = entry.date;
+        }
+        stage = entry.after.stage;
+        cycle = entry.after.cycle;
+    }
+    return reached;
+}
+
+}  // namespace chalk::ui::board
