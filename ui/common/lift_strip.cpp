@@ -44,7 +44,7 @@ double rungTop(int rung)
     return kStripHeight - 1.5 - kStripRungHeight - (rung - 1) * (kStripRungHeight + kStripRungGap);
 }
 
-void paintRungs(QPainter& painter, double centre, Stage stage, const Theme& theme)
+void paintRungs(QPainter& painter, double centre, std::optional<Stage> stage, const Theme& theme)
 {
     for (const Stage rung : progression::kStages) {
         const bool isPresent = rung == stage;
@@ -81,6 +81,15 @@ void paintMark(QPainter& painter, double centre, const LiftStripColumn& column, 
     painter.setPen(Qt::NoPen);
 }
 
+/// Makes one unit of the strip one unit of the painter.
+void enterStrip(QPainter& painter, const QRectF& rect, const Theme& theme)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(rect.left(), rect.center().y() - theme.scaled(kStripHeight) / 2);
+    painter.scale(theme.scaled(1), theme.scaled(1));
+    painter.setPen(Qt::NoPen);
+}
+
 }  // namespace
 
 QSizeF liftStripSize(const Theme& theme)
@@ -91,10 +100,7 @@ QSizeF liftStripSize(const Theme& theme)
 void paintLiftStrip(QPainter& painter, const QRectF& rect, const LiftStripView& view, const Theme& theme)
 {
     painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.translate(rect.left(), rect.center().y() - theme.scaled(kStripHeight) / 2);
-    painter.scale(theme.scaled(1), theme.scaled(1));
-    painter.setPen(Qt::NoPen);
+    enterStrip(painter, rect, theme);
     for (int i = 0; i < kStripColumns; ++i) {
         const LiftStripColumn& column = view.lifts[static_cast<std::size_t>(i)];
         const double centre = stripCentre(i);
@@ -106,6 +112,16 @@ void paintLiftStrip(QPainter& painter, const QRectF& rect, const LiftStripView& 
         paintRungs(painter, centre, *column.stage, theme);
         paintCycles(painter, centre, column.cycle, theme);
         paintMark(painter, centre, column, theme);
+    }
+    painter.restore();
+}
+
+void paintUnclimbedStrip(QPainter& painter, const QRectF& rect, const Theme& theme)
+{
+    painter.save();
+    enterStrip(painter, rect, theme);
+    for (int i = 0; i < kStripColumns; ++i) {
+        paintRungs(painter, stripCentre(i), std::nullopt, theme);
     }
     painter.restore();
 }

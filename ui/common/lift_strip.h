@@ -36,6 +36,8 @@ struct LiftStripView {
 [[nodiscard]] QSizeF liftStripSize(const Theme& theme);
 /// Draws the strip at the left of `rect`, in the middle of its height.
 void paintLiftStrip(QPainter& painter, const QRectF& rect, const LiftStripView& view, const Theme& theme);
+/// Eight ladders with every rung still to come: what stands in for a strip while it loads.
+void paintUnclimbedStrip(QPainter& painter, const QRectF& rect, const Theme& theme);
 /// Sq Hi HP HL … above the ladders of a strip drawn in a rectangle of the same left edge.
 void paintLiftStripCaptions(QPainter& painter, const QRectF& rect, const Theme& theme);
 /// The ladder at `x` of a strip drawn in `rect`; nothing beside them.

@@ -10,13 +10,13 @@ namespace chalk::ui::common {
 // later change call `restyle`.
 //
 //   QPushButton, QToolButton   kind: primary | plain (no edge) | link | danger; nothing for the normal button
-//                              size: small (32 px) | large (44 px); nothing for 36 px
+//                              sizing: small (32 px) | large (44 px); nothing for 36 px
 //   QLabel                     role: title | section | figure | load | strong | small | secondary | muted | caption
 //   QFrame                     panel: true   the white card with a line around it
 //                              rule: true    a 1 px line; set a fixed height or width of 1
 //   QWidget                    ground: win | surface | raised | sunken   a filled background
 //   QLineEdit, QSpinBox …      invalid: true   a red edge; the reason stands beside it
-//                              size: large (44 px)
+//                              sizing: large (44 px)
 //   QTabBar                    underlined tabs as on the client page, always
 
 /// The style sheet of a theme: the template in the resources with `@name` replaced by colours and `@px(n)` by lengths that grow
