@@ -14,7 +14,7 @@ struct ColumnPaint {
     int index;
     const BoardColumn& column;
     bool isSelected;
-    const Theme& theme;
+    const common::Theme& theme;
 
     [[nodiscard]] double px(double length) const { return theme.scaled(length); }
     [[nodiscard]] QColor ground() const { return isSelected ? theme.wash : theme.surface; }
