@@ -1,19 +1,54 @@
-#include "app/commands/command.h"
+#include "app/commands/command_line.h"
+#include "app/commands/command_registry.h"
+#include "app/system_clock.h"
 
 #include <QCoreApplication>
-#include <QDate>
+#include <QGuiApplication>
 #include <QHashSeed>
 
 #include <csignal>
 #include <cstdio>
+#include <memory>
 
 namespace {
 
-/// The day by the clock: nothing else in the program asks it.
-chalk::base::Date clockDay()
+using chalk::app::Command;
+using chalk::app::CommandContext;
+using chalk::app::CommandLine;
+using chalk::app::SystemClock;
+
+QStringList argumentsOf(int argc, char** argv)
 {
-    const QDate day = QDate::currentDate();
-    return *chalk::base::Date::fromYmd(day.year(), day.month(), day.day());
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i) {
+        arguments.append(QString::fromLocal8Bit(argv[i]));
+    }
+    return arguments;
+}
+
+/// A command needs no window; one that paints needs fonts.
+std::unique_ptr<QCoreApplication> applicationFor(const Command& command, int& argc, char** argv)
+{
+    if (!command.isPainting) {
+        return std::make_unique<QCoreApplication>(argc, argv);
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    return std::make_unique<QGuiApplication>(argc, argv);
+}
+
+int runCommand(const CommandLine& line, int& argc, char** argv, QTextStream& out, QTextStream& err)
+{
+    const auto application = applicationFor(*line.command, argc, argv);
+    const QString studioFile = line.studioFile.isEmpty() ? chalk::store::defaultStudioFile() : line.studioFile;
+    const CommandContext context{line.command->name, line.operands, line.options, SystemClock(line.day).today(), SystemClock::nowUtc,
+                                 studioFile,         out,           err};
+    return line.command->run(context);
+}
+
+void writeFault(QTextStream& err, const CommandLine& line)
+{
+    const QString name = line.command != nullptr ? QStringLiteral("chalkrung ") + line.command->name : QStringLiteral("chalkrung");
+    err << name << ": " << line.fault << "; see " << name << " --help\n";
 }
 
 }  // namespace
@@ -23,8 +58,27 @@ int main(int argc, char** argv)
     QHashSeed::setDeterministicGlobalSeed();  // the same bytes in every PDF
     std::signal(SIGXFSZ, SIG_IGN);            // a full disk is an error to report, not an end
     std::signal(SIGPIPE, SIG_IGN);
-    const QCoreApplication app(argc, argv);
     QTextStream out(stdout);
     QTextStream err(stderr);
-    return chalk::app::runCommand(QCoreApplication::arguments().mid(1), clockDay(), out, err);
+    const CommandLine line = chalk::app::readCommandLine(argumentsOf(argc, argv), chalk::app::allCommands());
+    switch (line.wish) {
+    case CommandLine::Wish::Window:
+        err << "chalkrung: there is no window yet; see chalkrung --help\n";
+        return chalk::app::kFailed;
+    case CommandLine::Wish::Command:
+        return runCommand(line, argc, argv, out, err);
+    case CommandLine::Wish::Help:
+        chalk::app::writeHelp(out, chalk::app::allCommands());
+        return chalk::app::kDone;
+    case CommandLine::Wish::CommandHelp:
+        chalk::app::writeHelp(out, *line.command);
+        return chalk::app::kDone;
+    case CommandLine::Wish::Version:
+        out << "chalkrung " CHALKRUNG_VERSION "\n";
+        return chalk::app::kDone;
+    case CommandLine::Wish::Nonsense:
+        writeFault(err, line);
+        return chalk::app::kWrongUse;
+    }
+    return chalk::app::kWrongUse;
 }

@@ -1,20 +1,23 @@
 #pragma once
 
 #include "core/base/date.h"
+#include "core/store/database.h"
 
 #include <QString>
 #include <QStringList>
 #include <QTextStream>
 
+#include <functional>
 #include <map>
+#include <memory>
 #include <vector>
 
 namespace chalk::app {
 
-/// The exit status of a command.
+/// The exit status of the program.
 enum ExitStatus { kDone = 0, kFailed = 1, kWrongUse = 2 };
 
-/// An option of a command, `--name VALUE` or a bare `--name`.
+/// An option, `--name VALUE` or a bare `--name`.
 struct Option {
     QString name;       ///< without the dashes
     QString valueName;  ///< empty for a flag
@@ -27,6 +30,7 @@ struct CommandContext {
     QStringList operands;
     std::map<QString, QString> options;  ///< by name; flags map to an empty text
     base::Date today;                    ///< the clock's day, or that of --on
+    std::function<QString()> atUtc;      ///< the moment by the clock, ISO 8601 in UTC: for acts in the log
     QString studioFile;                  ///< --studio, or the user's own
     QTextStream& out;
     QTextStream& err;
@@ -39,6 +43,14 @@ struct CommandContext {
     int refuse(const QString& message) const;
     /// The same for work that failed; answers kFailed.
     int giveUp(const QString& message) const;
+
+    /// Opens the studio's file.
+    [[nodiscard]] store::Result<std::unique_ptr<store::Database>> openStudio(store::OpenMode mode) const;
+    /// Writes what the store says. kWrongUse where the file is not there, is no studio, is damaged or newer; else kFailed.
+    int report(const store::StoreError& error) const;
+    /// The text of a file, or of standard input for `-`. Writes one line and answers nothing where it cannot be read: the caller
+    /// ends with kWrongUse.
+    [[nodiscard]] std::optional<QByteArray> readInput(const QString& name) const;
 };
 
 /// One command of the command line.
@@ -49,15 +61,9 @@ struct Command {
     int leastOperands = 0;
     int mostOperands = 0;
     std::vector<Option> options;  ///< besides --studio, --on, --json and --help
-    QString details;   ///< paragraphs for --help
+    QString details;              ///< paragraphs for --help
     int (*run)(const CommandContext&);
+    bool isPainting = false;      ///< draws text: it is run with fonts, on no display
 };
-
-/// All commands, in the order in which --help lists them.
-[[nodiscard]] const std::vector<Command>& allCommands();
-
-/// Runs the command that `arguments` (without the program's name) ask for and answers its exit status. `clockDay` is the day by
-/// the clock.
-int runCommand(const QStringList& arguments, base::Date clockDay, QTextStream& out, QTextStream& err);
 
 }  // namespace chalk::app

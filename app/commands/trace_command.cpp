@@ -4,12 +4,8 @@
 #include "ui/common/formats.h"
 #include "ui/common/rule_words.h"
 
-#include <QFile>
-#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
-
-#include <cstdio>
 
 #include <fmt/core.h>
 
@@ -80,11 +76,10 @@ QString faultText(const JsonFault& fault)
 }
 
 /// One history a line in, one object a line out: what was decided, or `{"error": …}`.
-int traceLines(const CommandContext& context, QFile& file)
+int traceLines(const CommandContext& context, const QByteArray& text)
 {
-    while (!file.atEnd()) {
-        const QByteArray line = file.readLine().trimmed();
-        if (line.isEmpty()) {
+    for (const QByteArray& line : text.split('\n')) {
+        if (line.trimmed().isEmpty()) {
             continue;
         }
         const auto traced = Trace::of(line);
@@ -96,19 +91,14 @@ int traceLines(const CommandContext& context, QFile& file)
 
 int runTrace(const CommandContext& context)
 {
-    const QString name = context.operands.front();
-    QFile file(name);
-    const bool isStandardInput = name == QLatin1String("-");
-    if (!isStandardInput && QFileInfo(name).isDir()) {
-        return context.refuse(QStringLiteral("%1 is a folder, not a file").arg(name));
-    }
-    if (!(isStandardInput ? file.open(stdin, QIODevice::ReadOnly) : file.open(QIODevice::ReadOnly))) {
-        return context.refuse(QStringLiteral("%1: %2").arg(name, file.errorString()));
+    const auto text = context.readInput(context.operands.front());
+    if (!text) {
+        return kWrongUse;
     }
     if (context.has(QStringLiteral("lines"))) {
-        return traceLines(context, file);
+        return traceLines(context, *text);
     }
-    const auto traced = Trace::of(file.readAll());
+    const auto traced = Trace::of(*text);
     if (!traced) {
         return context.refuse(faultText(traced.error()));
     }
