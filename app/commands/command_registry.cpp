@@ -1,12 +1,13 @@
 #include "app/commands/command_registry.h"
 
+#include "app/commands/demo_command.h"
 #include "app/commands/trace_command.h"
 
 namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{traceCommand()};
+    static const std::vector<Command> commands{demoCommand(), traceCommand()};
     return commands;
 }
 

@@ -1,5 +1,6 @@
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/event_json.h"
+#include "core/exchange/json_writing.h"
 
 namespace chalk::exchange {
 
@@ -7,16 +8,6 @@ namespace {
 
 using progression::SetRecord;
 using progression::Steadiness;
-
-QString textOf(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-void put(QJsonObject& object, const char* field, const QJsonValue& value)
-{
-    object.insert(QLatin1String(field), value);
-}
 
 void putSteadiness(QJsonObject& object, Steadiness steadiness)
 {

@@ -1,0 +1,144 @@
+#include "core/simulation/harbour_studio.h"
+
+#include "core/simulation/harbour_people.h"
+
+#include <algorithm>
+
+namespace chalk::simulation {
+
+namespace {
+
+using sessions::Session;
+using sessions::SessionState;
+
+constexpr int kWeeksAhead = 2;
+constexpr int kRecordedUntil = 8 * 60 + 40;  ///< the minute of today up to which sessions are recorded
+
+/// What became of a past session.
+SessionState fateOf(const Person& person, base::Date day, base::Date today, Chance& chance)
+{
+    if (std::string(person.name) == "Gwen Tarrant" && today - day < 22 && today - day > 1) {
+        return today - day < 8 ? SessionState::Missed : today - day < 14 ? SessionState::CancelledLate : SessionState::Missed;
+    }
+    if (chance.happens(person.comes)) {
+        return SessionState::Recorded;
+    }
+    const int kind = chance.below(10);
+    return kind < 4 ? SessionState::Missed : kind < 8 ? SessionState::CancelledInTime : SessionState::CancelledLate;
+}
+
+/// Long holidays, in which nothing is booked.
+bool isHoliday(const Person& person, base::Date day, base::Date today)
+{
+    const int ago = today - day;
+    const std::string name = person.name;
+    if (name == "Ingrid Sollund") {
+        return ago < 62 && ago > 4;  // a long journey, back last Friday
+    }
+    if (name == "Yara Hadley") {
+        return ago < 12;
+    }
+    if (name == "Lars Pemberley") {
+        return ago > 100 && ago < 131;
+    }
+    return name == "Joaquin Ferro" ? ago > 88 && ago < 106 : name == "Callum Strand" && ago > 60 && ago < 76;
+}
+
+std::vector<Session> sessionsOf(const Person& person, base::Date today, Chance& chance)
+{
+    std::vector<Session> sessions;
+    const base::Date monday = today - today.weekday();
+    for (int week = -person.weeksHere; week <= kWeeksAhead; ++week) {
+        for (const Slot& slot : person.slots) {
+            const base::Date day = monday + 7 * week + slot.weekday;
+            if (isHoliday(person, day, today)) {
+                continue;
+            }
+            Session session{{}, {}, base::CoachId(slot.coach), day, slot.startMinute, slot.minutes, slot.place, slot.capacity,
+                            sessions::SessionKind::Training, SessionState::Planned, sessionCode(chance)};
+            if (day < today) {
+                session.state = fateOf(person, day, today, chance);
+            } else if (day == today) {
+                session.state = slot.startMinute < kRecordedUntil ? SessionState::Recorded : slot.startMinute == 540 ? SessionState::Printed : SessionState::Planned;
+            }
+            if (std::string(person.name) == "Marit Eskelin") {
+                session.kind = week == -1 ? sessions::SessionKind::Trial : sessions::SessionKind::MovementScreen;
+            }
+            sessions.push_back(session);
+        }
+    }
+    std::sort(sessions.begin(), sessions.end(), [](const Session& a, const Session& b) { return std::pair(a.date, a.startMinute) < std::pair(b.date, b.startMinute); });
+    return sessions;
+}
+
+/// The kept sessions that a lift is trained in: the first lifts of the list start at once, the later ones some weeks on; somebody
+/// who comes often trains each lift in two sessions of three.
+std::vector<StorySession> storySessions(const std::vector<Session>& sessions, std::size_t lift, const Person& person)
+{
+    std::vector<StorySession> story;
+    int kept = 0;
+    const int firstSession = person.weeksHere > 8 ? static_cast<int>(lift) / 3 : 0;
+    for (const Session& session : sessions) {
+        if (session.state != SessionState::Recorded) {
+            continue;
+        }
+        const bool isItsTurn = person.slots.size() < 2 || (kept + static_cast<int>(lift)) % 4 != 3;
+        if (kept >= firstSession && isItsTurn) {
+            story.push_back({session.date, session.code});
+        }
+        ++kept;
+    }
+    return story;
+}
+
+clients::Client profileOf(const Person& person, int number, base::Date today, Chance& chance)
+{
+    clients::Client client;
+    client.id = base::ClientId(number);
+    client.name = person.name;
+    client.birthDate = base::Date::fromDays(today.daysSince1970() - person.age * 36525 / 100 - 30 - chance.below(300));
+    client.goal = person.goal;
+    client.coach = base::CoachId(person.coach);
+    client.unit = person.unit;
+    client.bodyMass = base::Load::fromCenti(static_cast<std::int32_t>(person.bodyMass * 100));
+    client.startedOn = today - 7 * person.weeksHere - 3;
+    client.sessionsPerWeek = std::max(1, static_cast<int>(person.slots.size()));
+    return client;
+}
+
+exchange::DocumentClient clientOf(const Person& person, int number, const exchange::StudioDocument& studio, const lifts::Catalogue& catalogue)
+{
+    Chance chance(static_cast<std::uint64_t>(788055 + 977 * number));
+    exchange::DocumentClient client;
+    client.client = profileOf(person, number, studio.today, chance);
+    client.sessions = sessionsOf(person, studio.today, chance);
+    addParticulars(client, studio.today);
+    for (std::size_t i = 0; i < person.choices.size(); ++i) {
+        const lifts::Exercise& exercise = *catalogue.find(person.choices[i].exercise);
+        LiftStory story{exercise.pattern, exercise.key, person.choices[i].equipment,
+                        setupOf(exercise, studio.equipment, person.choices[i].equipment, client.client), storySessions(client.sessions, i, person), {}, {}};
+        if (!story.sessions.empty()) {
+            addEvents(story, person.name, studio.today);
+            client.lifts.push_back(playTowards(story, person.endings[i], talentFor(exercise, story.setup, person.strength), chance.next()));
+        }
+    }
+    return client;
+}
+
+}  // namespace
+
+exchange::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
+{
+    exchange::StudioDocument studio;
+    studio.name = "Ketch Lane Studio";
+    studio.today = *base::Date::fromYmd(2026, 11, 24);
+    studio.coaches = {{base::CoachId(1), "Ines"}, {base::CoachId(2), "Tobias"}};
+    studio.equipment = studioEquipment();
+    int number = 0;
+    for (const Person& person : harbourPeople()) {
+        studio.clients.push_back(clientOf(person, ++number, studio, catalogue));
+    }
+    return studio;
+}
+
+}  // namespace chalk::simulation

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "core/progression/lift_machine.h"
+#include "core/simulation/chance.h"
+
+namespace chalk::simulation {
+
+/// How somebody takes to one lift. Strength is a one-repetition maximum as an effective load in the lift's unit.
+struct Talent {
+    double strength = 60;      ///< on the first day
+    double gain = 0.45;        ///< the share that would be added in the very long run
+    int learning = 40;         ///< per cent, that a rehearsal meets every point
+    int shaky = 4;             ///< per cent of exposures
+    int sore = 2;              ///< per cent of exposures with slight pain
+};
+
+/// One person doing one lift: answers prescriptions as an imperfect person would. Repetitions to failure follow Epley's equation,
+/// strength grows ever slower, a day's form varies by about 4 per cent, and reps in reserve are misjudged by about one.
+class SimulatedLifter {
+public:
+    SimulatedLifter(Talent talent, std::uint64_t seed) : m_talent(talent), m_chance(seed) {}
+
+    /// What is done on a day, `weeks` after the first; `machine` has judged all before. Nothing for a lift on hold.
+    [[nodiscard]] std::optional<progression::EventBody> answer(const progression::LiftMachine& machine, base::Date day, double weeks);
+
+private:
+    [[nodiscard]] progression::EventBody rehearse(const progression::Prescription& due);
+    [[nodiscard]] progression::EventBody work(const progression::LiftMachine& machine, const progression::Prescription& due, double weeks);
+
+    Talent m_talent;
+    Chance m_chance;
+    int m_rehearsals = 0;
+};
+
+}  // namespace chalk::simulation
