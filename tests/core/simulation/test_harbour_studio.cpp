@@ -92,6 +92,26 @@ TEST(HarbourStudio, HasTheScenario)
     EXPECT_EQ(slots.size(), 7U) << "seven sessions today";
 }
 
+TEST(HarbourStudio, NobodyTrainsWhatACautionRulesOut)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    for (const exchange::DocumentClient& client : embeddedStudio().clients) {
+        std::vector<lifts::CautionTag> cautions;
+        for (const clients::Caution& caution : client.cautions) {
+            cautions.insert(cautions.end(), caution.tags.begin(), caution.tags.end());
+        }
+        for (const exchange::DocumentLift& lift : client.lifts) {
+            auto machine = progression::LiftMachine::create(lift.setup).value();
+            for (const exchange::DocumentEvent& entry : lift.events) {
+                machine.apply(entry.event.date, entry.event.body);
+            }
+            const lifts::Exercise* exercise = catalogue.find(machine.setup().kit.exerciseKey);
+            ASSERT_NE(exercise, nullptr) << lift.exerciseKey;
+            EXPECT_TRUE(machine.state().isOnHold || !isRuledOut(*exercise, cautions)) << client.client.name << ", " << exercise->name;
+        }
+    }
+}
+
 TEST(HarbourStudio, EveryStageFlagCautionAndOutcomeOccurs)
 {
     const Occurrences found = occurrencesIn(embeddedStudio());
