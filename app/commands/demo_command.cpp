@@ -4,7 +4,7 @@
 #include "core/exchange/studio_json.h"
 #include "core/simulation/harbour_studio.h"
 #include "core/simulation/simulated_crowd.h"
-#include "core/store/studio_writer.h"
+#include "core/store/studio_import.h"
 
 #include <QDir>
 #include <QFile>

@@ -1,6 +1,6 @@
 #include "tests/support/small_studio.h"
 
-#include "core/store/studio_writer.h"
+#include "core/store/studio_import.h"
 #include "tests/support/lift_on_test.h"
 
 #include <stdexcept>
