@@ -2,6 +2,7 @@
 
 #include <QFile>
 #include <QJsonArray>
+#include <QJsonDocument>
 
 #include <fmt/core.h>
 
@@ -74,11 +75,12 @@ JsonResult<Exercise> readExercise(const QJsonValue& value, const std::string& pa
 
 JsonResult<lifts::Catalogue> readCatalogue(const QByteArray& text)
 {
-    const auto value = parseJson(text);
-    if (!value) {
-        return tl::make_unexpected(value.error());
+    QJsonParseError error;
+    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
+    if (error.error != QJsonParseError::NoError) {
+        return jsonFault(fmt::format("byte {}", error.offset), "is no JSON: " + error.errorString().toStdString());
     }
-    ObjectReader reader(*value, {});
+    ObjectReader reader(document.object(), {});
     reader.allowOnly({"about", "exercises"});
     std::vector<Exercise> exercises;
     const QJsonArray array = reader.array("exercises");
@@ -94,7 +96,7 @@ JsonResult<lifts::Catalogue> readCatalogue(const QByteArray& text)
         return tl::make_unexpected(*reader.fault());
     }
     return lifts::Catalogue::of(std::move(exercises)).map_error([](const lifts::CatalogueFault& fault) {
-        return JsonFault{fmt::format("exercises[{}].{}", fault.index, fault.field), fault.reason};
+        return JsonFault{fault.exercise, fault.reason};
     });
 }
 

@@ -22,6 +22,8 @@ struct Field {
     const char* name;
     T Policy::*member;
 };
+template <class T>
+Field(const char*, T Policy::*) -> Field<T>;  // clang needs to be told
 
 /// Calls `visit` with every field of a policy.
 template <class Visit>
