@@ -1,7 +1,9 @@
 #pragma once
 
+#ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
 #include "ui/common/clock.h"
 #include "ui/floor/floor_presenter.h"
+#endif
 #include "ui/floor/lift_rows.h"
 #include "ui/shell/page.h"
 
