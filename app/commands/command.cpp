@@ -42,6 +42,8 @@ int CommandContext::report(const store::StoreError& error) const
     case Kind::NotAStudio:
     case Kind::Damaged:
     case Kind::Newer:
+    case Kind::Older:
+    case Kind::CannotRead:
         return refuse(error.message);
     case Kind::CannotWrite:
     case Kind::Busy:

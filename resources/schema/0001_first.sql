@@ -60,7 +60,7 @@ CREATE TABLE lift (
     equipment_key TEXT NOT NULL,
     unit TEXT NOT NULL CHECK (unit IN ('kg', 'lb')),
     region TEXT NOT NULL,
-    body_mass_centi INTEGER,
+    body_mass_centi INTEGER CHECK (body_mass_centi > 0),
     kit TEXT NOT NULL,
     start_stage TEXT NOT NULL,
     policy TEXT NOT NULL,
@@ -88,17 +88,19 @@ CREATE INDEX session_by_day ON session (day, start_minute);
 CREATE TABLE act (
     id INTEGER PRIMARY KEY,
     at_utc TEXT NOT NULL,
+    coach_id INTEGER REFERENCES coach (id),
     kind TEXT NOT NULL,
     client_id INTEGER REFERENCES client (id),
-    undoes_act_id INTEGER UNIQUE REFERENCES act (id)
+    undoes_act_id INTEGER REFERENCES act (id)
 ) STRICT;
+CREATE UNIQUE INDEX act_is_undone_once ON act (undoes_act_id) WHERE undoes_act_id IS NOT NULL;
 
--- The log. A correction is a row that replaces another and keeps its root, which gives its place in the day; a row taken back
--- is replaced by a void one. Nothing is ever changed or deleted.
+-- The log: rows are only ever added. A correction is a row that replaces another; it keeps the root, the first version, whose
+-- id gives the place in the day. A row is taken back by one that replaces it and is void.
 CREATE TABLE event (
     id INTEGER PRIMARY KEY,
-    root_id INTEGER NOT NULL REFERENCES event (id) DEFERRABLE INITIALLY DEFERRED,
-    replaces_id INTEGER UNIQUE REFERENCES event (id),
+    root_id INTEGER REFERENCES event (id),
+    replaces_id INTEGER REFERENCES event (id),
     lift_id INTEGER NOT NULL REFERENCES lift (id),
     day INTEGER NOT NULL,
     act_id INTEGER NOT NULL REFERENCES act (id),
@@ -106,18 +108,22 @@ CREATE TABLE event (
     is_void INTEGER NOT NULL CHECK (is_void IN (0, 1)),
     type TEXT NOT NULL,
     pain INTEGER NOT NULL CHECK (pain BETWEEN 0 AND 10),
-    detail TEXT
+    detail TEXT,
+    CHECK ((root_id IS NULL) = (replaces_id IS NULL))
 ) STRICT;
-CREATE INDEX event_by_lift ON event (lift_id, day, root_id);
+CREATE INDEX event_by_lift ON event (lift_id, day);
 CREATE INDEX event_by_act ON event (act_id);
+CREATE INDEX event_by_session ON event (session_id) WHERE session_id IS NOT NULL;
+CREATE UNIQUE INDEX event_is_replaced_once ON event (replaces_id) WHERE replaces_id IS NOT NULL;
 
+-- Sets of exposures. RIR and rest are -1 where they were not recorded; amounts are reps, seconds or metres.
 CREATE TABLE event_set (
     event_id INTEGER NOT NULL REFERENCES event (id),
     position INTEGER NOT NULL,
-    load_centi INTEGER NOT NULL,
-    amount INTEGER NOT NULL CHECK (amount >= 0),
+    load_centi INTEGER NOT NULL CHECK (load_centi BETWEEN -500000 AND 500000),
+    amount INTEGER NOT NULL CHECK (amount BETWEEN 0 AND 10000),
     rir INTEGER NOT NULL CHECK (rir BETWEEN -1 AND 10),
-    rest_s INTEGER NOT NULL CHECK (rest_s >= -1),
+    rest_s INTEGER NOT NULL CHECK (rest_s BETWEEN -1 AND 3600),
     steadiness INTEGER NOT NULL CHECK (steadiness BETWEEN 0 AND 2),
     is_warmup INTEGER NOT NULL CHECK (is_warmup IN (0, 1)),
     PRIMARY KEY (event_id, position)
@@ -132,6 +138,10 @@ CREATE TABLE session_change (
     PRIMARY KEY (act_id, session_id)
 ) STRICT, WITHOUT ROWID;
 
+CREATE TRIGGER act_is_never_changed BEFORE UPDATE ON act
+BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
+CREATE TRIGGER act_is_never_deleted BEFORE DELETE ON act
+BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 CREATE TRIGGER event_is_never_changed BEFORE UPDATE ON event
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 CREATE TRIGGER event_is_never_deleted BEFORE DELETE ON event
@@ -140,9 +150,9 @@ CREATE TRIGGER event_set_is_never_changed BEFORE UPDATE ON event_set
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 CREATE TRIGGER event_set_is_never_deleted BEFORE DELETE ON event_set
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
-CREATE TRIGGER act_is_never_changed BEFORE UPDATE ON act
+CREATE TRIGGER session_change_is_never_changed BEFORE UPDATE ON session_change
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
-CREATE TRIGGER act_is_never_deleted BEFORE DELETE ON act
+CREATE TRIGGER session_change_is_never_deleted BEFORE DELETE ON session_change
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 
 -- Caches: worked out from the log, thrown away and rebuilt at any time.
@@ -150,8 +160,11 @@ CREATE TABLE lift_state (
     lift_id INTEGER PRIMARY KEY REFERENCES lift (id),
     exercise_key TEXT NOT NULL,
     stage TEXT NOT NULL,
+    stage_since_day INTEGER NOT NULL,
     cycle INTEGER NOT NULL,
-    is_on_hold INTEGER NOT NULL,
+    held_since_day INTEGER,
+    hold_pain INTEGER NOT NULL,
+    misses INTEGER NOT NULL,
     flags INTEGER NOT NULL,
     last_work_day INTEGER,
     first_work_day INTEGER,
@@ -161,18 +174,19 @@ CREATE TABLE lift_state (
     state TEXT NOT NULL
 ) STRICT;
 
+-- The first day of each stage in each cycle.
 CREATE TABLE stage_reached (
     lift_id INTEGER NOT NULL REFERENCES lift (id),
     cycle INTEGER NOT NULL,
-    stage INTEGER NOT NULL,
+    stage INTEGER NOT NULL CHECK (stage BETWEEN 1 AND 7),
     day INTEGER NOT NULL,
     PRIMARY KEY (lift_id, cycle, stage)
 ) STRICT, WITHOUT ROWID;
 
--- Load volume of the working sets of an ISO week, named by its Monday: kilograms × repetitions.
+-- Load volume of the working sets of an ISO week, named by its Monday: repetitions × tenths of a microgram, so that sums are exact.
 CREATE TABLE client_week (
     monday INTEGER NOT NULL,
     client_id INTEGER NOT NULL REFERENCES client (id),
-    load_volume REAL NOT NULL,
+    load_volume INTEGER NOT NULL,
     PRIMARY KEY (monday, client_id)
 ) STRICT, WITHOUT ROWID;

@@ -4,9 +4,11 @@
 #include "ui/common/style_sheet.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QPalette>
 #include <QStyle>
 #include <QStyleFactory>
+#include <QWidget>
 
 #include <algorithm>
 
@@ -77,6 +79,10 @@ void applyTheme(QApplication& application, const Theme& theme)
     application.setPalette(paletteOf(theme));
     application.setFont(theme.font(TextStyle::Body));
     application.setStyleSheet(styleSheetFor(theme));
+    for (QWidget* widget : QApplication::allWidgets()) {  // Qt leaves out those that were made before the event loop runs
+        QEvent event(QEvent::ApplicationFontChange);
+        QApplication::sendEvent(widget, &event);
+    }
 }
 
 }  // namespace chalk::ui::common

@@ -22,7 +22,7 @@ Panel::Panel(const Look& look, QWidget* parent)
       m_title(new QLabel(m_head)),
       m_note(new QLabel(m_head)),
       m_line(new QFrame(this)),
-      m_body(new QVBoxLayout)
+      m_body(nullptr)
 {
     setProperty("panel", true);
     m_title->setProperty("role", QStringLiteral("section"));
@@ -39,7 +39,9 @@ Panel::Panel(const Look& look, QWidget* parent)
     column->setSpacing(0);
     column->addWidget(m_head);
     column->addWidget(m_line);
-    column->addLayout(m_body, 1);
+    auto* contents = new QWidget(this);
+    m_body = new QVBoxLayout(contents);
+    column->addWidget(contents, 1);
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(0);
     connect(&look, &Look::changed, this, &Panel::dress);

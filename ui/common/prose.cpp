@@ -1,6 +1,16 @@
 #include "ui/common/prose.h"
 
+#include <QFont>
+#include <QFontMetricsF>
+#include <QTextDocument>
+
 namespace chalk::ui::common {
+
+namespace {
+
+constexpr double kBoldAllowance = 1.06;  // bold words are wider than they are measured
+
+}  // namespace
 
 QString proseHtml(const QString& html)
 {
@@ -11,6 +21,23 @@ QString linkHtml(const QString& target, const QString& text)
 {
     return QStringLiteral("<a href=\"%1\" style=\"text-decoration:none; font-weight:500\">%2</a>")
         .arg(target.toHtmlEscaped(), text.toHtmlEscaped());
+}
+
+QString plainText(const QString& html)
+{
+    QTextDocument document;
+    document.setHtml(html);
+    return document.toPlainText();
+}
+
+QString fittedHtml(const QString& html, const QFont& font, double width)
+{
+    const QString plain = plainText(html);
+    const QFontMetricsF metrics(font);
+    if (metrics.horizontalAdvance(plain) * kBoldAllowance <= width) {
+        return html;
+    }
+    return metrics.elidedText(plain, Qt::ElideRight, width).toHtmlEscaped();
 }
 
 }  // namespace chalk::ui::common

@@ -162,6 +162,19 @@ void paintFlagTag(QPainter& painter, const QRectF& rect, const FlagTagView& view
     painter.restore();
 }
 
+QStringList keyCapTexts(const QString& keys)
+{
+    QStringList caps = keys.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    for (QString& cap : caps) {
+        for (qsizetype i = 1; i + 1 < cap.size(); ++i) {  // a plus at the end is the key itself: `Ctrl++`
+            if (cap.at(i) == QLatin1Char('+')) {
+                cap[i] = QLatin1Char(' ');
+            }
+        }
+    }
+    return caps;
+}
+
 double keyCapWidth(const KeyCapView& view, const Theme& theme)
 {
     return theme.scaled(2 * kKeyCapPadding + 2) + QFontMetricsF(flagTagFont(theme)).horizontalAdvance(view.text);

@@ -5,6 +5,7 @@
 
 #include <QPointF>
 #include <QRectF>
+#include <QStringList>
 
 class QPainter;
 
@@ -66,6 +67,9 @@ struct KeyCapView {
 
     bool operator==(const KeyCapView&) const = default;
 };
+
+/// The caps of keys that are written `Ctrl+K` or, where several do the same, `↑ ↓`: `Ctrl K`; `↑`, `↓`.
+[[nodiscard]] QStringList keyCapTexts(const QString& keys);
 
 [[nodiscard]] double keyCapWidth(const KeyCapView& view, const Theme& theme);
 [[nodiscard]] double keyCapHeight(const Theme& theme);

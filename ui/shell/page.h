@@ -61,6 +61,8 @@ public:
     [[nodiscard]] virtual QWidget* filterField() { return nullptr; }
     /// Esc: closes a popup or clears a filter. False where there was nothing to close or clear.
     virtual bool closeOrClear() { return false; }
+    /// Ctrl+Tab: goes to the next client of its own. False where it has none; then the window goes to the next open client.
+    virtual bool showNextClient() { return false; }
     /// The window is narrower than 1320 px, or lower than 820 px. Called before the page is first shown, and on each change.
     virtual void setRoom(bool isNarrow, bool isLow)
     {

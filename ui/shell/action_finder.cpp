@@ -1,0 +1,57 @@
+#include "ui/shell/action_finder.h"
+
+#include "ui/common/fuzzy_match.h"
+
+#include <QAction>
+#include <QPointer>
+
+namespace chalk::ui::shell {
+
+QString actionWords(const QAction& action)
+{
+    QString words = action.text();
+    words.remove(QLatin1Char('&'));
+    while (words.endsWith(QChar(0x2026)) || words.endsWith(QLatin1Char('.'))) {
+        words.chop(1);
+    }
+    return words;
+}
+
+ActionFinder::ActionFinder(std::function<QList<QAction*>()> actions) : m_source(std::move(actions)) {}
+
+void ActionFinder::prepare()
+{
+    m_actions.clear();
+    for (QAction* action : m_source()) {
+        if (action->isEnabled() && action->isVisible() && !action->isSeparator() && !action->text().isEmpty()) {
+            m_actions.append(action);
+        }
+    }
+}
+
+std::vector<FindItem> ActionFinder::find(const QString& query) const
+{
+    std::vector<FindItem> items;
+    for (QAction* action : m_actions) {
+        const QString words = actionWords(*action);
+        const auto score = common::matchScore(query, words, common::Typos::Allowed);
+        if (!score) {
+            continue;
+        }
+        const QString icon = action->property(kActionIcon).toString();
+        const bool goes = action->property(kActionGoes).toBool();
+        items.push_back({goes ? FindGroup::GoTo : FindGroup::Do,
+                         icon.isEmpty() ? QStringLiteral("right") : icon,
+                         {{words, FindWeight::Bold}},
+                         action->shortcut().toString(QKeySequence::NativeText),
+                         *score,
+                         [wanted = QPointer<QAction>(action)] {
+                             if (wanted != nullptr) {
+                                 wanted->trigger();
+                             }
+                         }});
+    }
+    return items;
+}
+
+}  // namespace chalk::ui::shell

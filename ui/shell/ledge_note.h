@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/common/act_history.h"
+
+#include <QWidget>
+
+class QAbstractButton;
+class QLabel;
+
+namespace chalk::ui::common {
+class Look;
+}
+
+namespace chalk::ui::shell {
+
+/// The right end of the ledge: for ten minutes what was done last, in words, with a button that takes it back (or does it again
+/// where it was taken back); after that when the last change was saved. A change that could not be taken back says why.
+class LedgeNote : public QWidget {
+    Q_OBJECT
+
+public:
+    static constexpr int kUndoMinutes = 10;
+
+    LedgeNote(const common::Look& look, common::ActHistory& acts, QWidget* parent = nullptr);
+
+    /// The clock moved on.
+    void setMinute(int minuteOfDay);
+    /// The words on show; empty where there is nothing to say.
+    [[nodiscard]] QString words() const;
+    [[nodiscard]] QAbstractButton* button() const { return m_button; }
+
+private:
+    enum class Kind : std::uint8_t { Nothing, Done, TakenBack, Saved, Trouble };
+
+    void readActs();
+    void showTrouble(const QString& reason);
+    void show(Kind kind, const QString& html);
+    void dress();
+    void act();
+
+    const common::Look& m_look;
+    common::ActHistory& m_acts;
+    int m_minute = 0;
+    Kind m_kind = Kind::Nothing;
+    QString m_html;
+    QLabel* m_icon;
+    QLabel* m_text;
+    QAbstractButton* m_button;
+};
+
+}  // namespace chalk::ui::shell
