@@ -4,7 +4,7 @@
 #include "core/exchange/studio_json.h"
 #include "core/simulation/harbour_studio.h"
 #include "core/simulation/simulated_crowd.h"
-#include "core/store/studio_writer.h"
+#include "core/store/studio_import.h"
 
 #include <QDir>
 #include <QFile>
@@ -75,7 +75,7 @@ int makeDemo(const CommandContext& context)
     if (!document) {
         return context.refuse(folder + QLatin1Char('/') + document.error().message());
     }
-    studio::slideTo(*document, context.today);
+    exchange::slideTo(*document, context.today);
     auto database = newStudio(context);
     if (!database) {
         return context.refuse(database.error().message);

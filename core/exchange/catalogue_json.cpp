@@ -2,7 +2,6 @@
 
 #include <QFile>
 #include <QJsonArray>
-#include <QJsonDocument>
 
 #include <fmt/core.h>
 
@@ -75,12 +74,11 @@ JsonResult<Exercise> readExercise(const QJsonValue& value, const std::string& pa
 
 JsonResult<lifts::Catalogue> readCatalogue(const QByteArray& text)
 {
-    QJsonParseError error;
-    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
-    if (error.error != QJsonParseError::NoError) {
-        return jsonFault(fmt::format("byte {}", error.offset), "is no JSON: " + error.errorString().toStdString());
+    const auto value = parseJson(text);
+    if (!value) {
+        return tl::make_unexpected(value.error());
     }
-    ObjectReader reader(document.object(), {});
+    ObjectReader reader(*value, {});
     reader.allowOnly({"about", "exercises"});
     std::vector<Exercise> exercises;
     const QJsonArray array = reader.array("exercises");
@@ -96,7 +94,7 @@ JsonResult<lifts::Catalogue> readCatalogue(const QByteArray& text)
         return tl::make_unexpected(*reader.fault());
     }
     return lifts::Catalogue::of(std::move(exercises)).map_error([](const lifts::CatalogueFault& fault) {
-        return JsonFault{fault.exercise, fault.reason};
+        return JsonFault{fmt::format("exercises[{}].{}", fault.index, fault.field), fault.reason};
     });
 }
 

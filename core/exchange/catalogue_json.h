@@ -7,7 +7,8 @@
 
 namespace chalk::exchange {
 
-/// Reads a catalogue of lifts; a fault names the exercise by its index and key.
+/// Reads a catalogue of lifts, strictly. A fault names the place: `exercises[12].harder`, or line and column where the text is
+/// no JSON.
 [[nodiscard]] JsonResult<lifts::Catalogue> readCatalogue(const QByteArray& text);
 
 /// The catalogue that comes with the program. It is sound: a test reads it.

@@ -1,6 +1,7 @@
 #include "core/exchange/json_reading.h"
 
 #include <QJsonArray>
+#include <QJsonDocument>
 
 #include <algorithm>
 #include <cmath>
@@ -18,11 +19,28 @@ std::string rangeText(std::int64_t low, std::int64_t high, int decimals)
     return fmt::format("must be {:g} to {:g}", static_cast<double>(low) / unit, static_cast<double>(high) / unit);
 }
 
+/// Where in a text an offset is: `line 3, column 7`.
+std::string placeOf(const QByteArray& text, qsizetype offset)
+{
+    const QByteArray before = text.left(offset);
+    return fmt::format("line {}, column {}", before.count('\n') + 1, before.size() - (before.lastIndexOf('\n') + 1) + 1);
+}
+
 }  // namespace
 
 tl::unexpected<JsonFault> jsonFault(std::string field, std::string reason)
 {
     return tl::make_unexpected(JsonFault{std::move(field), std::move(reason)});
+}
+
+JsonResult<QJsonValue> parseJson(const QByteArray& text)
+{
+    QJsonParseError error;
+    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
+    if (error.error != QJsonParseError::NoError) {
+        return jsonFault(placeOf(text, error.offset), "is no JSON: " + error.errorString().toStdString());
+    }
+    return document.isObject() ? QJsonValue(document.object()) : QJsonValue(document.array());
 }
 
 JsonResult<std::int32_t> exactDecimal(const QJsonValue& value, const std::string& path, int decimals, std::int64_t low, std::int64_t high)

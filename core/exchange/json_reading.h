@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QByteArray>
 #include <QJsonObject>
 #include <QJsonValue>
 #include <QString>
@@ -25,6 +26,9 @@ template <class T>
 using JsonResult = tl::expected<T, JsonFault>;
 
 [[nodiscard]] tl::unexpected<JsonFault> jsonFault(std::string field, std::string reason);
+
+/// The object or array that a text of JSON is; where it is no JSON, the fault's field is the place: `line 3, column 7`.
+[[nodiscard]] JsonResult<QJsonValue> parseJson(const QByteArray& text);
 
 /// Reads the fields of one JSON object, strictly. The first thing that is wrong is kept as the fault, and every later read
 /// answers something harmless: so a reader asks for its fields in a row and looks at the fault once, at the end.

@@ -5,7 +5,6 @@
 #include "core/exchange/policy_json.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
 
 #include <algorithm>
 
@@ -92,13 +91,6 @@ std::optional<base::Date> readAsOf(ObjectReader& reader, const std::vector<progr
     return day;
 }
 
-/// Where in a text an offset is: `line 3, column 7`.
-std::string placeOf(const QByteArray& text, qsizetype offset)
-{
-    const QByteArray before = text.left(offset);
-    return fmt::format("line {}, column {}", before.count('\n') + 1, before.size() - (before.lastIndexOf('\n') + 1) + 1);
-}
-
 QJsonValue numberOrNull(bool isThere, double number)
 {
     return isThere ? QJsonValue(number) : QJsonValue(QJsonValue::Null);
@@ -108,12 +100,11 @@ QJsonValue numberOrNull(bool isThere, double number)
 
 JsonResult<LiftHistory> readLiftHistory(const QByteArray& text)
 {
-    QJsonParseError error;
-    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
-    if (error.error != QJsonParseError::NoError) {
-        return jsonFault(placeOf(text, error.offset), "is no JSON: " + error.errorString().toStdString());
+    const auto value = parseJson(text);
+    if (!value) {
+        return tl::make_unexpected(value.error());
     }
-    ObjectReader reader(document.isObject() ? QJsonValue(document.object()) : QJsonValue(document.array()), {});
+    ObjectReader reader(*value, {});
     reader.allowOnly({"unit", "region", "body_mass", "body_share", "measure", "equipment", "start_load", "stage", "policy", "events", "as_of"});
     LiftHistory history;
     history.setup = readSetup(reader);

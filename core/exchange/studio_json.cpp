@@ -87,13 +87,13 @@ void eachOf(ObjectReader& reader, const char* field, Read&& read)
 /// Reads the files of clients against the studio that they belong to.
 class ClientReading {
 public:
-    explicit ClientReading(const studio::StudioDocument& studio) : m_studio(studio) {}
+    explicit ClientReading(const StudioDocument& studio) : m_studio(studio) {}
 
-    studio::DocumentClient read(ObjectReader& reader)
+    DocumentClient read(ObjectReader& reader)
     {
         reader.allowOnly({"name", "born", "goal", "coach", "unit", "body_mass", "started", "sessions_per_week", "away_until", "clearance", "cautions",
                           "sessions", "lifts"});
-        studio::DocumentClient client;
+        DocumentClient client;
         readProfile(reader, client.client);
         readClearance(reader, client.clearance);
         eachOf(reader, "cautions", [&client](ObjectReader& item) { client.cautions.push_back(readCaution(item)); });
@@ -166,11 +166,11 @@ private:
         return session;
     }
 
-    studio::DocumentLift readLift(ObjectReader& reader, const studio::DocumentClient& client)
+    DocumentLift readLift(ObjectReader& reader, const DocumentClient& client)
     {
         reader.allowOnly({"pattern", "exercise", "equipment", "region", "measure", "body_share", "pieces", "body_mass", "start_load", "stage", "policy",
                           "started", "events"});
-        studio::DocumentLift lift;
+        DocumentLift lift;
         lift.pattern = wordAt(reader, "pattern", lifts::patternOf);
         lift.exerciseKey = reader.text("exercise");
         lift.equipmentKey = reader.text("equipment");
@@ -184,10 +184,10 @@ private:
         return lift;
     }
 
-    void readSetup(ObjectReader& reader, studio::DocumentLift& lift)
+    void readSetup(ObjectReader& reader, DocumentLift& lift)
     {
         const auto item = std::find_if(m_studio.equipment.begin(), m_studio.equipment.end(),
-                                       [&lift](const studio::StudioEquipment& one) { return one.key == lift.equipmentKey; });
+                                       [&lift](const StudioEquipment& one) { return one.key == lift.equipmentKey; });
         if (item == m_studio.equipment.end()) {
             reader.fail("equipment", "is not of the studio's equipment");
             return;
@@ -207,7 +207,7 @@ private:
         setup.policy = taken(reader, readPolicy(reader.required("policy"), reader.pathOf("policy"), progression::Policy::defaultsFor(setup.unit)));
     }
 
-    static std::optional<std::string> sessionCodeOf(ObjectReader& reader, const QJsonValue& event, std::size_t index, const studio::DocumentClient& client)
+    static std::optional<std::string> sessionCodeOf(ObjectReader& reader, const QJsonValue& event, std::size_t index, const DocumentClient& client)
     {
         const QJsonValue value = event.toObject().value(QLatin1String("session"));
         if (value.isUndefined()) {
@@ -233,7 +233,7 @@ private:
         return {};
     }
 
-    const studio::StudioDocument& m_studio;
+    const StudioDocument& m_studio;
     std::set<std::string> m_codes;
 };
 
@@ -250,7 +250,7 @@ JsonResult<QJsonObject> parsedFile(const QByteArray& text)
     return document.object();
 }
 
-void readHeader(ObjectReader& reader, studio::StudioDocument& document)
+void readHeader(ObjectReader& reader, StudioDocument& document)
 {
     reader.allowOnly({"name", "today", "coaches", "equipment"});
     document.name = reader.text("name");
@@ -261,7 +261,7 @@ void readHeader(ObjectReader& reader, studio::StudioDocument& document)
     });
     eachOf(reader, "equipment", [&document](ObjectReader& item) {
         item.allowOnly({"key", "name", "kind", "unit", "equipment"});
-        studio::StudioEquipment one{item.text("key"), item.text("name"), wordAt(item, "kind", lifts::equipmentKindOf), unitAt(item),
+        StudioEquipment one{item.text("key"), item.text("name"), wordAt(item, "kind", lifts::equipmentKindOf), unitAt(item),
                             taken(item, readEquipment(item.required("equipment"), item.pathOf("equipment")))};
         document.equipment.push_back(std::move(one));
     });
@@ -274,14 +274,14 @@ QString StudioFault::message() const
     return QStringLiteral("%1: %2: %3").arg(file, QString::fromStdString(fault.field), QString::fromStdString(fault.reason));
 }
 
-tl::expected<studio::StudioDocument, StudioFault> readStudio(const StudioFiles& files)
+tl::expected<StudioDocument, StudioFault> readStudio(const StudioFiles& files)
 {
     const QString headerName = QStringLiteral("studio.json");
     const auto header = files.find(headerName);
     if (header == files.end()) {
         return tl::make_unexpected(StudioFault{headerName, {"file", "is missing"}});
     }
-    studio::StudioDocument document;
+    StudioDocument document;
     const auto readFile = [](const QString& name, const QByteArray& text, auto&& read) -> std::optional<StudioFault> {
         const auto object = parsedFile(text);
         if (!object) {
@@ -295,7 +295,7 @@ tl::expected<studio::StudioDocument, StudioFault> readStudio(const StudioFiles& 
         return tl::make_unexpected(*std::move(fault));
     }
     ClientReading clients(document);
-    std::vector<studio::DocumentClient> read;
+    std::vector<DocumentClient> read;
     for (const auto& [name, text] : files) {
         if (name == headerName) {
             continue;

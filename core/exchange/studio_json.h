@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/exchange/json_reading.h"
-#include "core/studio/studio_document.h"
+#include "core/exchange/studio_document.h"
 
 #include <QByteArray>
 #include <QString>
@@ -23,10 +23,10 @@ struct StudioFault {
 using StudioFiles = std::map<QString, QByteArray>;
 
 /// Writes a studio as files in the open format; the same bytes for the same document.
-[[nodiscard]] StudioFiles writeStudio(const studio::StudioDocument& document);
+[[nodiscard]] StudioFiles writeStudio(const StudioDocument& document);
 
 /// Reads what writeStudio writes, strictly: unknown fields and words, impossible numbers and days, references to nothing are faults.
-[[nodiscard]] tl::expected<studio::StudioDocument, StudioFault> readStudio(const StudioFiles& files);
+[[nodiscard]] tl::expected<StudioDocument, StudioFault> readStudio(const StudioFiles& files);
 
 /// The files of a folder, or of a folder of the program's resources (`:/demo`). Empty where there is no studio.json.
 [[nodiscard]] StudioFiles studioFilesIn(const QString& folder);

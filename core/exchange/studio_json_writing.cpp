@@ -23,7 +23,7 @@ QString unitText(base::MassUnit unit)
     return unit == base::MassUnit::Pound ? QStringLiteral("lb") : QStringLiteral("kg");
 }
 
-std::string coachName(const studio::StudioDocument& document, base::CoachId id)
+std::string coachName(const StudioDocument& document, base::CoachId id)
 {
     for (const clients::Coach& coach : document.coaches) {
         if (coach.id == id) {
@@ -92,7 +92,7 @@ QJsonObject written(const clients::Clearance& clearance)
     return object;
 }
 
-QByteArray written(const sessions::Session& session, const studio::StudioDocument& document)
+QByteArray written(const sessions::Session& session, const StudioDocument& document)
 {
     QJsonObject object;
     put(object, "code", textOf(session.code));
@@ -107,7 +107,7 @@ QByteArray written(const sessions::Session& session, const studio::StudioDocumen
     return line(object);
 }
 
-QByteArray written(const studio::DocumentLift& lift)
+QByteArray written(const DocumentLift& lift)
 {
     LineWriter writer;
     writer.field("pattern", textOf(lifts::keyOf(lift.pattern)));
@@ -128,7 +128,7 @@ QByteArray written(const studio::DocumentLift& lift)
     writer.field("started", textOf(lift.startedOn.toString()));
     std::vector<QByteArray> events;
     lifts::Measure measure = lift.setup.kit.measure;
-    for (const studio::DocumentEvent& entry : lift.events) {
+    for (const DocumentEvent& entry : lift.events) {
         QJsonObject object = toJson(entry.event, measure);
         if (entry.sessionCode) {
             put(object, "session", textOf(*entry.sessionCode));
@@ -142,7 +142,7 @@ QByteArray written(const studio::DocumentLift& lift)
     return writer.finished().trimmed();
 }
 
-QByteArray written(const studio::DocumentClient& client, const studio::StudioDocument& document)
+QByteArray written(const DocumentClient& client, const StudioDocument& document)
 {
     const clients::Client& who = client.client;
     LineWriter writer;
@@ -173,7 +173,7 @@ QByteArray written(const studio::DocumentClient& client, const studio::StudioDoc
     }
     writer.list("sessions", items);
     items.clear();
-    for (const studio::DocumentLift& lift : client.lifts) {
+    for (const DocumentLift& lift : client.lifts) {
         items.push_back(written(lift));
     }
     writer.list("lifts", items);
@@ -192,7 +192,7 @@ QString fileNameOf(std::size_t number, const std::string& name)
 
 }  // namespace
 
-StudioFiles writeStudio(const studio::StudioDocument& document)
+StudioFiles writeStudio(const StudioDocument& document)
 {
     StudioFiles files;
     LineWriter studio;
@@ -204,7 +204,7 @@ StudioFiles writeStudio(const studio::StudioDocument& document)
     }
     studio.list("coaches", items);
     items.clear();
-    for (const studio::StudioEquipment& item : document.equipment) {
+    for (const StudioEquipment& item : document.equipment) {
         items.push_back(line({{QStringLiteral("key"), textOf(item.key)},
                               {QStringLiteral("name"), textOf(item.name)},
                               {QStringLiteral("kind"), textOf(lifts::keyOf(item.kind))},

@@ -1,58 +1,16 @@
 #include "core/lifts/catalogue.h"
 
+#include "core/lifts/catalogue_fault.h"
+
 #include <algorithm>
 #include <cstdlib>
-#include <set>
 
 namespace chalk::lifts {
 
-namespace {
-
-using Fault = std::optional<CatalogueFault>;
-
-Fault faultOfNeighbours(const Exercise& exercise, const std::vector<std::string>& keys, bool isHarder, const std::vector<Exercise>& all)
-{
-    for (const std::string& key : keys) {
-        const auto found = std::find_if(all.begin(), all.end(), [&key](const Exercise& other) { return other.key == key; });
-        if (found == all.end()) {
-            return CatalogueFault{exercise.key, "its neighbour " + key + " is unknown"};
-        }
-        if (found->pattern != exercise.pattern) {
-            return CatalogueFault{exercise.key, "its neighbour " + key + " is of another pattern"};
-        }
-        if (isHarder ? found->rung <= exercise.rung : found->rung >= exercise.rung) {
-            return CatalogueFault{exercise.key, "its neighbour " + key + " is on the wrong side"};
-        }
-    }
-    return std::nullopt;
-}
-
-Fault faultOf(const Exercise& exercise, const std::vector<Exercise>& all)
-{
-    if (exercise.key.empty() || exercise.name.empty()) {
-        return CatalogueFault{exercise.key, "needs a key and a name"};
-    }
-    if (exercise.cues.size() < 2 || exercise.cues.size() > 3) {
-        return CatalogueFault{exercise.key, "needs two or three cues"};
-    }
-    if (auto fault = faultOfNeighbours(exercise, exercise.easier, false, all)) {
-        return fault;
-    }
-    return faultOfNeighbours(exercise, exercise.harder, true, all);
-}
-
-}  // namespace
-
 tl::expected<Catalogue, CatalogueFault> Catalogue::of(std::vector<Exercise> exercises)
 {
-    std::set<std::string> keys;
-    for (const Exercise& exercise : exercises) {
-        if (!keys.insert(exercise.key).second) {
-            return tl::make_unexpected(CatalogueFault{exercise.key, "is there twice"});
-        }
-        if (auto fault = faultOf(exercise, exercises)) {
-            return tl::make_unexpected(*std::move(fault));
-        }
+    if (auto fault = faultOf(exercises)) {
+        return tl::make_unexpected(*std::move(fault));
     }
     return Catalogue(std::move(exercises));
 }
@@ -75,6 +33,25 @@ std::vector<const Exercise*> Catalogue::of(Pattern pattern) const
     return found;
 }
 
+std::vector<const Exercise*> Catalogue::allOf(const std::vector<std::string>& keys) const
+{
+    std::vector<const Exercise*> found;
+    for (const std::string& key : keys) {
+        found.push_back(find(key));
+    }
+    return found;
+}
+
+std::vector<const Exercise*> Catalogue::easierThan(const Exercise& exercise) const
+{
+    return allOf(exercise.easier);
+}
+
+std::vector<const Exercise*> Catalogue::harderThan(const Exercise& exercise) const
+{
+    return allOf(exercise.harder);
+}
+
 std::vector<const Exercise*> Catalogue::alternativesTo(const Exercise& exercise, std::span<const EquipmentKind> kinds,
                                                        std::span<const CautionTag> cautions) const
 {
@@ -93,6 +70,15 @@ bool isRuledOut(const Exercise& exercise, std::span<const CautionTag> cautions)
 {
     return std::any_of(exercise.ruledOutBy.begin(), exercise.ruledOutBy.end(),
                        [&cautions](CautionTag tag) { return std::find(cautions.begin(), cautions.end(), tag) != cautions.end(); });
+}
+
+std::vector<CautionTag> caresOf(const Exercise& exercise, std::span<const CautionTag> cautions)
+{
+    std::vector<CautionTag> cares;
+    std::copy_if(cautions.begin(), cautions.end(), std::back_inserter(cares), [&exercise](CautionTag tag) {
+        return std::find(exercise.care.begin(), exercise.care.end(), tag) != exercise.care.end();
+    });
+    return cares;
 }
 
 }  // namespace chalk::lifts

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <numeric>
 
 #include <fmt/core.h>
 
@@ -22,36 +23,97 @@ bool isInRange(Load load)
     return load.centi() >= -kMaxLoadCenti && load.centi() <= kMaxLoadCenti;
 }
 
+/// The largest mass, in hundredths, that every plate is a whole number of; 1 where there are no plates.
+std::int32_t commonUnit(const std::vector<PlatePair>& pairs)
+{
+    std::int32_t unit = 0;
+    for (const PlatePair& pair : pairs) {
+        unit = std::gcd(unit, pair.plate.centi());
+    }
+    return std::max(unit, 1);
+}
+
+/// A plate in units, and how many of it one side can take.
+struct PlateCount {
+    std::size_t plate = 1;
+    std::size_t count = 0;
+};
+
+std::vector<PlateCount> countsOf(const std::vector<PlatePair>& pairs, std::int32_t unit)
+{
+    std::vector<PlateCount> counts;
+    for (const PlatePair& pair : pairs) {
+        counts.push_back({static_cast<std::size_t>(pair.plate.centi() / unit), static_cast<std::size_t>(pair.pairs)});
+    }
+    return counts;
+}
+
+/// For each number of units up to `most`: whether some of the plates weigh just that.
+std::vector<bool> reachableSums(const std::vector<PlateCount>& kinds, std::size_t most)
+{
+    std::vector<bool> canReach(most + 1, false);
+    canReach[0] = true;
+    std::vector<std::size_t> used(most + 1);  // how many plates of the present kind a sum took
+    for (const auto& [plate, count] : kinds) {
+        std::fill(used.begin(), used.end(), 0U);
+        for (std::size_t sum = plate; sum <= most; ++sum) {
+            if (!canReach[sum] && canReach[sum - plate] && used[sum - plate] < count) {
+                canReach[sum] = true;
+                used[sum] = used[sum - plate] + 1;
+            }
+        }
+    }
+    return canReach;
+}
+
+constexpr int kCannotBeMade = std::numeric_limits<int>::max() / 2;
+
+/// fewest[k][s]: the fewest plates of the kinds from k on that make s units.
+std::vector<std::vector<int>> fewestPlates(const std::vector<PlateCount>& kinds, std::size_t most)
+{
+    std::vector<std::vector<int>> fewest(kinds.size() + 1, std::vector<int>(most + 1, kCannotBeMade));
+    fewest[kinds.size()][0] = 0;
+    for (std::size_t k = kinds.size(); k-- > 0;) {
+        for (std::size_t s = 0; s <= most; ++s) {
+            for (std::size_t n = 0; n <= kinds[k].count && n * kinds[k].plate <= s; ++n) {
+                fewest[k][s] = std::min(fewest[k][s], fewest[k + 1][s - n * kinds[k].plate] + static_cast<int>(n));
+            }
+        }
+    }
+    return fewest;
+}
+
+/// The mass of all plates of one side, in hundredths.
+std::int64_t everyPlate(const std::vector<PlatePair>& pairs)
+{
+    std::int64_t side = 0;
+    for (const PlatePair& pair : pairs) {
+        side += std::int64_t{pair.plate.centi()} * pair.pairs;
+    }
+    return side;
+}
+
 Loads loadsOf(const Barbell& barbell)
 {
     if (barbell.bar.centi() < 0 || !isInRange(barbell.bar)) {
         return fault("bar", "must be 0 to 5000");
     }
-    std::int64_t heaviest = barbell.bar.centi();
     for (std::size_t i = 0; i < barbell.pairs.size(); ++i) {
         const PlatePair& pair = barbell.pairs[i];
         if (pair.plate.centi() <= 0 || !isInRange(pair.plate) || pair.pairs < 0 || pair.pairs > kMaxPairs) {
             return fault(fmt::format("pairs[{}]", i), "needs a plate above 0 and 0 to 50 pairs of it");
         }
-        heaviest += 2LL * pair.plate.centi() * pair.pairs;
     }
-    if (heaviest > kMaxLoadCenti) {
+    const std::int64_t side = everyPlate(barbell.pairs);
+    if (barbell.bar.centi() + 2 * side > kMaxLoadCenti) {
         return fault("pairs", "add up to more than 5000 with the bar");
     }
-    std::vector<bool> canReach(static_cast<std::size_t>(heaviest) + 1, false);
-    canReach[static_cast<std::size_t>(barbell.bar.centi())] = true;
-    for (const PlatePair& pair : barbell.pairs) {
-        const auto step = static_cast<std::size_t>(2 * pair.plate.centi());
-        for (int n = 0; n < pair.pairs; ++n) {  // from the top down, so that this pair counts once a round
-            for (std::size_t load = canReach.size(); load-- > step;) {
-                canReach[load] = canReach[load] || canReach[load - step];
-            }
-        }
-    }
+    const std::int32_t unit = commonUnit(barbell.pairs);
+    const std::vector<bool> canReach = reachableSums(countsOf(barbell.pairs, unit), static_cast<std::size_t>(side / unit));
     std::vector<Load> loads;
-    for (std::size_t load = 0; load < canReach.size(); ++load) {
-        if (canReach[load]) {
-            loads.push_back(Load::fromCenti(static_cast<std::int32_t>(load)));
+    for (std::size_t sum = 0; sum < canReach.size(); ++sum) {
+        if (canReach[sum]) {
+            loads.push_back(barbell.bar + Load::fromCenti(2 * unit * static_cast<std::int32_t>(sum)));
         }
     }
     return loads;
@@ -139,38 +201,26 @@ std::optional<Load> LoadTable::nextBelow(Load load) const
 
 std::optional<std::vector<Load>> platesPerSide(const Barbell& barbell, Load load)
 {
-    const std::int32_t both = (load - barbell.bar).centi();
-    if (both < 0 || both % 2 != 0) {
+    const std::int64_t both = std::int64_t{load.centi()} - barbell.bar.centi();
+    const std::int32_t unit = commonUnit(barbell.pairs);
+    if (both < 0 || both > 2 * everyPlate(barbell.pairs) || both % (2 * unit) != 0) {
         return std::nullopt;
     }
-    std::vector<PlatePair> pairs = barbell.pairs;
-    std::sort(pairs.begin(), pairs.end(), [](const PlatePair& a, const PlatePair& b) { return a.plate > b.plate; });
-
-    // fewest[k][s]: the fewest plates of the kinds from k on that make s, so that the heaviest are taken first.
-    const auto side = static_cast<std::size_t>(both / 2);
-    constexpr int kCannot = std::numeric_limits<int>::max() / 2;
-    std::vector<std::vector<int>> fewest(pairs.size() + 1, std::vector<int>(side + 1, kCannot));
-    fewest[pairs.size()][0] = 0;
-    for (std::size_t k = pairs.size(); k-- > 0;) {
-        const auto plate = static_cast<std::size_t>(pairs[k].plate.centi());
-        for (std::size_t s = 0; s <= side; ++s) {
-            for (std::size_t n = 0; n <= static_cast<std::size_t>(pairs[k].pairs) && n * plate <= s; ++n) {
-                fewest[k][s] = std::min(fewest[k][s], fewest[k + 1][s - n * plate] + static_cast<int>(n));
-            }
-        }
-    }
-    if (fewest[0][side] >= kCannot) {
+    std::vector<PlateCount> kinds = countsOf(barbell.pairs, unit);
+    std::sort(kinds.begin(), kinds.end(), [](const PlateCount& a, const PlateCount& b) { return a.plate > b.plate; });
+    auto left = static_cast<std::size_t>(both / 2 / unit);
+    const auto fewest = fewestPlates(kinds, left);
+    if (fewest[0][left] >= kCannotBeMade) {
         return std::nullopt;
     }
     std::vector<Load> plates;
-    std::size_t left = side;
-    for (std::size_t k = 0; k < pairs.size(); ++k) {
-        const auto plate = static_cast<std::size_t>(pairs[k].plate.centi());
-        auto n = std::min<std::size_t>(static_cast<std::size_t>(pairs[k].pairs), left / plate);
+    for (std::size_t k = 0; k < kinds.size(); ++k) {
+        const std::size_t plate = kinds[k].plate;
+        auto n = std::min(kinds[k].count, left / plate);
         while (fewest[k + 1][left - n * plate] + static_cast<int>(n) != fewest[k][left]) {
             --n;
         }
-        plates.insert(plates.end(), n, pairs[k].plate);
+        plates.insert(plates.end(), n, Load::fromCenti(static_cast<std::int32_t>(plate) * unit));
         left -= n * plate;
     }
     return plates;

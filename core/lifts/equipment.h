@@ -87,7 +87,7 @@ private:
 };
 
 /// The plates on one side of the bar for `load`, heaviest first, by the fewest plates; nothing where the bar cannot
-/// carry that load with the pairs on hand. Empty for the bare bar.
+/// carry that load with the pairs on hand. Empty for the bare bar. The description must be one that LoadTable::of takes.
 [[nodiscard]] std::optional<std::vector<base::Load>> platesPerSide(const Barbell& barbell, base::Load load);
 
 }  // namespace chalk::lifts

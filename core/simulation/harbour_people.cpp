@@ -25,8 +25,16 @@ std::vector<LiftChoice> barLifts()
 std::vector<LiftChoice> mixedLifts()
 {
     return {{"goblet_squat", "kettlebells"},         {"kettlebell_deadlift", "kettlebells"}, {"dumbbell_bench_press", "dumbbells"},
-            {"machine_row", "row_stack"},            {"landmine_press", "light_bar"},        {"pulldown", "pulldown_stack"},
+            {"machine_row", "row_stack"},            {"angled_cable_press", "press_stack"},  {"pulldown", "pulldown_stack"},
             {"split_squat", "dumbbells"},            {"farmer_carry", "dumbbells"}};
+}
+
+/// The mixed lifts with nothing that is done lying flat.
+std::vector<LiftChoice> uprightLifts()
+{
+    std::vector<LiftChoice> lifts = mixedLifts();
+    lifts[2] = {"incline_dumbbell_press", "dumbbells"};
+    return lifts;
 }
 
 std::vector<LiftChoice> gentleLifts()
@@ -95,19 +103,19 @@ std::vector<Person> peopleOfTobias()
          {{5, 2}, {6, 2}, {4, 2, true}, {6}, {3}, {4, 2}, {5}, {5}}},
         {"Priya Venn", 29, 58, "Climbing strength", 2, 25, 1.15, 91, {{kTue, at(16, 30), 2, "Floor", 3}, {kThu, at(16, 30), 2, "Floor", 3}}, climberLifts(),
          {{5}, {5}, {4}, {7, 2}, {5}, {7, 2}, {5}, {6}}},
-        {"Yara Hadley", 31, 66, "Strong for two", 2, 18, 1, 90, {{kWed, at(18), 2, "Floor", 3}}, mixedLifts(), {{4}, {5}, {4}, {4}, {3}, {5}, {3}, {4}}},
+        {"Yara Hadley", 31, 66, "Strong for two", 2, 18, 1, 90, {{kWed, at(18), 2, "Floor", 3}}, uprightLifts(), {{4}, {5}, {4}, {4}, {3}, {5}, {3}, {4}}},
         {"Pella Nakamura-Voss", 22, 55, "First pull-up", 2, 12, 0.9, 94, {{kWed, at(12), 2, "Floor", 3}, {kFri, at(12), 2, "Floor", 3}}, climberLifts(),
          {{4}, {4}, {3}, {4}, {2}, {4}, {3}, {4}}},
     };
 }
 
-void addCaution(studio::DocumentClient& client, const char* part, const char* text, const char* shortText, std::vector<lifts::CautionTag> tags,
+void addCaution(exchange::DocumentClient& client, const char* part, const char* text, const char* shortText, std::vector<lifts::CautionTag> tags,
                 std::optional<base::Date> until = {})
 {
     client.cautions.push_back({{}, part, text, shortText, std::move(tags), until});
 }
 
-void grant(studio::DocumentClient& client, base::Date on, const char* reason, const char* limits)
+void grant(exchange::DocumentClient& client, base::Date on, const char* reason, const char* limits)
 {
     client.clearance = {clients::ClearanceState::Granted, reason, on - 9, on, on + 365, limits};
 }
@@ -123,7 +131,7 @@ std::vector<Person> harbourPeople()
     return people;
 }
 
-void addParticulars(studio::DocumentClient& client, base::Date today)
+void addParticulars(exchange::DocumentClient& client, base::Date today)
 {
     using lifts::CautionTag;
     const std::string& name = client.client.name;

@@ -9,7 +9,7 @@ namespace {
 
 using base::Load;
 using base::MassUnit;
-using studio::StudioEquipment;
+using exchange::StudioEquipment;
 using lifts::EquipmentKind;
 
 Load whole(double value)
@@ -62,7 +62,7 @@ double shareOf(lifts::Pattern pattern)
 
 }  // namespace
 
-std::vector<studio::StudioEquipment> studioEquipment()
+std::vector<StudioEquipment> studioEquipment()
 {
     const auto kg = MassUnit::Kilogram;
     const auto lb = MassUnit::Pound;
@@ -85,10 +85,10 @@ std::vector<studio::StudioEquipment> studioEquipment()
     };
 }
 
-progression::LiftSetup setupOf(const lifts::Exercise& exercise, const std::vector<studio::StudioEquipment>& equipment, const char* equipmentKey,
+progression::LiftSetup setupOf(const lifts::Exercise& exercise, const std::vector<StudioEquipment>& equipment, const char* equipmentKey,
                                const clients::Client& client)
 {
-    const auto item = std::find_if(equipment.begin(), equipment.end(), [equipmentKey](const studio::StudioEquipment& one) { return one.key == equipmentKey; });
+    const auto item = std::find_if(equipment.begin(), equipment.end(), [equipmentKey](const StudioEquipment& one) { return one.key == equipmentKey; });
     if (item == equipment.end()) {
         throw std::invalid_argument(std::string("no equipment ") + equipmentKey);
     }

@@ -6,7 +6,7 @@ namespace chalk::store {
 
 Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
 {
-    m_database.begin();
+    const Snapshot snapshot(m_database);
     ClientFile file;
     Statement row(m_database, QStringLiteral("SELECT ") + clientColumns() +
                                   QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ?"));
@@ -20,7 +20,7 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
     file.clearance = readClearance(m_database, id);
     file.cautions = readCautions(m_database, id, today);
     file.lifts = readLifts(id);
-    file.next = readNextSession(m_database, id, today);
+    file.next = NextSessionSearch(m_database).find(id, today);
     return m_database.resultOf(std::move(file));
 }
 
@@ -34,18 +34,13 @@ std::vector<ClientLift> ClientReader::readLifts(base::ClientId client)
     }
     EventLog log(m_database);
     LiftCache cache(m_database, log);
-    Statement reached(m_database, QStringLiteral("SELECT cycle, stage, day FROM stage_reached WHERE lift_id = ? ORDER BY cycle, stage"));
     std::vector<ClientLift> lifts;
     for (const base::LiftId id : ids) {
         auto lift = cache.read(id);
         if (!lift) {
             return lifts;
         }
-        ClientLift& one = lifts.emplace_back(ClientLift{*std::move(lift), {}});
-        reached.run(id);
-        while (reached.next()) {
-            one.reached.push_back({reached.number(0), static_cast<progression::Stage>(reached.number(1)), reached.date(2)});
-        }
+        lifts.push_back({*std::move(lift), cache.readReached(id)});
     }
     std::stable_sort(lifts.begin(), lifts.end(), [](const ClientLift& a, const ClientLift& b) { return a.lift.pattern < b.lift.pattern; });
     return lifts;
@@ -53,7 +48,7 @@ std::vector<ClientLift> ClientReader::readLifts(base::ClientId client)
 
 Result<std::vector<std::pair<base::ClientId, std::string>>> ClientReader::names()
 {
-    m_database.begin();
+    const Snapshot snapshot(m_database);
     std::vector<std::pair<base::ClientId, std::string>> names;
     Statement rows(m_database, QStringLiteral("SELECT id, name FROM client ORDER BY name, id"));
     rows.run();

@@ -5,17 +5,10 @@
 
 namespace chalk::store {
 
-/// A day on which a lift reached a stage.
-struct StageReached {
-    int cycle = 1;
-    progression::Stage stage = progression::Stage::Pattern;
-    base::Date day;
-};
-
 /// A lift with all that is known of where it stands.
 struct ClientLift {
     CachedLift lift;
-    std::vector<StageReached> reached;  ///< of all cycles, by cycle and stage
+    std::vector<StageReached> reached;  ///< the first days of the stages of all cycles, by cycle and stage
 };
 
 /// Everything about one client but the log itself.

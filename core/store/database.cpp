@@ -1,10 +1,14 @@
 #include "core/store/database.h"
 
+#include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
 
-#include <QDir>
+#include <QSqlError>
+#include <QSqlQuery>
 #include <QStandardPaths>
 #include <QUuid>
+
+#include <stdexcept>
 
 namespace chalk::store {
 
@@ -37,8 +41,15 @@ Result<std::unique_ptr<Database>> Database::open(const QString& target, OpenMode
     if (*version == 0 && mode != OpenMode::CreateIfMissing) {
         return storeError(StoreError::Kind::NotAStudio, QStringLiteral("%1 is empty: not a studio").arg(target));
     }
+    if (*version < presentSchemaVersion() && mode == OpenMode::ReadOnly) {
+        return storeError(StoreError::Kind::Older,
+                          QStringLiteral("%1 was written by an older version of Chalkrung: it has to be opened for writing once").arg(target));
+    }
     if (auto migrated = migrate(database->m_connection, *database->m_engine, *version, target); !migrated) {
         return tl::make_unexpected(migrated.error());
+    }
+    if (auto completed = completeCaches(*database); !completed) {
+        return tl::make_unexpected(completed.error());
     }
     return database;
 }
@@ -57,13 +68,29 @@ void Database::failWith(const QSqlError& error)
     }
 }
 
+bool Database::run(const QString& statement)
+{
+    QSqlQuery query(m_connection);
+    if (!query.exec(statement)) {
+        failWith(query.lastError());
+        return false;
+    }
+    return true;
+}
+
+bool Database::begin(const QString& statement)
+{
+    m_failure.reset();
+    m_isInTransaction = run(statement);
+    return m_isInTransaction;
+}
+
 Transaction::Transaction(Database& database) : m_database(database)
 {
-    m_database.begin();
-    m_isOpen = m_database.connection().transaction();
-    if (!m_isOpen) {
-        m_database.failWith(m_database.connection().lastError());
+    if (database.m_isInTransaction) {
+        throw std::logic_error("a transaction inside of another");
     }
+    m_isOpen = database.begin(database.m_engine->beginWriting());
 }
 
 Transaction::~Transaction()
@@ -73,24 +100,39 @@ Transaction::~Transaction()
 
 void Transaction::rollBack()
 {
-    // The engine may have rolled back by itself: "no transaction is active" is no failure then.
-    if (m_isOpen) {
-        m_database.connection().rollback();
-        m_isOpen = false;
+    if (!m_isOpen) {
+        return;
     }
+    // After a full disk the engine has rolled back by itself: "no transaction is active" is no failure then.
+    QSqlQuery(m_database.m_connection).exec(QStringLiteral("ROLLBACK"));
+    m_isOpen = false;
+    m_database.m_isInTransaction = false;
 }
 
 Result<void> Transaction::commit()
 {
-    if (!m_database.failure() && m_database.connection().commit()) {
+    if (!m_database.m_failure && m_database.run(QStringLiteral("COMMIT"))) {
         m_isOpen = false;
+        m_database.m_isInTransaction = false;
         return {};
     }
-    if (!m_database.failure()) {
-        m_database.failWith(m_database.connection().lastError());
-    }
     rollBack();
-    return tl::make_unexpected(*m_database.failure());
+    return tl::make_unexpected(*m_database.m_failure);
+}
+
+Snapshot::Snapshot(Database& database) : m_database(database)
+{
+    if (!database.m_isInTransaction) {
+        m_isOpen = database.begin(database.m_engine->beginReading());
+    }
+}
+
+Snapshot::~Snapshot()
+{
+    if (m_isOpen) {
+        QSqlQuery(m_database.m_connection).exec(QStringLiteral("ROLLBACK"));
+        m_database.m_isInTransaction = false;
+    }
 }
 
 QString defaultStudioFile()

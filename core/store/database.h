@@ -11,8 +11,9 @@
 
 namespace chalk::store {
 
-/// One connection to a studio, for the thread that opened it. The first statement that fails is remembered, and those after it
-/// do nothing: so a reader or writer runs its statements in a row and asks for the failure once, at the end.
+/// One connection to a studio, for the thread that opened it; long work opens another one in a thread of its own. The first
+/// statement that fails is remembered, and those after it do nothing: so a reader or writer runs its statements in a row and
+/// asks for the failure once, at the end.
 class Database {
 public:
     /// Opens a studio of the present schema; older ones are brought up to it first. Fails with a message that names the file.
@@ -23,11 +24,11 @@ public:
 
     [[nodiscard]] QSqlDatabase& connection() { return m_connection; }
     [[nodiscard]] const QString& target() const { return m_target; }
+    [[nodiscard]] const Engine& engine() const { return *m_engine; }
     [[nodiscard]] bool isReadOnly() const { return m_isReadOnly; }
 
-    /// The first failure since the last call of `begin`.
+    /// The first failure since the last transaction or snapshot began.
     [[nodiscard]] const std::optional<StoreError>& failure() const { return m_failure; }
-    void begin() { m_failure.reset(); }
     void fail(StoreError error);
     void failWith(const QSqlError& error);
 
@@ -42,17 +43,24 @@ public:
     }
 
 private:
+    friend class Transaction;
+    friend class Snapshot;
+
     Database(QString target, bool isReadOnly);
+    /// Begins a transaction, or does nothing inside of one; answers whether it began.
+    bool begin(const QString& statement);
+    bool run(const QString& statement);
 
     std::unique_ptr<Engine> m_engine;
     QString m_target;
     QString m_name;
     QSqlDatabase m_connection;
     bool m_isReadOnly = false;
+    bool m_isInTransaction = false;
     std::optional<StoreError> m_failure;
 };
 
-/// A transaction that rolls back unless it is committed.
+/// A transaction that rolls back unless it is committed. There is one at a time; what failed before it is forgotten.
 class Transaction {
 public:
     explicit Transaction(Database& database);
@@ -65,6 +73,21 @@ public:
 
 private:
     void rollBack();
+
+    Database& m_database;
+    bool m_isOpen = false;
+};
+
+/// While it lives, everything that is read is of one state of the data, whoever else writes. Inside of a transaction it does
+/// nothing.
+class Snapshot {
+public:
+    explicit Snapshot(Database& database);
+    ~Snapshot();
+    Snapshot(const Snapshot&) = delete;
+    Snapshot& operator=(const Snapshot&) = delete;
+
+private:
     Database& m_database;
     bool m_isOpen = false;
 };

@@ -12,12 +12,15 @@ using progression::SetRecord;
 const QString& columnsOfEntry()
 {
     static const QString columns = QStringLiteral(
-        "SELECT e.id, e.root_id, e.replaces_id, e.lift_id, e.act_id, e.session_id, e.is_void, e.day, e.type, e.detail, e.pain FROM event e ");
+        "SELECT e.id, coalesce(e.root_id, e.id), e.replaces_id, e.lift_id, e.act_id, e.session_id, e.is_void, e.day, e.type, e.detail, e.pain FROM event e ");
     return columns;
 }
 
 int painOf(const progression::EventBody& body)
 {
+    if (const auto* rehearsal = std::get_if<progression::Rehearsal>(&body)) {
+        return rehearsal->pain;
+    }
     const auto* exposure = std::get_if<Exposure>(&body);
     return exposure == nullptr ? 0 : exposure->pain;
 }
@@ -46,7 +49,7 @@ LogEntry entryOf(const Statement& row, Database& database)
 EventLog::EventLog(Database& database)
     : m_database(database),
       m_insertEvent(database, QStringLiteral("INSERT INTO event (root_id, replaces_id, lift_id, day, act_id, session_id, is_void, type, pain, detail) "
-                                             "VALUES (coalesce(?, (SELECT coalesce(max(id), 0) + 1 FROM event)), ?, ?, ?, ?, ?, ?, ?, ?, ?)")),
+                                             "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
       m_insertSet(database, QStringLiteral("INSERT INTO event_set (event_id, position, load_centi, amount, rir, rest_s, steadiness, is_warmup) "
                                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?)")),
       m_selectSets(database, QStringLiteral("SELECT load_centi, amount, rir, rest_s, steadiness, is_warmup FROM event_set "
@@ -58,20 +61,16 @@ base::EventId EventLog::append(const NewEntry& entry)
 {
     base::EventId root;
     if (!entry.replaces.isNone()) {
-        Statement replaced(m_database, QStringLiteral("SELECT root_id FROM event WHERE id = ?"));
-        if (replaced.run(entry.replaces) && replaced.next()) {
-            root = base::EventId(replaced.integer(0));
-        }
+        Statement replaced(m_database, QStringLiteral("SELECT coalesce(root_id, id) FROM event WHERE id = ?"));
+        root = base::EventId(replaced.run(entry.replaces) && replaced.next() ? replaced.integer(0) : 0);
     }
-    m_insertEvent.run(root, entry.replaces, entry.lift, entry.event.date, entry.act, entry.session, entry.isVoid,
-                      progression::typeKeyOf(entry.event.body), painOf(entry.event.body), textOfBody(entry.event.body));
-    const base::EventId id(m_insertEvent.lastInsertId());
-    if (const auto* exposure = std::get_if<Exposure>(&entry.event.body)) {
-        int position = 0;
-        for (const SetRecord& set : exposure->sets) {
-            m_insertSet.run(id, position++, set.load, int{set.amount}, int{set.rir}, int{set.restSeconds}, static_cast<int>(set.steadiness),
-                            set.isWarmup);
-        }
+    const auto* exposure = std::get_if<Exposure>(&entry.event.body);
+    const auto detail = exposure == nullptr ? std::optional(textOfBody(entry.event.body)) : std::nullopt;
+    const base::EventId id(m_insertEvent.runForId(root, entry.replaces, entry.lift, entry.event.date, entry.act, entry.session, entry.isVoid,
+                                                  progression::typeKeyOf(entry.event.body), painOf(entry.event.body), detail));
+    for (int i = 0; exposure != nullptr && i < static_cast<int>(exposure->sets.size()); ++i) {
+        const SetRecord& set = exposure->sets[static_cast<std::size_t>(i)];
+        m_insertSet.run(id, i, set.load, int{set.amount}, int{set.rir}, int{set.restSeconds}, static_cast<int>(set.steadiness), set.isWarmup);
     }
     return id;
 }
@@ -90,9 +89,11 @@ void EventLog::readSets(LogEntry& entry)
     }
 }
 
-std::vector<LogEntry> EventLog::collect(Statement& rows)
+std::vector<LogEntry> EventLog::collect(const QString& rest, std::int64_t value)
 {
     std::vector<LogEntry> entries;
+    Statement rows(m_database, columnsOfEntry() + rest);
+    rows.run(value);
     while (rows.next()) {
         entries.push_back(entryOf(rows, m_database));
     }
@@ -104,32 +105,32 @@ std::vector<LogEntry> EventLog::collect(Statement& rows)
 
 std::vector<LogEntry> EventLog::presentEntries(base::LiftId lift)
 {
-    Statement rows(m_database, columnsOfEntry() + QStringLiteral("LEFT JOIN event later ON later.replaces_id = e.id "
-                                                                 "WHERE e.lift_id = ? AND e.is_void = 0 AND later.id IS NULL ORDER BY e.day, e.root_id"));
-    rows.run(lift);
-    return collect(rows);
+    return collect(QStringLiteral("WHERE e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                  "ORDER BY e.day, coalesce(e.root_id, e.id)"),
+                   lift.value());
+}
+
+std::vector<LogEntry> EventLog::presentEntriesIn(base::SessionId session)
+{
+    return collect(QStringLiteral("WHERE e.session_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                  "ORDER BY e.lift_id, e.day, coalesce(e.root_id, e.id)"),
+                   session.value());
 }
 
 std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)
 {
-    Statement rows(m_database, columnsOfEntry() + QStringLiteral("WHERE e.lift_id = ? ORDER BY e.id"));
-    rows.run(lift);
-    return collect(rows);
+    return collect(QStringLiteral("WHERE e.lift_id = ? ORDER BY e.id"), lift.value());
 }
 
 std::optional<LogEntry> EventLog::entry(base::EventId id)
 {
-    Statement rows(m_database, columnsOfEntry() + QStringLiteral("WHERE e.id = ?"));
-    rows.run(id);
-    std::vector<LogEntry> entries = collect(rows);
+    std::vector<LogEntry> entries = collect(QStringLiteral("WHERE e.id = ?"), id.value());
     return entries.empty() ? std::nullopt : std::optional(std::move(entries.front()));
 }
 
 std::vector<LogEntry> EventLog::entriesOf(base::ActId act)
 {
-    Statement rows(m_database, columnsOfEntry() + QStringLiteral("WHERE e.act_id = ? ORDER BY e.id"));
-    rows.run(act);
-    return collect(rows);
+    return collect(QStringLiteral("WHERE e.act_id = ? ORDER BY e.id"), act.value());
 }
 
 bool EventLog::isReplaced(base::EventId id)

@@ -23,7 +23,7 @@ struct NewEntry {
 /// A row of the log.
 struct LogEntry {
     base::EventId id;
-    base::EventId root;            ///< the first version: its place in the day
+    base::EventId root;            ///< the first version, which may be this one: its place in the day
     base::EventId replaces;
     base::LiftId lift;
     base::ActId act;
@@ -32,7 +32,7 @@ struct LogEntry {
     progression::Event event;
 };
 
-/// The append-only log of events. Statements are prepared once; failures go to the database.
+/// The append-only log of events, for one piece of work. Failures go to the database.
 class EventLog {
 public:
     explicit EventLog(Database& database);
@@ -47,11 +47,13 @@ public:
     [[nodiscard]] std::optional<LogEntry> entry(base::EventId id);
     /// The rows that an act appended.
     [[nodiscard]] std::vector<LogEntry> entriesOf(base::ActId act);
+    /// The entries that count now of those that were done in a session, by lift.
+    [[nodiscard]] std::vector<LogEntry> presentEntriesIn(base::SessionId session);
     /// Whether another row replaces this one.
     [[nodiscard]] bool isReplaced(base::EventId id);
 
 private:
-    std::vector<LogEntry> collect(Statement& rows);
+    [[nodiscard]] std::vector<LogEntry> collect(const QString& rest, std::int64_t value);
     void readSets(LogEntry& entry);
 
     Database& m_database;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/progression/evidence.h"
 #include "core/store/lift_cache.h"
 
 namespace chalk::store {
@@ -12,6 +13,8 @@ struct HistoryEntry {
     lifts::Measure measure = lifts::Measure::Reps;  ///< what its sets are counted in
     progression::RuleList rules;
     progression::Prescription after;
+    progression::Stage stageAfter = progression::Stage::Pattern;
+    int cycleAfter = 1;
     bool isCorrected = false;                       ///< there are former versions
 };
 
@@ -28,5 +31,8 @@ public:
 private:
     Database& m_database;
 };
+
+/// A history as the evidence for the next stage is asked from: points into `history`.
+[[nodiscard]] std::vector<progression::JudgedEvent> judgedEvents(const std::vector<HistoryEntry>& history);
 
 }  // namespace chalk::store

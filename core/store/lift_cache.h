@@ -1,33 +1,22 @@
 #pragma once
 
-#include "core/base/id.h"
-#include "core/progression/lift_machine.h"
 #include "core/store/database.h"
 #include "core/store/event_log.h"
+#include "core/store/lift_tracking.h"
 
-#include <map>
 #include <optional>
-#include <span>
 #include <vector>
 
 namespace chalk::store {
 
-/// A lift as it stands, read from the cache.
-struct CachedLift {
-    base::LiftId id;
-    base::ClientId client;
-    lifts::Pattern pattern = lifts::Pattern::Squat;
-    progression::LiftMachine machine;
-    progression::RuleList decided;                 ///< the rules of the last decision that changed anything
-    std::optional<base::Date> lastEvent;
-    std::optional<base::Date> firstWork;           ///< the first exposure that counted in a loaded stage
-    base::Date started;
+/// A lift's log that was replayed, with the entries that the decisions belong to.
+struct LoggedReplay {
+    LiftReplay replay;
+    std::vector<LogEntry> entries;
 };
 
-/// Load volume by week, named by its Monday; kilograms × repetitions.
-using WeekVolumes = std::map<base::Date, double>;
-
-/// The cached states of lifts: kept up by every append, and rebuilt from the log at any time.
+/// The cached states of lifts, for one piece of work: kept up by every append, and rebuilt from the log at any time. Failures go
+/// to the database.
 class LiftCache {
 public:
     LiftCache(Database& database, EventLog& log);
@@ -36,34 +25,43 @@ public:
     [[nodiscard]] std::optional<CachedLift> read(base::LiftId lift);
     /// The lift as it was set up, before any event.
     [[nodiscard]] std::optional<CachedLift> readFresh(base::LiftId lift);
-    /// Judges one more event, no earlier than the last one, and keeps the state.
+    /// The stages of all cycles, by cycle and stage.
+    [[nodiscard]] std::vector<StageReached> readReached(base::LiftId lift);
+    /// Replays the log of a lift; keeps nothing.
+    [[nodiscard]] std::optional<LoggedReplay> replay(base::LiftId lift);
+
+    /// Judges one more event, no earlier than the last one and without a fault, and keeps the state.
     progression::RuleList append(CachedLift& lift, const progression::Event& event);
-    /// Judges events in their order on a fresh lift and keeps the state; adds to `weeks` and `decisions` where they are there.
-    void judgeAll(CachedLift& lift, std::span<const progression::Event> ordered, WeekVolumes* weeks,
-                  std::vector<progression::Decision>* decisions);
-    /// Replays the whole history of a lift from the log and keeps the state; answers every decision.
-    std::vector<progression::Decision> rebuild(base::LiftId lift, WeekVolumes* weeks = nullptr);
-    /// Works out a client's states and load volumes anew.
-    void rebuildClient(base::ClientId client);
+    /// Keeps what a replay found in the place of what is kept now, but for the load volumes.
+    void keep(const LiftReplay& replay);
+    /// Adds the difference of a lift's load volumes to its client's weeks.
+    void changeVolumes(base::ClientId client, const WeekVolumes& before, const WeekVolumes& after);
     /// Throws all caches away and builds them again from the log.
     void rebuildAll();
-    /// Adds load volumes to a client's weeks.
-    void addVolumes(base::ClientId client, const WeekVolumes& weeks);
 
 private:
-    void noteStage(const CachedLift& lift, base::Date day);
-    void store(const CachedLift& lift);
+    struct Setup {
+        base::ClientId client;
+        lifts::Pattern pattern = lifts::Pattern::Squat;
+        base::Date started;
+        progression::LiftSetup setup;
+    };
+
+    [[nodiscard]] std::optional<Setup> readSetup(base::LiftId lift);
+    void putState(const CachedLift& lift);
+    void putReached(base::LiftId lift, const std::vector<StageReached>& reached);
+    void addVolume(base::ClientId client, base::Date monday, base::Mass volume);
 
     Database& m_database;
     EventLog& m_log;
     Statement m_selectLift;
     Statement m_selectState;
     Statement m_putState;
-    Statement m_noteStage;
+    Statement m_putReached;
     Statement m_addVolume;
 };
 
-/// Load volume of an exposure's working sets: Σ repetitions × load × pieces, assistance and body mass left out, in kilograms.
-[[nodiscard]] double volumeKilograms(const progression::Exposure& exposure, const progression::LiftSetup& setup, const progression::Kit& kit);
+/// Builds the caches where any of them is missing: so a migration that changes their meaning just empties them.
+[[nodiscard]] Result<void> completeCaches(Database& database);
 
 }  // namespace chalk::store

@@ -2,7 +2,10 @@
 
 #include <QDir>
 #include <QFile>
+#include <QSqlError>
 #include <QSqlQuery>
+
+#include <algorithm>
 
 namespace chalk::store {
 
@@ -13,16 +16,25 @@ QStringList migrationFiles()
     return QDir(QStringLiteral(":/schema")).entryList({QStringLiteral("*.sql")}, QDir::Files, QDir::Name);
 }
 
-bool runAll(QSqlDatabase& database, const QStringList& statements, QSqlError& error)
+bool runOne(QSqlDatabase& database, const QString& statement, QSqlError& error)
 {
-    for (const QString& statement : statements) {
-        QSqlQuery query(database);
-        if (!query.exec(statement)) {
-            error = query.lastError();
-            return false;
-        }
+    QSqlQuery query(database);
+    if (query.exec(statement)) {
+        return true;
     }
-    return true;
+    error = query.lastError();
+    return false;
+}
+
+bool runStep(QSqlDatabase& database, const Engine& engine, const QString& name, QSqlError& error)
+{
+    QFile file(QStringLiteral(":/schema/") + name);
+    if (!file.open(QIODevice::ReadOnly)) {
+        error = QSqlError(QString(), QStringLiteral("%1 cannot be read").arg(name), QSqlError::UnknownError);
+        return false;
+    }
+    const QStringList statements = statementsOf(QString::fromUtf8(file.readAll()));
+    return std::all_of(statements.begin(), statements.end(), [&](const QString& sql) { return runOne(database, engine.adapted(sql), error); });
 }
 
 }  // namespace
@@ -63,15 +75,17 @@ Result<void> migrate(QSqlDatabase& database, const Engine& engine, int version, 
         return {};
     }
     QSqlError error;
-    bool isDone = database.transaction();
-    for (int step = version; step < files.size() && isDone; ++step) {
-        QFile file(QStringLiteral(":/schema/") + files[step]);
-        isDone = file.open(QIODevice::ReadOnly) && runAll(database, statementsOf(QString::fromUtf8(file.readAll())), error);
+    bool isDone = runOne(database, engine.beginWriting(), error);
+    // Another program may have been at it in the meantime.
+    const auto present = isDone ? engine.schemaVersion(database, target) : Result<int>(version);
+    int step = present.value_or(version);
+    for (; step < files.size() && isDone; ++step) {
+        isDone = runStep(database, engine, files[step], error);
     }
-    isDone = isDone && engine.setSchemaVersion(database, static_cast<int>(files.size())) && database.commit();
+    isDone = isDone && present && engine.setSchemaVersion(database, step) && runOne(database, QStringLiteral("COMMIT"), error);
     if (!isDone) {
-        const StoreError failure = engine.errorOf(database, error.isValid() ? error : database.lastError(), target);
-        database.rollback();
+        const StoreError failure = present ? engine.errorOf(database, error, target) : present.error();
+        runOne(database, QStringLiteral("ROLLBACK"), error);
         return tl::make_unexpected(failure);
     }
     return {};

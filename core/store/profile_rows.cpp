@@ -66,45 +66,72 @@ sessions::Session sessionOf(const Statement& row, int first)
     return session;
 }
 
-clients::Clearance readClearance(Database& database, base::ClientId client)
+const QString& clearanceColumns()
+{
+    static const QString columns = QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits");
+    return columns;
+}
+
+clients::Clearance clearanceOf(const Statement& row, int first)
 {
     clients::Clearance clearance;
-    Statement row(database, QStringLiteral("SELECT state, reason, asked_day, granted_day, valid_until_day, limits FROM clearance WHERE client_id = ?"));
-    if (row.run(client) && row.next()) {
+    if (!row.isNull(first)) {
         // What cannot be read blocks rather than lets pass.
-        clearance.state = clients::clearanceStateOf(row.text(0)).value_or(clients::ClearanceState::Recommended);
-        clearance.reason = row.text(1);
-        clearance.askedOn = row.optionalDate(2);
-        clearance.grantedOn = row.optionalDate(3);
-        clearance.validUntil = row.optionalDate(4);
-        clearance.limits = row.text(5);
+        clearance.state = clients::clearanceStateOf(row.text(first)).value_or(clients::ClearanceState::Recommended);
+        clearance.reason = row.text(first + 1);
+        clearance.askedOn = row.optionalDate(first + 2);
+        clearance.grantedOn = row.optionalDate(first + 3);
+        clearance.validUntil = row.optionalDate(first + 4);
+        clearance.limits = row.text(first + 5);
     }
     return clearance;
 }
 
-std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, base::Date day)
+clients::Clearance readClearance(Database& database, base::ClientId client)
+{
+    Statement row(database, QStringLiteral("SELECT ") + clearanceColumns() + QStringLiteral(" FROM clearance q WHERE q.client_id = ?"));
+    return row.run(client) && row.next() ? clearanceOf(row) : clients::Clearance();
+}
+
+const QString& cautionColumns()
+{
+    static const QString columns = QStringLiteral("id, body_part, text, short_text, tags, until_day");
+    return columns;
+}
+
+clients::Caution cautionOf(const Statement& row)
+{
+    return {base::CautionId(row.integer(0)), row.text(1), row.text(2), row.text(3), tagsOf(row.qtext(4)), row.optionalDate(5)};
+}
+
+std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, std::optional<base::Date> day)
 {
     std::vector<clients::Caution> cautions;
-    Statement row(database, QStringLiteral("SELECT id, body_part, text, short_text, tags, until_day FROM caution "
-                                           "WHERE client_id = ? AND (until_day IS NULL OR until_day >= ?) ORDER BY id"));
-    row.run(client, day);
-    while (row.next()) {
-        cautions.push_back({base::CautionId(row.integer(0)), row.text(1), row.text(2), row.text(3), tagsOf(row.qtext(4)), row.optionalDate(5)});
+    Statement rows(database, QStringLiteral("SELECT ") + cautionColumns() + QStringLiteral(" FROM caution WHERE client_id = ? ORDER BY id"));
+    rows.run(client);
+    while (rows.next()) {
+        cautions.push_back(cautionOf(rows));
     }
+    std::erase_if(cautions, [day](const clients::Caution& caution) { return day && caution.until && *caution.until < *day; });
     return cautions;
 }
 
-NextSession readNextSession(Database& database, base::ClientId client, base::Date day)
+NextSessionSearch::NextSessionSearch(Database& database)
+    : m_next(database, QStringLiteral("SELECT ") + sessionColumns() +
+                           QStringLiteral(" FROM session s WHERE s.client_id = ? AND s.day >= ? AND s.state IN ('planned', 'printed') "
+                                          "ORDER BY s.day, s.start_minute LIMIT 1")),
+      m_taken(database, QStringLiteral("SELECT count(*) FROM session WHERE day = ? AND start_minute = ? AND coach_id = ? "
+                                       "AND state NOT IN ('cancelled_in_time', 'cancelled_late')"))
+{
+}
+
+NextSession NextSessionSearch::find(base::ClientId client, base::Date day)
 {
     NextSession next;
-    Statement row(database, QStringLiteral("SELECT ") + sessionColumns() +
-                                QStringLiteral(", (SELECT count(*) FROM session o WHERE o.day = s.day AND o.start_minute = s.start_minute AND "
-                                               "o.coach_id = s.coach_id AND o.state NOT IN ('cancelled_in_time', 'cancelled_late')) FROM session s "
-                                               "WHERE s.client_id = ? AND s.day >= ? AND s.state IN ('planned', 'printed') "
-                                               "ORDER BY s.day, s.start_minute LIMIT 1"));
-    if (row.run(client, day) && row.next()) {
-        next.session = sessionOf(row);
-        next.taken = row.number(kSessionColumns);
+    if (m_next.run(client, day) && m_next.next()) {
+        next.session = sessionOf(m_next);
+        const sessions::Session& found = *next.session;
+        next.taken = m_taken.run(found.date, found.startMinute, found.coach) && m_taken.next() ? m_taken.number(0) : 0;
     }
     return next;
 }

@@ -20,16 +20,33 @@ inline constexpr int kClientColumns = 10;
 inline constexpr int kSessionColumns = 11;
 [[nodiscard]] sessions::Session sessionOf(const Statement& row, int first = 0);
 
-/// What came of a client's health intake; not needed where nothing is on file.
+/// `q.state, …` of `clearance q`, read by clearanceOf: not needed where nothing is on file.
+[[nodiscard]] const QString& clearanceColumns();
+[[nodiscard]] clients::Clearance clearanceOf(const Statement& row, int first = 0);
 [[nodiscard]] clients::Clearance readClearance(Database& database, base::ClientId client);
-/// The cautions in force on `day`.
-[[nodiscard]] std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, base::Date day);
 
-/// The client's next session, planned or printed, on `day` or later; and how many clients its slot holds.
+/// `id, …` of `caution`; read by cautionOf.
+[[nodiscard]] const QString& cautionColumns();
+inline constexpr int kCautionColumns = 6;
+[[nodiscard]] clients::Caution cautionOf(const Statement& row);
+/// The cautions in force on `day`; all of them without one.
+[[nodiscard]] std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, std::optional<base::Date> day);
+
+/// A client's next session, and how many clients its slot holds.
 struct NextSession {
     std::optional<sessions::Session> session;
     int taken = 0;
 };
-[[nodiscard]] NextSession readNextSession(Database& database, base::ClientId client, base::Date day);
+
+/// Finds clients' next sessions: planned or printed, on a day or later.
+class NextSessionSearch {
+public:
+    explicit NextSessionSearch(Database& database);
+    [[nodiscard]] NextSession find(base::ClientId client, base::Date day);
+
+private:
+    Statement m_next;
+    Statement m_taken;
+};
 
 }  // namespace chalk::store

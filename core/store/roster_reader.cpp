@@ -23,13 +23,10 @@ std::unordered_map<std::int64_t, RosterEntry*> byClient(std::vector<RosterEntry>
 
 Result<std::vector<RosterEntry>> RosterReader::read(base::Date today)
 {
-    m_database.begin();
+    const Snapshot snapshot(m_database);
     std::vector<RosterEntry> entries;
     readClients(entries);
-    for (RosterEntry& entry : entries) {
-        entry.clearance = readClearance(m_database, entry.client.id);
-        entry.cautions = readCautions(m_database, entry.client.id, today);
-    }
+    readCautions(entries, today);
     readLifts(entries);
     readWeeks(entries, today);
     readSessions(entries, today);
@@ -38,24 +35,36 @@ Result<std::vector<RosterEntry>> RosterReader::read(base::Date today)
 
 void RosterReader::readClients(std::vector<RosterEntry>& entries)
 {
-    Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() +
-                                   QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id ORDER BY c.name, c.id"));
+    Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(", coach.name, ") + clearanceColumns() +
+                                   QStringLiteral(" FROM client c JOIN coach ON coach.id = c.coach_id LEFT JOIN clearance q ON q.client_id = c.id "
+                                                  "ORDER BY c.name, c.id"));
     rows.run();
     while (rows.next()) {
         RosterEntry& entry = entries.emplace_back();
         entry.client = clientOf(rows);
         entry.coachName = rows.text(kClientColumns);
+        entry.clearance = clearanceOf(rows, kClientColumns + 1);
+    }
+}
+
+void RosterReader::readCautions(std::vector<RosterEntry>& entries, base::Date today)
+{
+    const auto clients = byClient(entries);
+    Statement rows(m_database, QStringLiteral("SELECT ") + cautionColumns() +
+                                   QStringLiteral(", client_id FROM caution WHERE until_day IS NULL OR until_day >= ? ORDER BY id"));
+    rows.run(today);
+    while (rows.next()) {
+        if (const auto client = clients.find(rows.integer(kCautionColumns)); client != clients.end()) {
+            client->second->cautions.push_back(cautionOf(rows));
+        }
     }
 }
 
 void RosterReader::readLifts(std::vector<RosterEntry>& entries)
 {
     const auto clients = byClient(entries);
-    Statement rows(m_database,
-                   QStringLiteral("SELECT l.client_id, l.id, l.pattern, t.exercise_key, t.stage, t.cycle, t.is_on_hold, t.flags, t.last_work_day, "
-                                  "t.first_work_day, r.day FROM lift l JOIN lift_state t ON t.lift_id = l.id LEFT JOIN stage_reached r ON "
-                                  "r.lift_id = l.id AND r.cycle = t.cycle AND r.stage = CASE t.stage WHEN 'pattern' THEN 1 WHEN 'control' THEN 2 "
-                                  "WHEN 'base_load' THEN 3 WHEN 'load_build' THEN 4 WHEN 'rep_build' THEN 5 WHEN 'set_build' THEN 6 ELSE 7 END"));
+    Statement rows(m_database, QStringLiteral("SELECT l.client_id, l.id, l.pattern, t.exercise_key, t.stage, t.cycle, t.misses, t.held_since_day, t.hold_pain, "
+                                              "t.flags, t.last_work_day, t.first_work_day, t.stage_since_day FROM lift l JOIN lift_state t ON t.lift_id = l.id"));
     rows.run();
     while (rows.next()) {
         const auto client = clients.find(rows.integer(0));
@@ -64,9 +73,10 @@ void RosterReader::readLifts(std::vector<RosterEntry>& entries)
         if (client == clients.end() || !pattern || !stage) {
             continue;
         }
-        client->second->lifts.push_back({base::LiftId(rows.integer(1)), *pattern, rows.text(3), *stage, rows.number(5), rows.number(6) != 0,
-                                         progression::Flags::fromBits(static_cast<std::uint8_t>(rows.number(7))), rows.optionalDate(8),
-                                         rows.optionalDate(9), rows.optionalDate(10)});
+        const auto heldSince = rows.optionalDate(7);
+        client->second->lifts.push_back({base::LiftId(rows.integer(1)), *pattern, rows.text(3), *stage, rows.number(5), rows.number(6), heldSince.has_value(),
+                                         heldSince, rows.number(8), progression::Flags::fromBits(static_cast<std::uint8_t>(rows.number(9))),
+                                         rows.optionalDate(10), rows.optionalDate(11), rows.date(12)});
     }
     for (RosterEntry& entry : entries) {
         std::sort(entry.lifts.begin(), entry.lifts.end(),
@@ -83,7 +93,7 @@ void RosterReader::readWeeks(std::vector<RosterEntry>& entries, base::Date today
     rows.run(first, monday);
     while (rows.next()) {
         if (const auto client = clients.find(rows.integer(0)); client != clients.end()) {
-            client->second->weekVolumes[static_cast<std::size_t>((rows.date(1) - first) / 7)] = rows.real(2);
+            client->second->weekVolumes[static_cast<std::size_t>((rows.date(1) - first) / 7)] = base::Mass::fromRaw(rows.integer(2)).kilograms();
         }
     }
 }
@@ -92,6 +102,7 @@ void RosterReader::readSessions(std::vector<RosterEntry>& entries, base::Date to
 {
     Statement past(m_database, QStringLiteral("SELECT day, state FROM session WHERE client_id = ? AND day <= ? AND state NOT IN ('planned', 'printed') "
                                               "ORDER BY day DESC, start_minute DESC LIMIT 12"));
+    NextSessionSearch next(m_database);
     for (RosterEntry& entry : entries) {
         past.run(entry.client.id, today);
         while (past.next()) {
@@ -102,9 +113,9 @@ void RosterReader::readSessions(std::vector<RosterEntry>& entries, base::Date to
             entry.lastSessions.push_back(state);
         }
         std::reverse(entry.lastSessions.begin(), entry.lastSessions.end());
-        const NextSession next = readNextSession(m_database, entry.client.id, today);
-        entry.next = next.session;
-        entry.nextTaken = next.taken;
+        const NextSession found = next.find(entry.client.id, today);
+        entry.next = found.session;
+        entry.nextTaken = found.taken;
     }
 }
 

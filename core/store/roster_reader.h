@@ -20,11 +20,14 @@ struct LiftStand {
     std::string exerciseKey;
     progression::Stage stage = progression::Stage::Pattern;
     int cycle = 1;
+    int misses = 0;                        ///< in a row
     bool isOnHold = false;
+    std::optional<base::Date> heldSince;
+    int holdPain = 0;                      ///< the pain that put it on hold
     progression::Flags flags;
     std::optional<base::Date> lastWork;
     std::optional<base::Date> firstWork;   ///< the first exposure in a loaded stage
-    std::optional<base::Date> stageSince;  ///< since when it is in this stage of this cycle
+    base::Date stageSince;                 ///< since when it is in this stage
 };
 
 inline constexpr std::size_t kRosterWeeks = 8;
@@ -54,6 +57,7 @@ public:
 
 private:
     void readClients(std::vector<RosterEntry>& entries);
+    void readCautions(std::vector<RosterEntry>& entries, base::Date today);
     void readLifts(std::vector<RosterEntry>& entries);
     void readWeeks(std::vector<RosterEntry>& entries, base::Date today);
     void readSessions(std::vector<RosterEntry>& entries, base::Date today);

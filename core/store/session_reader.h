@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/studio/studio_document.h"
+#include "core/store/event_log.h"
 #include "core/store/profile_rows.h"
 
 namespace chalk::store {
@@ -12,7 +12,7 @@ struct NamedSession {
     std::string coachName;
 };
 
-/// Reads sessions, and what belongs to the studio as a whole.
+/// Reads sessions.
 class SessionReader {
 public:
     explicit SessionReader(Database& database) : m_database(database) {}
@@ -24,9 +24,8 @@ public:
     /// The session with that code; nothing where there is none.
     [[nodiscard]] Result<std::optional<NamedSession>> withCode(const std::string& code);
 
-    [[nodiscard]] Result<std::string> studioName();
-    [[nodiscard]] Result<std::vector<clients::Coach>> coaches();
-    [[nodiscard]] Result<std::vector<studio::StudioEquipment>> equipment();
+    /// What was recorded in a session and counts now, by lift.
+    [[nodiscard]] Result<std::vector<LogEntry>> entriesIn(base::SessionId session);
 
 private:
     [[nodiscard]] std::vector<NamedSession> collect(Statement& rows);

@@ -1,21 +1,21 @@
 #include "core/store/engine.h"
 
-#include <QDir>
-#include <QFile>
+#include "core/store/sqlite_file.h"
+
 #include <QFileInfo>
 #include <QSqlDriver>
 #include <QSqlQuery>
+#include <QUrl>
 #include <QVariant>
+
+#include <algorithm>
+#include <optional>
 
 #include <sqlite3.h>
 
 namespace chalk::store {
 
 namespace {
-
-/// Marks our files in SQLite's header: `Chlk`.
-constexpr int kApplicationId = 0x43686C6B;
-constexpr int kHeaderBytes = 100;
 
 using Kind = StoreError::Kind;
 
@@ -48,11 +48,24 @@ Kind kindOf(int code)
     }
 }
 
-int pragmaNumber(QSqlDatabase& database, const QString& name, bool& isRead)
+std::optional<int> numberFrom(QSqlDatabase& database, const QString& sql)
 {
     QSqlQuery query(database);
-    isRead = query.exec(QStringLiteral("PRAGMA ") + name) && query.next();
-    return isRead ? query.value(0).toInt() : 0;
+    return query.exec(sql) && query.next() ? std::optional(query.value(0).toInt()) : std::nullopt;
+}
+
+bool execAll(QSqlDatabase& database, const QStringList& statements)
+{
+    return std::all_of(statements.begin(), statements.end(), [&database](const QString& sql) { return QSqlQuery(database).exec(sql); });
+}
+
+QStringList settingsFor(OpenMode mode)
+{
+    QStringList settings{QStringLiteral("PRAGMA foreign_keys = ON"), QStringLiteral("PRAGMA cache_size = -16000")};
+    if (mode != OpenMode::ReadOnly) {
+        settings << QStringLiteral("PRAGMA journal_mode = WAL") << QStringLiteral("PRAGMA synchronous = FULL");
+    }
+    return settings;
 }
 
 class SqliteEngine final : public Engine {
@@ -61,52 +74,51 @@ public:
 
     [[nodiscard]] Result<void> open(QSqlDatabase& database, const QString& target, OpenMode mode) const override
     {
-        if (const auto ready = checkFile(target, mode); !ready) {
+        if (auto ready = checkSqliteFile(target, mode); !ready) {
             return ready;
         }
-        database.setDatabaseName(target);
-        database.setConnectOptions(mode == OpenMode::ReadOnly ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=5000")
-                                                              : QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000"));
+        connect(database, target, mode);
         if (!database.open()) {
             return tl::make_unexpected(errorOf(database, database.lastError(), target));
         }
-        if (mode == OpenMode::CreateIfMissing) {
-            QFile::setPermissions(target, QFile::ReadOwner | QFile::WriteOwner);
+        // Settings write to the file: not before it is known to be ours.
+        if (const auto version = schemaVersion(database, target); !version) {
+            return tl::make_unexpected(version.error());
         }
-        for (const char* pragma : {"PRAGMA foreign_keys = ON", "PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA cache_size = -16000"}) {
-            QSqlQuery query(database);
-            if (!query.exec(QLatin1String(pragma)) && mode != OpenMode::ReadOnly) {
-                return tl::make_unexpected(errorOf(database, query.lastError(), target));
-            }
+        if (!execAll(database, settingsFor(mode))) {
+            return tl::make_unexpected(errorOf(database, {}, target));
         }
         return {};
     }
 
     [[nodiscard]] Result<int> schemaVersion(QSqlDatabase& database, const QString& target) const override
     {
-        bool isRead = false;
-        const int application = pragmaNumber(database, QStringLiteral("application_id"), isRead);
-        if (!isRead) {
-            return storeError(Kind::Damaged, QStringLiteral("%1 is damaged: its header cannot be read").arg(target));
+        // The handle keeps the code of the last call only: so nothing is asked after a failure.
+        const auto tables = numberFrom(database, QStringLiteral("SELECT count(*) FROM sqlite_master"));
+        const auto application = tables ? numberFrom(database, QStringLiteral("PRAGMA application_id")) : std::nullopt;
+        const auto version = application ? numberFrom(database, QStringLiteral("PRAGMA user_version")) : std::nullopt;
+        if (!version) {
+            return tl::make_unexpected(errorOf(database, {}, target));
         }
-        const int version = pragmaNumber(database, QStringLiteral("user_version"), isRead);
-        QSqlQuery tables(database);
-        const bool isEmpty = tables.exec(QStringLiteral("SELECT count(*) FROM sqlite_master")) && tables.next() && tables.value(0).toInt() == 0;
-        if (application == 0 && version == 0 && isEmpty) {
+        if (*application == 0 && *version == 0 && *tables == 0) {
             return 0;
         }
-        if (application != kApplicationId) {
+        if (*application != kApplicationId) {
             return storeError(Kind::NotAStudio, QStringLiteral("%1 is a database, but not a studio").arg(target));
         }
-        return version;
+        return *version;
     }
 
     bool setSchemaVersion(QSqlDatabase& database, int version) const override
     {
-        QSqlQuery query(database);
-        return query.exec(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId)) &&
-               query.exec(QStringLiteral("PRAGMA user_version = %1").arg(version));
+        return execAll(database, {QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId),
+                                  QStringLiteral("PRAGMA user_version = %1").arg(version)});
     }
+
+    [[nodiscard]] QString adapted(const QString& schemaStatement) const override { return schemaStatement; }
+    [[nodiscard]] QString beginWriting() const override { return QStringLiteral("BEGIN IMMEDIATE"); }
+    [[nodiscard]] QString beginReading() const override { return QStringLiteral("BEGIN"); }
+    void settle(QSqlDatabase& database) const override { QSqlQuery(database).exec(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)")); }
 
     [[nodiscard]] StoreError errorOf(const QSqlDatabase& database, const QSqlError& error, const QString& target) const override
     {
@@ -116,7 +128,7 @@ public:
         if (sqlite3* handle = handleOf(database); !hasCode && handle != nullptr) {
             code = sqlite3_extended_errcode(handle);
         }
-        const QString text = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
+        const QString text = error.databaseText().isEmpty() ? QString::fromUtf8(sqlite3_errstr(code)) : error.databaseText();
         switch (kindOf(code)) {
         case Kind::Damaged:
             return {Kind::Damaged, QStringLiteral("%1 is damaged: %2").arg(target, text)};
@@ -130,6 +142,8 @@ public:
             return {Kind::Refused, QStringLiteral("The entry was refused: %1").arg(text)};
         case Kind::NotThere:
         case Kind::Newer:
+        case Kind::Older:
+        case Kind::CannotRead:
         case Kind::Cancelled:
         case Kind::Other:
             break;
@@ -138,54 +152,21 @@ public:
     }
 
 private:
-    /// What can be told from the file itself, before SQLite touches it.
-    static Result<void> checkFile(const QString& target, OpenMode mode)
+    static void connect(QSqlDatabase& database, const QString& target, OpenMode mode)
     {
-        const QFileInfo info(target);
-        if (info.isDir()) {
-            return storeError(Kind::NotThere, QStringLiteral("%1 is a folder, not a studio").arg(target));
-        }
-        if (!info.exists()) {
-            if (mode != OpenMode::CreateIfMissing) {
-                return storeError(Kind::NotThere, QStringLiteral("there is no studio %1").arg(target));
+        QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000");
+        database.setDatabaseName(target);
+        if (mode == OpenMode::ReadOnly) {
+            options += QStringLiteral(";QSQLITE_OPEN_READONLY");
+            if (isSealed(target)) {
+                // SQLite wants to make files beside it, unless it is told that nobody changes this one.
+                QUrl url = QUrl::fromLocalFile(QFileInfo(target).absoluteFilePath());
+                url.setQuery(QStringLiteral("immutable=1"));
+                database.setDatabaseName(QString::fromUtf8(url.toEncoded()));
+                options += QStringLiteral(";QSQLITE_OPEN_URI");
             }
-            const QDir folder = info.absoluteDir();
-            if (!folder.exists() && !(QDir().mkpath(folder.path()) &&
-                                      QFile::setPermissions(folder.path(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner))) {
-                return storeError(Kind::CannotWrite, QStringLiteral("the folder %1 cannot be made").arg(folder.path()));
-            }
-            return {};
         }
-        return checkHeader(info, target);
-    }
-
-    static Result<void> checkHeader(const QFileInfo& info, const QString& target)
-    {
-        QFile file(target);
-        if (!file.open(QIODevice::ReadOnly)) {
-            return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be read: %2").arg(target, file.errorString()));
-        }
-        const QByteArray header = file.read(kHeaderBytes);
-        if (header.isEmpty()) {
-            return {};  // a new file
-        }
-        if (!header.startsWith(QByteArray("SQLite format 3\0", 16))) {
-            return storeError(Kind::NotAStudio, QStringLiteral("%1 is not a studio").arg(target));
-        }
-        // Bytes 16 and 28 of the header: page size and pages in the file, when the last writer noted them.
-        const auto number = [&header](qsizetype at, int bytes) {
-            quint64 value = 0;
-            for (int i = 0; i < bytes && at + i < header.size(); ++i) {
-                value = value << 8U | static_cast<unsigned char>(header[at + i]);
-            }
-            return value;
-        };
-        const quint64 pageSize = number(16, 2) == 1 ? 65536 : number(16, 2);
-        const bool hasWal = QFileInfo(target + QStringLiteral("-wal")).size() > 0;
-        if (header.size() < kHeaderBytes || (!hasWal && number(28, 4) * pageSize > static_cast<quint64>(info.size()))) {
-            return storeError(Kind::Damaged, QStringLiteral("%1 is damaged: it was cut short").arg(target));
-        }
-        return {};
+        database.setConnectOptions(options);
     }
 };
 

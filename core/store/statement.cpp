@@ -1,25 +1,49 @@
 #include "core/store/statement.h"
 
+#include <QSqlError>
+
 namespace chalk::store {
 
-Statement::Statement(Database& database, const QString& sql) : m_database(database), m_query(database.connection())
+Statement::Statement(Database& database, QString sql) : m_database(database), m_sql(std::move(sql)), m_query(database.connection())
 {
     m_query.setForwardOnly(true);
-    if (!m_database.failure() && !m_query.prepare(sql)) {
-        m_database.failWith(m_query.lastError());
-    }
 }
 
-bool Statement::execute()
+bool Statement::prepare()
 {
     if (m_database.failure()) {
         return false;
     }
+    if (!m_isPrepared && !m_query.prepare(m_sql)) {
+        m_database.failWith(m_query.lastError());
+        return false;
+    }
+    m_isPrepared = true;
+    return true;
+}
+
+bool Statement::execute()
+{
     if (!m_query.exec()) {
         m_database.failWith(m_query.lastError());
         return false;
     }
     return true;
+}
+
+bool Statement::next()
+{
+    if (m_database.failure() || !m_query.isActive()) {
+        return false;
+    }
+    if (m_query.next()) {
+        return true;
+    }
+    // A damaged page shows in the middle of a reading: it is no end of the rows.
+    if (m_query.lastError().isValid()) {
+        m_database.failWith(m_query.lastError());
+    }
+    return false;
 }
 
 std::optional<base::Date> Statement::optionalDate(int column) const

@@ -13,6 +13,8 @@ struct StoreError {
         NotAStudio,     ///< a file, but not one of ours
         Damaged,        ///< one of ours, cut short or broken
         Newer,          ///< written by a newer version of the program
+        Older,          ///< written by an older version, and opened for reading only
+        CannotRead,     ///< no right to read it
         CannotWrite,    ///< read-only, no space, no right
         Busy,           ///< another program holds it
         Refused,        ///< the data itself says no: a reference to nothing, a value out of range

@@ -134,6 +134,12 @@ void Journey::work(int sets, double load, int reps, int rir)
     record(exposureOf(std::vector<Work>(static_cast<std::size_t>(sets), Work{load, reps, rir})));
 }
 
+progression::JudgedEvent Journey::last() const
+{
+    const Entry& entry = m_entries.back();
+    return {entry.date, &entry.body, entry.rules, entry.stageAfter};
+}
+
 std::vector<progression::JudgedEvent> Journey::history() const
 {
     std::vector<progression::JudgedEvent> history;

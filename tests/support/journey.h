@@ -28,6 +28,8 @@ public:
     [[nodiscard]] base::Date day() const { return m_day; }
     /// Points into this journey.
     [[nodiscard]] std::vector<progression::JudgedEvent> history() const;
+    /// The last of the history; there is one.
+    [[nodiscard]] progression::JudgedEvent last() const;
     [[nodiscard]] progression::Evidence evidence() const { return evidenceFor(m_machine, history(), m_day); }
 
 private:

@@ -1,6 +1,6 @@
 #include "tests/support/small_studio.h"
 
-#include "core/store/studio_writer.h"
+#include "core/store/studio_import.h"
 #include "tests/support/lift_on_test.h"
 
 #include <stdexcept>
@@ -9,9 +9,9 @@ namespace chalk::test {
 
 namespace {
 
-studio::DocumentLift squatOfAda()
+exchange::DocumentLift squatOfAda()
 {
-    studio::DocumentLift lift;
+    exchange::DocumentLift lift;
     lift.pattern = lifts::Pattern::Squat;
     lift.exerciseKey = "back_squat";
     lift.equipmentKey = "bar";
@@ -25,9 +25,9 @@ studio::DocumentLift squatOfAda()
     return lift;
 }
 
-studio::DocumentLift pressOfAda()
+exchange::DocumentLift pressOfAda()
 {
-    studio::DocumentLift lift;
+    exchange::DocumentLift lift;
     lift.pattern = lifts::Pattern::HorizontalPush;
     lift.exerciseKey = "dumbbell_bench_press";
     lift.equipmentKey = "dumbbells";
@@ -39,9 +39,9 @@ studio::DocumentLift pressOfAda()
     return lift;
 }
 
-studio::DocumentLift hingeOfAda()
+exchange::DocumentLift hingeOfAda()
 {
-    studio::DocumentLift lift;
+    exchange::DocumentLift lift;
     lift.pattern = lifts::Pattern::Hinge;
     lift.exerciseKey = "trap_bar_deadlift";
     lift.equipmentKey = "bar";
@@ -57,9 +57,9 @@ sessions::Session sessionOfAda(int daysAgo, sessions::SessionState state, const 
     return {{}, base::ClientId(1), base::CoachId(1), smallStudioDay() - daysAgo, 540, 60, "Rack 1", 4, sessions::SessionKind::Training, state, code};
 }
 
-studio::DocumentClient ada()
+exchange::DocumentClient ada()
 {
-    studio::DocumentClient client;
+    exchange::DocumentClient client;
     client.client = {base::ClientId(1), "Ada Lund", base::Date::parse("1984-05-17"), "Carry the boat", base::CoachId(1), base::MassUnit::Kilogram,
                      kilos(71.5), smallStudioDay() - 45, 2, {}};
     client.cautions = {{{}, "Lower back", "No loaded rounding.", "No loaded rounding", {lifts::CautionTag::LowerBack}, smallStudioDay() + 60},
@@ -70,9 +70,9 @@ studio::DocumentClient ada()
     return client;
 }
 
-studio::DocumentClient bo()
+exchange::DocumentClient bo()
 {
-    studio::DocumentClient client;
+    exchange::DocumentClient client;
     client.client = {base::ClientId(2), "Bo Arden", {}, "Stairs", base::CoachId(2), base::MassUnit::Pound, {}, smallStudioDay() - 6, 1, {}};
     client.clearance = {clients::ClearanceState::Recommended, "two answers", smallStudioDay() - 6, {}, {}, {}};
     return client;
@@ -85,9 +85,9 @@ base::Date smallStudioDay()
     return *base::Date::parse("2026-11-24");
 }
 
-studio::StudioDocument smallStudio()
+exchange::StudioDocument smallStudio()
 {
-    studio::StudioDocument document;
+    exchange::StudioDocument document;
     document.name = "Small Studio";
     document.coaches = {{base::CoachId(1), "Ines"}, {base::CoachId(2), "Tobias"}};
     document.equipment = {{"bar", "Bar and plates", lifts::EquipmentKind::Barbell, base::MassUnit::Kilogram, barbellKit().equipment},
@@ -97,7 +97,7 @@ studio::StudioDocument smallStudio()
     return document;
 }
 
-StudioOnTest::StudioOnTest(const studio::StudioDocument& document)
+StudioOnTest::StudioOnTest(const exchange::StudioDocument& document)
 {
     auto database = store::Database::open(file(), store::OpenMode::CreateIfMissing);
     if (!database) {

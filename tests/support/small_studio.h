@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/studio/studio_document.h"
+#include "core/exchange/studio_document.h"
 #include "core/store/database.h"
 
 #include <QString>
@@ -12,13 +12,13 @@ namespace chalk::test {
 
 /// A studio of two coaches and two clients: Ada with three lifts and some sessions, Bo without any lift, blocked by clearance.
 /// Its day is Tuesday 24 November 2026.
-[[nodiscard]] studio::StudioDocument smallStudio();
+[[nodiscard]] exchange::StudioDocument smallStudio();
 [[nodiscard]] base::Date smallStudioDay();
 
 /// A studio file in a folder of its own that goes away with this.
 class StudioOnTest {
 public:
-    explicit StudioOnTest(const studio::StudioDocument& document = smallStudio());
+    explicit StudioOnTest(const exchange::StudioDocument& document = smallStudio());
 
     [[nodiscard]] store::Database& database() { return *m_database; }
     [[nodiscard]] QString file() const { return m_folder.filePath(QStringLiteral("studio.chalkrung")); }

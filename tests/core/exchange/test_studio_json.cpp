@@ -25,16 +25,16 @@ std::string faultAfter(const char* from, const char* to)
 }
 
 /// As the reader gives it: lifts know their exercise, and ids are counted.
-studio::StudioDocument comparable(studio::StudioDocument document)
+StudioDocument comparable(StudioDocument document)
 {
-    for (studio::DocumentClient& client : document.clients) {
+    for (DocumentClient& client : document.clients) {
         for (clients::Caution& caution : client.cautions) {
             caution.id = {};
         }
         for (sessions::Session& session : client.sessions) {
             session.client = {};
         }
-        for (studio::DocumentLift& lift : client.lifts) {
+        for (DocumentLift& lift : client.lifts) {
             lift.setup.kit.exerciseKey = lift.exerciseKey;
         }
     }
@@ -45,7 +45,7 @@ studio::StudioDocument comparable(studio::StudioDocument document)
 
 TEST(StudioJson, WhatIsWrittenReadsBackAndWritesTheSameBytes)
 {
-    const studio::StudioDocument document = test::smallStudio();
+    const StudioDocument document = test::smallStudio();
     const StudioFiles files = writeStudio(document);
     const auto read = readStudio(files);
     ASSERT_TRUE(read) << read.error().message().toStdString();
@@ -83,10 +83,10 @@ TEST(StudioDocument, SlidesByWholeWeeksAcrossYears)
 {
     // To the last Tuesday of the 53-week year 2026 and well past it: five and forty weeks.
     for (const char* day : {"2026-12-29", "2027-08-31", "2026-11-26", "2025-01-01"}) {
-        studio::StudioDocument document = test::smallStudio();
+        StudioDocument document = test::smallStudio();
         const auto before = document;
         const base::Date today = *base::Date::parse(day);
-        studio::slideTo(document, today);
+        slideTo(document, today);
         const int moved = document.clients[0].sessions[0].date - before.clients[0].sessions[0].date;
         EXPECT_EQ(moved % 7, 0) << day;
         EXPECT_EQ(document.clients[0].sessions.back().date.isoWeek(), today.isoWeek()) << day;

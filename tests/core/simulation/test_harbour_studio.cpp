@@ -24,10 +24,10 @@ struct Occurrences {
     bool isAnyOnHold = false;
 };
 
-void addLift(Occurrences& found, const studio::DocumentLift& lift)
+void addLift(Occurrences& found, const exchange::DocumentLift& lift)
 {
     auto machine = progression::LiftMachine::create(lift.setup).value();
-    for (const studio::DocumentEvent& entry : lift.events) {
+    for (const exchange::DocumentEvent& entry : lift.events) {
         for (const progression::Rule rule : machine.apply(entry.event.date, entry.event.body)) {
             found.rules.emplace(progression::nameOf(rule));
         }
@@ -41,10 +41,10 @@ void addLift(Occurrences& found, const studio::DocumentLift& lift)
     found.isAnyOnHold = found.isAnyOnHold || machine.state().isOnHold;
 }
 
-Occurrences occurrencesIn(const studio::StudioDocument& document)
+Occurrences occurrencesIn(const exchange::StudioDocument& document)
 {
     Occurrences found;
-    for (const studio::DocumentClient& client : document.clients) {
+    for (const exchange::DocumentClient& client : document.clients) {
         found.clearances.insert(client.clearance.state);
         for (const clients::Caution& caution : client.cautions) {
             found.cautions.insert(caution.tags.begin(), caution.tags.end());
@@ -52,14 +52,14 @@ Occurrences occurrencesIn(const studio::StudioDocument& document)
         for (const sessions::Session& session : client.sessions) {
             found.sessionStates.insert(session.state);
         }
-        for (const studio::DocumentLift& lift : client.lifts) {
+        for (const exchange::DocumentLift& lift : client.lifts) {
             addLift(found, lift);
         }
     }
     return found;
 }
 
-studio::StudioDocument embeddedStudio()
+exchange::StudioDocument embeddedStudio()
 {
     return exchange::readStudio(exchange::studioFilesIn(QStringLiteral(":/demo"))).value();
 }
@@ -90,6 +90,26 @@ TEST(HarbourStudio, HasTheScenario)
         }
     }
     EXPECT_EQ(slots.size(), 7U) << "seven sessions today";
+}
+
+TEST(HarbourStudio, NobodyTrainsWhatACautionRulesOut)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    for (const exchange::DocumentClient& client : embeddedStudio().clients) {
+        std::vector<lifts::CautionTag> cautions;
+        for (const clients::Caution& caution : client.cautions) {
+            cautions.insert(cautions.end(), caution.tags.begin(), caution.tags.end());
+        }
+        for (const exchange::DocumentLift& lift : client.lifts) {
+            auto machine = progression::LiftMachine::create(lift.setup).value();
+            for (const exchange::DocumentEvent& entry : lift.events) {
+                machine.apply(entry.event.date, entry.event.body);
+            }
+            const lifts::Exercise* exercise = catalogue.find(machine.setup().kit.exerciseKey);
+            ASSERT_NE(exercise, nullptr) << lift.exerciseKey;
+            EXPECT_TRUE(machine.state().isOnHold || !isRuledOut(*exercise, cautions)) << client.client.name << ", " << exercise->name;
+        }
+    }
 }
 
 TEST(HarbourStudio, EveryStageFlagCautionAndOutcomeOccurs)

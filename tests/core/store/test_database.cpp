@@ -2,7 +2,7 @@
 
 #include "core/store/migrations.h"
 #include "core/store/statement.h"
-#include "core/store/studio_writer.h"
+#include "core/store/studio_import.h"
 #include "tests/support/small_studio.h"
 
 #include <QFile>
@@ -124,7 +124,7 @@ TEST(Transaction, RollsBackUnlessCommitted)
 {
     test::StudioOnTest studio;
     const auto coaches = [&studio] {
-        studio.database().begin();
+        const Snapshot snapshot(studio.database());
         Statement count(studio.database(), QStringLiteral("SELECT count(*) FROM coach"));
         return count.run() && count.next() ? count.number(0) : -1;
     };

@@ -149,9 +149,10 @@ TEST_F(RecordWriterTest, SessionsAreMarkedAndUndone)
 
 TEST_F(RecordWriterTest, TheLogIsAppendOnly)
 {
+    ASSERT_TRUE(m_writer.setSessionState(today().id, sessions::SessionState::Missed));
     for (const char* sql : {"UPDATE event SET pain = 1", "DELETE FROM event", "UPDATE event_set SET amount = 1", "DELETE FROM event_set",
-                            "UPDATE act SET kind = 'x'", "DELETE FROM act"}) {
-        m_studio.database().begin();
+                            "UPDATE act SET kind = 'x'", "DELETE FROM act", "UPDATE session_change SET state_after = 'x'", "DELETE FROM session_change"}) {
+        const Transaction transaction(m_studio.database());
         Statement statement(m_studio.database(), QLatin1String(sql));
         EXPECT_FALSE(statement.run()) << sql;
         EXPECT_TRUE(m_studio.database().failure()->message.contains(QLatin1String("append-only"))) << sql;

@@ -1,6 +1,6 @@
-#include "core/studio/studio_document.h"
+#include "core/exchange/studio_document.h"
 
-namespace chalk::studio {
+namespace chalk::exchange {
 
 namespace {
 
@@ -44,4 +44,4 @@ void slideTo(StudioDocument& document, base::Date day)
     document.today = day;
 }
 
-}  // namespace chalk::studio
+}  // namespace chalk::exchange

@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace chalk::studio {
+namespace chalk::exchange {
 
 /// One thing of the studio's that lifts are loaded with: `Olympic bar`, `Dumbbells`, `Cable stack`.
 struct StudioEquipment {
@@ -67,4 +67,4 @@ struct StudioDocument {
 /// (birth dates stay), and then sets `today` to `day`.
 void slideTo(StudioDocument& document, base::Date day);
 
-}  // namespace chalk::studio
+}  // namespace chalk::exchange

@@ -1,0 +1,108 @@
+#include "core/store/act_work.h"
+
+#include "core/store/statement.h"
+
+#include <algorithm>
+
+namespace chalk::store {
+
+namespace {
+
+using sessions::SessionState;
+
+struct SessionChange {
+    base::SessionId session;
+    std::optional<SessionState> before;
+    std::optional<SessionState> after;
+};
+
+}  // namespace
+
+void ActWork::begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes)
+{
+    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id) VALUES (?, ?, ?, ?, ?) RETURNING id"));
+    m_outcome.act = base::ActId(insert.runForId(atUtc, coach, keyOf(kind), client, undoes));
+    m_outcome.client = client;
+}
+
+void ActWork::refuse(const QString& reason)
+{
+    m_database.fail({StoreError::Kind::Refused, reason});
+}
+
+Result<ActOutcome> ActWork::finish()
+{
+    if (auto committed = m_transaction.commit(); !committed) {
+        return tl::make_unexpected(committed.error());
+    }
+    return std::move(m_outcome);
+}
+
+base::ClientId ActWork::clientIn(const QString& table, std::int64_t id)
+{
+    Statement owner(m_database, QStringLiteral("SELECT client_id FROM %1 WHERE id = ?").arg(table));
+    return base::ClientId(owner.run(id) && owner.next() ? owner.integer(0) : 0);
+}
+
+base::ClientId ActWork::clientOf(base::LiftId lift)
+{
+    return clientIn(QStringLiteral("lift"), lift.value());
+}
+
+base::ClientId ActWork::clientOf(base::SessionId session)
+{
+    return clientIn(QStringLiteral("session"), session.value());
+}
+
+void ActWork::changeSession(base::SessionId session, SessionState state, std::optional<SessionState> expected)
+{
+    Statement row(m_database, QStringLiteral("SELECT state FROM session WHERE id = ?"));
+    const bool isThere = row.run(session) && row.next();
+    const std::string before = isThere ? row.text(0) : std::string();
+    if (!isThere) {
+        refuse(QStringLiteral("There is no session %1").arg(session.value()));
+    } else if (expected && before != sessions::keyOf(*expected)) {
+        refuse(QStringLiteral("The session was changed since: take that change back first"));
+    }
+    Statement(m_database, QStringLiteral("INSERT INTO session_change (act_id, session_id, state_before, state_after) VALUES (?, ?, ?, ?)"))
+        .run(m_outcome.act, session, before, sessions::keyOf(state));
+    Statement(m_database, QStringLiteral("UPDATE session SET state = ? WHERE id = ?")).run(sessions::keyOf(state), session);
+}
+
+void ActWork::takeBack(base::ActId act)
+{
+    takeBackEntries(act);
+    takeBackSessions(act);
+}
+
+void ActWork::takeBackEntries(base::ActId act)
+{
+    EventLog& log = m_edit.log();
+    std::vector<LogEntry> entries = log.entriesOf(act);
+    std::reverse(entries.begin(), entries.end());
+    for (const LogEntry& entry : entries) {
+        if (log.isReplaced(entry.id)) {
+            refuse(QStringLiteral("This was changed since: take that change back first"));
+            return;
+        }
+        const auto former = entry.replaces.isNone() ? std::nullopt : log.entry(entry.replaces);
+        m_edit.replace(entry, former ? former->event : entry.event, !former || former->isVoid);
+    }
+}
+
+void ActWork::takeBackSessions(base::ActId act)
+{
+    Statement rows(m_database, QStringLiteral("SELECT session_id, state_before, state_after FROM session_change WHERE act_id = ?"));
+    std::vector<SessionChange> changes;
+    rows.run(act);
+    while (rows.next()) {
+        changes.push_back({base::SessionId(rows.integer(0)), sessions::sessionStateOf(rows.text(1)), sessions::sessionStateOf(rows.text(2))});
+    }
+    for (const SessionChange& change : changes) {
+        if (change.before && change.after) {
+            changeSession(change.session, *change.before, change.after);
+        }
+    }
+}
+
+}  // namespace chalk::store

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "core/store/lift_edit.h"
+
+#include <optional>
+
+namespace chalk::store {
+
+/// One act on its way: its transaction, its row, and what it does. What is not finished never happened.
+class ActWork {
+public:
+    explicit ActWork(Database& database) : m_database(database), m_transaction(database), m_edit(database, m_outcome) {}
+
+    /// Writes the act's row; comes before anything that it does.
+    void begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes = {});
+    /// Nothing of the act will happen; the first reason counts.
+    void refuse(const QString& reason);
+    [[nodiscard]] bool isRefused() const { return m_database.failure().has_value(); }
+    [[nodiscard]] Result<ActOutcome> finish();
+
+    /// The client of a lift or a session; none where there is no such.
+    [[nodiscard]] base::ClientId clientOf(base::LiftId lift);
+    [[nodiscard]] base::ClientId clientOf(base::SessionId session);
+    /// Changes the logs of lifts.
+    [[nodiscard]] LiftEdit& edit() { return m_edit; }
+    /// Sets the state of a session and notes the former one. Where `expected` is there, it has to be in that state.
+    void changeSession(base::SessionId session, sessions::SessionState state, std::optional<sessions::SessionState> expected = {});
+    /// Puts entries and sessions back to what they were before an act.
+    void takeBack(base::ActId act);
+
+private:
+    void takeBackEntries(base::ActId act);
+    void takeBackSessions(base::ActId act);
+    [[nodiscard]] base::ClientId clientIn(const QString& table, std::int64_t id);
+
+    Database& m_database;
+    Transaction m_transaction;
+    ActOutcome m_outcome;
+    LiftEdit m_edit;
+};
+
+}  // namespace chalk::store

@@ -1,0 +1,130 @@
+#include "core/store/studio_export.h"
+
+#include "core/store/profile_rows.h"
+#include "core/store/studio_reader.h"
+
+#include <algorithm>
+#include <map>
+
+namespace chalk::store {
+
+namespace {
+
+/// Reads what belongs to the clients; ids become those of the document.
+class ClientsExport {
+public:
+    ClientsExport(Database& database, const std::vector<clients::Coach>& coaches) : m_database(database), m_log(database), m_cache(database, m_log)
+    {
+        for (std::size_t i = 0; i < coaches.size(); ++i) {
+            m_coaches[coaches[i].id] = base::CoachId(static_cast<std::int64_t>(i) + 1);
+        }
+    }
+
+    std::vector<clients::Client> clients()
+    {
+        std::vector<clients::Client> clients;
+        Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(" FROM client c ORDER BY c.id"));
+        rows.run();
+        while (rows.next()) {
+            clients.push_back(clientOf(rows));
+        }
+        return clients;
+    }
+
+    exchange::DocumentClient read(const clients::Client& client, base::ClientId inDocument)
+    {
+        exchange::DocumentClient document{client, readCautions(m_database, client.id, {}), readClearance(m_database, client.id), {}, {}};
+        document.client.id = inDocument;
+        document.client.coach = m_coaches[client.coach];
+        for (clients::Caution& caution : document.cautions) {
+            caution.id = {};
+        }
+        document.sessions = readSessions(client.id, inDocument);
+        document.lifts = readLifts(client.id);
+        return document;
+    }
+
+private:
+    std::vector<sessions::Session> readSessions(base::ClientId client, base::ClientId inDocument)
+    {
+        std::vector<sessions::Session> sessions;
+        Statement rows(m_database, QStringLiteral("SELECT ") + sessionColumns() + QStringLiteral(" FROM session s WHERE s.client_id = ? ORDER BY s.id"));
+        rows.run(client);
+        m_codes.clear();
+        while (rows.next()) {
+            sessions::Session& session = sessions.emplace_back(sessionOf(rows));
+            m_codes[session.id] = session.code;
+            session.id = {};
+            session.client = inDocument;
+            session.coach = m_coaches[session.coach];
+        }
+        return sessions;
+    }
+
+    std::vector<exchange::DocumentLift> readLifts(base::ClientId client)
+    {
+        std::vector<std::pair<base::LiftId, std::string>> ids;
+        Statement rows(m_database, QStringLiteral("SELECT id, equipment_key FROM lift WHERE client_id = ? ORDER BY id"));
+        rows.run(client);
+        while (rows.next()) {
+            ids.emplace_back(rows.integer(0), rows.text(1));
+        }
+        std::vector<exchange::DocumentLift> lifts;
+        for (const auto& [id, equipmentKey] : ids) {
+            if (const auto lift = m_cache.readFresh(id)) {
+                const progression::LiftSetup& setup = lift->machine.setup();
+                lifts.push_back({lift->pattern, setup.kit.exerciseKey, equipmentKey, setup, lift->started, readEvents(id)});
+            }
+        }
+        return lifts;
+    }
+
+    std::vector<exchange::DocumentEvent> readEvents(base::LiftId lift)
+    {
+        std::vector<LogEntry> entries = m_log.presentEntries(lift);
+        std::sort(entries.begin(), entries.end(), [](const LogEntry& a, const LogEntry& b) { return a.root < b.root; });
+        std::vector<exchange::DocumentEvent> events;
+        events.reserve(entries.size());
+        for (LogEntry& entry : entries) {
+            const auto code = m_codes.find(entry.session);
+            events.push_back({std::move(entry.event), code == m_codes.end() ? std::nullopt : std::optional(code->second)});
+        }
+        return events;
+    }
+
+    Database& m_database;
+    EventLog m_log;
+    LiftCache m_cache;
+    std::map<base::CoachId, base::CoachId> m_coaches;   ///< ids in the document
+    std::map<base::SessionId, std::string> m_codes;     ///< of the present client
+};
+
+}  // namespace
+
+Result<exchange::StudioDocument> exportStudio(Database& database, base::Date today, const Progress& progress)
+{
+    const Snapshot snapshot(database);
+    StudioReader studio(database);
+    const auto coaches = studio.coaches();
+    const auto equipment = studio.equipment();
+    const auto name = studio.name();
+    if (!coaches || !equipment || !name) {
+        return tl::make_unexpected(*database.failure());
+    }
+    exchange::StudioDocument document{*name, *coaches, *equipment, {}, today};
+    ClientsExport reading(database, *coaches);
+    const std::vector<clients::Client> clients = reading.clients();
+    const int count = static_cast<int>(clients.size());
+    for (int i = 0; i < count && !database.failure(); ++i) {
+        if (progress && !progress(i, count)) {
+            return storeError(StoreError::Kind::Cancelled, QStringLiteral("Stopped"));
+        }
+        document.clients.push_back(reading.read(clients[static_cast<std::size_t>(i)], base::ClientId(i + 1)));
+    }
+    for (std::size_t i = 0; i < document.coaches.size(); ++i) {
+        document.coaches[i].id = base::CoachId(static_cast<std::int64_t>(i) + 1);
+    }
+    return database.resultOf(std::move(document));
+}
+
+}  // namespace chalk::store

@@ -1,0 +1,194 @@
+#include "core/store/studio_import.h"
+
+#include "core/exchange/equipment_json.h"
+#include "core/store/lift_codec.h"
+
+#include <QJsonDocument>
+#include <QStringList>
+
+#include <algorithm>
+#include <utility>
+
+namespace chalk::store {
+
+namespace {
+
+using exchange::DocumentClient;
+using exchange::DocumentLift;
+
+QString textOfTags(const std::vector<lifts::CautionTag>& tags)
+{
+    QStringList keys;
+    for (const lifts::CautionTag tag : tags) {
+        keys.append(qstringOf(lifts::keyOf(tag)));
+    }
+    return keys.join(QLatin1Char(' '));
+}
+
+QString textOfEquipment(const lifts::Equipment& equipment)
+{
+    return QString::fromUtf8(QJsonDocument(exchange::toJson(equipment)).toJson(QJsonDocument::Compact));
+}
+
+}  // namespace
+
+StudioImport::StudioImport(Database& database, const std::string& name, const std::vector<clients::Coach>& coaches,
+                           const std::vector<exchange::StudioEquipment>& equipment, const QString& atUtc)
+    : m_database(database),
+      m_transaction(database),
+      m_log(database),
+      m_cache(database, m_log),
+      m_insertClient(database, QStringLiteral("INSERT INTO client (name, birth_day, goal, coach_id, unit, body_mass_centi, started_day, sessions_per_week, "
+                                              "away_until_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_insertLift(database, QStringLiteral("INSERT INTO lift (client_id, pattern, equipment_key, unit, region, body_mass_centi, kit, start_stage, policy, "
+                                            "started_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_insertSession(database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code) "
+                                               "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id"))
+{
+    Statement studio(database, QStringLiteral("SELECT name FROM studio"));
+    if (studio.run() && studio.next()) {
+        refuse(QStringLiteral("%1 holds a studio already: %2").arg(database.target(), studio.qtext(0)));
+    }
+    Statement(database, QStringLiteral("INSERT INTO studio (id, name) VALUES (1, ?)")).run(name);
+    for (const clients::Coach& coach : coaches) {
+        Statement insert(database, QStringLiteral("INSERT INTO coach (name) VALUES (?) RETURNING id"));
+        m_coaches[coach.id] = base::CoachId(insert.runForId(coach.name));
+    }
+    for (const exchange::StudioEquipment& item : equipment) {
+        Statement(database, QStringLiteral("INSERT INTO studio_equipment (key, name, kind, unit, equipment) VALUES (?, ?, ?, ?, ?)"))
+            .run(item.key, item.name, lifts::keyOf(item.kind), textOfUnit(item.unit), textOfEquipment(item.equipment));
+    }
+    Statement act(database, QStringLiteral("INSERT INTO act (at_utc, kind) VALUES (?, 'import') RETURNING id"));
+    m_act = base::ActId(act.runForId(atUtc));
+}
+
+base::CoachId StudioImport::coachOf(base::CoachId inDocument)
+{
+    const auto coach = m_coaches.find(inDocument);
+    if (coach == m_coaches.end()) {
+        refuse(QStringLiteral("there is no coach %1").arg(inDocument.value()));
+        return {};
+    }
+    return coach->second;
+}
+
+void StudioImport::add(const DocumentClient& client)
+{
+    if (hasFailed()) {
+        return;
+    }
+    const clients::Client& who = client.client;
+    m_client = who.name;
+    const base::ClientId id(m_insertClient.runForId(who.name, who.birthDate, who.goal, coachOf(who.coach), textOfUnit(who.unit), who.bodyMass, who.startedOn,
+                                                    who.sessionsPerWeek, who.awayUntil));
+    addProfile(client, id);
+    addSessions(client.sessions, id);
+    WeekVolumes weeks;
+    for (const DocumentLift& lift : client.lifts) {
+        addLift(lift, id, weeks);
+    }
+    m_cache.changeVolumes(id, {}, weeks);
+}
+
+void StudioImport::addProfile(const DocumentClient& client, base::ClientId id)
+{
+    for (const clients::Caution& caution : client.cautions) {
+        Statement(m_database, QStringLiteral("INSERT INTO caution (client_id, body_part, text, short_text, tags, until_day) VALUES (?, ?, ?, ?, ?, ?)"))
+            .run(id, caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until);
+    }
+    const clients::Clearance& clearance = client.clearance;
+    Statement(m_database, QStringLiteral("INSERT INTO clearance (client_id, state, reason, asked_day, granted_day, valid_until_day, limits) "
+                                         "VALUES (?, ?, ?, ?, ?, ?, ?)"))
+        .run(id, clients::keyOf(clearance.state), clearance.reason, clearance.askedOn, clearance.grantedOn, clearance.validUntil, clearance.limits);
+}
+
+void StudioImport::addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client)
+{
+    m_sessionsByCode.clear();
+    for (const sessions::Session& session : sessions) {
+        m_sessionsByCode[session.code] = base::SessionId(
+            m_insertSession.runForId(client, coachOf(session.coach), session.date, session.startMinute, session.minutes, session.place,
+                                     session.placeCapacity, sessions::keyOf(session.kind), sessions::keyOf(session.state), session.code));
+    }
+}
+
+void StudioImport::addLift(const DocumentLift& lift, base::ClientId client, WeekVolumes& weeks)
+{
+    progression::Kit kit = lift.setup.kit;
+    kit.exerciseKey = lift.exerciseKey;
+    const base::LiftId id(m_insertLift.runForId(client, lifts::keyOf(lift.pattern), lift.equipmentKey, textOfUnit(lift.setup.unit),
+                                                lifts::keyOf(lift.setup.region), lift.setup.bodyMass, textOfKit(kit), progression::keyOf(lift.setup.startStage),
+                                                textOfPolicy(lift.setup.policy, lift.setup.unit), lift.startedOn));
+    addEvents(lift.events, id);
+    judge(lift.events, id, weeks);
+}
+
+void StudioImport::addEvents(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift)
+{
+    for (const exchange::DocumentEvent& entry : events) {
+        base::SessionId session;
+        if (entry.sessionCode) {
+            const auto found = m_sessionsByCode.find(*entry.sessionCode);
+            if (found == m_sessionsByCode.end()) {
+                refuse(QStringLiteral("there is no session %1 for the entry of %2").arg(qstringOf(*entry.sessionCode), qstringOf(entry.event.date.toString())));
+                return;
+            }
+            session = found->second;
+        }
+        m_log.append({lift, entry.event, m_act, session, {}, false});
+    }
+}
+
+void StudioImport::judge(const std::vector<exchange::DocumentEvent>& events, base::LiftId id, WeekVolumes& weeks)
+{
+    auto fresh = hasFailed() ? std::nullopt : m_cache.readFresh(id);
+    if (!fresh) {
+        return;
+    }
+    std::vector<const progression::Event*> ordered;
+    for (const exchange::DocumentEvent& entry : events) {
+        ordered.push_back(&entry.event);
+    }
+    std::stable_sort(ordered.begin(), ordered.end(), [](const auto* a, const auto* b) { return a->date < b->date; });
+    const QString pattern = qstringOf(lifts::keyOf(fresh->pattern));
+    const auto replay = replayOf(*std::move(fresh), ordered);
+    if (!replay) {
+        const auto& [index, fault] = replay.error();
+        refuse(QStringLiteral("%1, entry of %2: %3 %4").arg(pattern, qstringOf(ordered[index.value_or(0)]->date.toString()), qstringOf(fault.field),
+                                                            qstringOf(fault.reason)));
+        return;
+    }
+    m_cache.keep(*replay);
+    for (const auto& [monday, volume] : replay->weeks) {
+        weeks[monday] += volume;
+    }
+}
+
+Result<void> StudioImport::finish()
+{
+    auto committed = m_transaction.commit();
+    if (committed) {
+        m_database.engine().settle(m_database.connection());
+        return {};
+    }
+    StoreError error = committed.error();
+    if (error.kind == StoreError::Kind::Refused && !m_client.empty()) {
+        error.message = qstringOf(m_client) + QStringLiteral(": ") + error.message;
+    }
+    return tl::make_unexpected(std::move(error));
+}
+
+Result<void> importStudio(Database& database, const exchange::StudioDocument& document, const QString& atUtc, const Progress& progress)
+{
+    StudioImport import(database, document.name, document.coaches, document.equipment, atUtc);
+    const int count = static_cast<int>(document.clients.size());
+    for (int i = 0; i < count && !import.hasFailed(); ++i) {
+        if (progress && !progress(i, count)) {
+            return storeError(StoreError::Kind::Cancelled, QStringLiteral("Stopped: nothing was taken in"));
+        }
+        import.add(document.clients[static_cast<std::size_t>(i)]);
+    }
+    return import.finish();
+}
+
+}  // namespace chalk::store

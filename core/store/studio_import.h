@@ -1,0 +1,56 @@
+#pragma once
+
+#include "core/exchange/studio_document.h"
+#include "core/store/event_log.h"
+#include "core/store/lift_cache.h"
+
+#include <functional>
+#include <map>
+#include <string>
+#include <vector>
+
+namespace chalk::store {
+
+/// Told how many of how many clients are done; answers whether to go on.
+using Progress = std::function<bool(int done, int of)>;
+
+/// Takes a studio into an empty database, client by client, in one transaction: so that not all of a big one need be in memory.
+class StudioImport {
+public:
+    /// Begins with what the clients refer to. Fails where the database holds a studio already. `atUtc` is the moment, ISO 8601.
+    StudioImport(Database& database, const std::string& name, const std::vector<clients::Coach>& coaches,
+                 const std::vector<exchange::StudioEquipment>& equipment, const QString& atUtc);
+
+    /// Ids of coaches are those of the document; ids of clients, sessions and cautions are given anew.
+    void add(const exchange::DocumentClient& client);
+    [[nodiscard]] bool hasFailed() const { return m_database.failure().has_value(); }
+    /// Commits everything, or nothing where anything failed: the message names the client then.
+    [[nodiscard]] Result<void> finish();
+
+private:
+    void refuse(const QString& reason) { m_database.fail({StoreError::Kind::Refused, reason}); }
+    [[nodiscard]] base::CoachId coachOf(base::CoachId inDocument);
+    void addProfile(const exchange::DocumentClient& client, base::ClientId id);
+    void addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client);
+    void addLift(const exchange::DocumentLift& lift, base::ClientId client, WeekVolumes& weeks);
+    void addEvents(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift);
+    void judge(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift, WeekVolumes& weeks);
+
+    Database& m_database;
+    Transaction m_transaction;
+    EventLog m_log;
+    LiftCache m_cache;
+    base::ActId m_act;
+    std::string m_client;                                     ///< the name of the present one
+    std::map<base::CoachId, base::CoachId> m_coaches;         ///< by id in the document
+    std::map<std::string, base::SessionId> m_sessionsByCode;  ///< of the present client
+    Statement m_insertClient;
+    Statement m_insertLift;
+    Statement m_insertSession;
+};
+
+/// Takes in a whole document. Stops, and changes nothing, when `progress` answers false or anything fails.
+[[nodiscard]] Result<void> importStudio(Database& database, const exchange::StudioDocument& document, const QString& atUtc,
+                                        const Progress& progress = {});
+
+}  // namespace chalk::store
