@@ -1,5 +1,6 @@
 #include "app/commands/command_line.h"
 #include "app/commands/command_registry.h"
+#include "app/studio_window.h"
 #include "app/system_clock.h"
 
 #include <QCoreApplication>
@@ -63,8 +64,8 @@ int main(int argc, char** argv)
     const CommandLine line = chalk::app::readCommandLine(argumentsOf(argc, argv), chalk::app::allCommands());
     switch (line.wish) {
     case CommandLine::Wish::Window:
-        err << "chalkrung: there is no window yet; see chalkrung --help\n";
-        return chalk::app::kFailed;
+        return chalk::app::runStudioWindow(argc, argv, line.studioFile.isEmpty() ? chalk::store::defaultStudioFile() : line.studioFile,
+                                           !line.studioFile.isEmpty(), SystemClock(line.day));
     case CommandLine::Wish::Command:
         return runCommand(line, argc, argv, out, err);
     case CommandLine::Wish::Help:

@@ -1,13 +1,15 @@
 #include "app/commands/command_registry.h"
 
+#include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
+#include "app/commands/roster_command.h"
 #include "app/commands/trace_command.h"
 
 namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{demoCommand(), traceCommand()};
+    static const std::vector<Command> commands{clientCommand(), demoCommand(), rosterCommand(), traceCommand()};
     return commands;
 }
 

@@ -1,0 +1,122 @@
+#include "app/studio_window.h"
+
+#include "app/commands/command.h"
+#include "core/exchange/catalogue_json.h"
+#include "core/store/client_reader.h"
+#include "core/store/record_writer.h"
+#include "core/store/session_reader.h"
+#include "core/store/studio_reader.h"
+#include "ui/board/client_page.h"
+#include "ui/common/act_history.h"
+#include "ui/common/formats.h"
+#include "ui/common/look.h"
+#include "ui/floor/floor_page.h"
+#include "ui/roster/roster_page.h"
+#include "ui/shell/client_finder.h"
+#include "ui/shell/ledge_day.h"
+#include "ui/shell/main_window.h"
+
+#include <QApplication>
+#include <QSettings>
+
+#include <cstdio>
+
+namespace chalk::app {
+
+namespace {
+
+using ui::shell::PageEntry;
+using ui::shell::RailSlot;
+
+/// What the pages share, made once and outliving the window.
+class StudioWindow {
+public:
+    StudioWindow(std::unique_ptr<store::Database> database, const SystemClock& clock)
+        : m_database(std::move(database)),
+          m_clock(clock),
+          m_catalogue(exchange::builtInCatalogue()),
+          m_acts(clock, [this](base::ActId act) { return undo(act); }),
+          m_floor(*m_database, m_catalogue, SystemClock::nowUtc)
+    {
+    }
+
+    int run()
+    {
+        ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
+        window.addFinder(std::make_unique<ui::shell::ClientFinder>(
+            QStringLiteral("client"), [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
+        window.openLastPlace();
+        window.show();
+        return QApplication::exec();
+    }
+
+private:
+    tl::expected<base::ActId, QString> undo(base::ActId act)
+    {
+        auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
+        return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
+    }
+
+    QString studioName() { return ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string())); }
+
+    std::vector<ui::shell::LedgeSession> sessionsToday()
+    {
+        const auto sessions = store::SessionReader(*m_database).on(m_clock.today());
+        return sessions ? ui::shell::ledgeSessionsOf(*sessions) : std::vector<ui::shell::LedgeSession>();
+    }
+
+    std::vector<ui::shell::FindableClient> findableClients()
+    {
+        std::vector<ui::shell::FindableClient> found;
+        store::ClientReader reader(*m_database);
+        for (const auto& [id, name] : reader.names().value_or(std::vector<std::pair<base::ClientId, std::string>>())) {
+            found.push_back({id, ui::common::qstring(name), {}, {}});
+        }
+        return found;
+    }
+
+    ui::shell::PageRegistry pages()
+    {
+        ui::shell::PageRegistry registry;
+        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
+                      [this](QWidget* parent) {
+                          return new ui::roster::RosterPage(m_look, m_clock,
+                                                            std::make_unique<ui::roster::StudioRosterSource>(m_database->target(), m_catalogue), parent);
+                      }});
+        registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
+                      [this](QWidget* parent) {
+                          return new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor}, parent);
+                      }});
+        registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
+                      [this](QWidget* parent) {
+                          return new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
+                      }});
+        return registry;
+    }
+
+    std::unique_ptr<store::Database> m_database;
+    const SystemClock& m_clock;
+    lifts::Catalogue m_catalogue;
+    ui::common::Look m_look;
+    QSettings m_settings;
+    ui::common::ActHistory m_acts;
+    ui::floor::FloorPresenter m_floor;
+};
+
+}  // namespace
+
+int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const SystemClock& clock)
+{
+    const QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("chalkrung"));
+    QApplication::setOrganizationName(QStringLiteral("chalkrung"));
+    ui::common::loadFonts();
+    auto database = store::Database::open(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
+    if (!database) {
+        std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(database.error().message));
+        return kWrongUse;
+    }
+    return StudioWindow(*std::move(database), clock).run();
+}
+
+}  // namespace chalk::app
