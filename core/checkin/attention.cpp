@@ -107,7 +107,7 @@ std::optional<AttentionReason> liftStalled(const ClientFacts& facts)
     }
     const LiftFacts* longest = *std::min_element(stalled.begin(), stalled.end(), isLongerInStage);
     const Attended attended = attendedOf(facts.lastSessions, static_cast<int>(facts.lastSessions.size()));
-    return LiftStalled{longest->pattern, longest->exerciseKey, longest->stage, longest->stageSince, longest->stall,
+    return LiftStalled{longest->pattern, longest->exerciseKey, longest->stage, longest->stageSince, longest->load,
                        othersOf(stalled), attended.came,       attended.of};
 }
 

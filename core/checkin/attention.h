@@ -55,7 +55,7 @@ struct LiftStalled {
     std::string exerciseKey;
     progression::Stage stage = progression::Stage::RepBuild;
     std::optional<base::Date> stageSince;
-    std::optional<StallFacts> stall;
+    std::optional<LiftLoad> load;  ///< of the next exposure
     int others = 0;  ///< further stalled lifts
     int came = 0;    ///< to so many of the last `of` sessions
     int of = 0;

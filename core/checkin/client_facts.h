@@ -26,19 +26,11 @@ struct LiftLoad {
 
 /// How a lift came to be on hold.
 struct HoldFacts {
-    int pain = 0;            ///< of the record that put it there, 0 to 10
+    int pain = 0;            ///< of the last record that was painful enough for a hold, 0 to 10
     int painfulRecords = 1;  ///< records in a row with pain, up to and with that one
-    base::Date since;
+    base::Date on;           ///< the day of that record
 
     bool operator==(const HoldFacts&) const = default;
-};
-
-/// How a lift came to carry the flag `stalled`.
-struct StallFacts {
-    base::Date on;                 ///< the day of the decision
-    std::optional<LiftLoad> load;  ///< what it went back to
-
-    bool operator==(const StallFacts&) const = default;
 };
 
 /// What is known of one lift on a day. The last two are looked up only where they are needed, and may be missing even then.
@@ -51,8 +43,8 @@ struct LiftFacts {
     std::optional<base::Date> stageSince;  ///< the first day in this stage of this cycle
     std::optional<base::Date> lastWork;    ///< the last exposure with a working set
     std::optional<base::Date> firstWork;   ///< the first exposure in a loaded stage
-    std::optional<HoldFacts> hold;
-    std::optional<StallFacts> stall;
+    std::optional<HoldFacts> hold;         ///< of a lift on hold
+    std::optional<LiftLoad> load;          ///< of the next exposure of a stalled lift
 };
 
 /// What is known of one client on a day.

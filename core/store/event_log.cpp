@@ -117,6 +117,14 @@ std::vector<LogEntry> EventLog::presentEntriesIn(base::SessionId session)
                    session.value());
 }
 
+std::vector<LogEntry> EventLog::lastEntries(base::LiftId lift, int most)
+{
+    return collect(QStringLiteral("WHERE e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                  "ORDER BY e.day DESC, coalesce(e.root_id, e.id) DESC LIMIT %1")
+                       .arg(most),
+                   lift.value());
+}
+
 std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)
 {
     return collect(QStringLiteral("WHERE e.lift_id = ? ORDER BY e.id"), lift.value());

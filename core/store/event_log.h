@@ -41,6 +41,8 @@ public:
     base::EventId append(const NewEntry& entry);
     /// The entries of a lift that count now, by date and place in the day: last versions, none that were taken back.
     [[nodiscard]] std::vector<LogEntry> presentEntries(base::LiftId lift);
+    /// At most `most` of them, the latest first.
+    [[nodiscard]] std::vector<LogEntry> lastEntries(base::LiftId lift, int most);
     /// Every row of a lift, in the order entered.
     [[nodiscard]] std::vector<LogEntry> allEntries(base::LiftId lift);
     /// One row; nothing where there is none.

@@ -30,7 +30,7 @@ struct LiftStand {
     base::Date stageSince;                 ///< since when it is in this stage
 };
 
-inline constexpr std::size_t kRosterWeeks = 8;
+inline constexpr std::size_t kRosterWeeks = 9;  ///< eight finished weeks and the present one
 inline constexpr int kRosterSessions = 12;
 
 /// One client's line of the roster.

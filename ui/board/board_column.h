@@ -44,6 +44,7 @@ struct BoardColumn {
     QString title;            ///< first line of the block: `77.5 kg`
     QString sub;              ///< second line: `3 × 8`
     QString foot;             ///< beside the stage's shape: `cycle 2`
+    bool canScreen = false;   ///< a pattern without a lift: its box opens the screen
     bool isOutlined = false;  ///< on hold: the block is an outline
     BoardTag tag = BoardTag::None;
     std::optional<BoardNeed> need;

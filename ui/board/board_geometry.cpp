@@ -123,7 +123,9 @@ std::vector<BoardBox> BoardGeometry::boxesOf(int index, const BoardColumn& colum
 {
     std::vector<BoardBox> boxes{{BoardPart::Head, index, column.stage, headRect(index)}};
     if (column.isEmpty()) {
-        boxes.push_back({BoardPart::Screen, index, Stage::Pattern, blockRect(index, Stage::Pattern)});
+        if (column.canScreen) {
+            boxes.push_back({BoardPart::Screen, index, Stage::Pattern, blockRect(index, Stage::Pattern)});
+        }
         return boxes;
     }
     boxes.push_back({BoardPart::Block, index, column.stage, blockRect(index, column.stage)});

@@ -190,13 +190,14 @@ BoardColumn columnOf(const LiftCase& lift)
     return column;
 }
 
-BoardColumn emptyColumnOf(lifts::Pattern pattern)
+BoardColumn emptyColumnOf(lifts::Pattern pattern, bool canScreen)
 {
     BoardColumn column;
     column.pattern = pattern;
     column.name = common::patternName(pattern);
     column.spoken = BoardText::tr("%1, not screened yet").arg(column.name);
-    column.title = BoardText::tr("Screen this lift");
+    column.canScreen = canScreen;
+    column.title = canScreen ? BoardText::tr("Screen this lift") : BoardText::tr("Not screened yet");
     return column;
 }
 

@@ -1,14 +1,10 @@
 #include "ui/board/client_case.h"
 
-#include <algorithm>
-#include <numeric>
-
 namespace chalk::ui::board {
 
 namespace {
 
 using progression::JudgedEvent;
-using progression::LiftMachine;
 using progression::Rule;
 using progression::Stage;
 
@@ -29,25 +25,11 @@ std::vector<JudgedEvent> judgedEventsOf(const LiftCase& lift)
 
 }  // namespace
 
-tl::expected<void, progression::ReplayFault> judge(LiftCase& lift, base::Date day)
+void settle(LiftCase& lift, base::Date day)
 {
-    std::stable_sort(lift.log.begin(), lift.log.end(), [](const LogEntry& a, const LogEntry& b) { return a.date < b.date; });
-    auto machine = LiftMachine::create(lift.machine.setup());
-    if (!machine) {
-        return tl::make_unexpected(progression::ReplayFault{std::nullopt, machine.error()});
-    }
-    for (std::size_t i = 0; i < lift.log.size(); ++i) {
-        LogEntry& entry = lift.log[i];
-        if (auto fault = machine->faultOf(entry.body)) {
-            return tl::make_unexpected(progression::ReplayFault{i, *std::move(fault)});
-        }
-        entry.rules = machine->apply(entry.date, entry.body);
-        entry.after = machine->prescriptionOn(entry.date);
-    }
-    lift.machine = *std::move(machine);
+    lift.day = day;
     lift.next = lift.machine.prescriptionOn(day);
     lift.evidence = evidenceFor(lift.machine, judgedEventsOf(lift), day);
-    return {};
 }
 
 std::array<std::optional<base::Date>, progression::kStages.size()> reachedOn(const LiftCase& lift)

@@ -10,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace chalk::ui::board {
@@ -21,27 +22,25 @@ struct LogEntry {
     progression::EventBody body;
     progression::RuleList rules;
     progression::Prescription after;
-    std::optional<base::SessionId> session = {};
-    std::vector<progression::EventBody> earlier = {};  ///< what corrections replaced, oldest first
+    lifts::Measure measure = lifts::Measure::Reps;  ///< what its sets are counted in
+    base::SessionId session = {};                   ///< none where it was done outside of one
+    std::vector<progression::Event> earlier = {};   ///< what corrections replaced, oldest first
 };
 
 /// One lift of a client with all that its column and the inspector show, on one day.
 struct LiftCase {
+    explicit LiftCase(progression::LiftMachine lift) : machine(std::move(lift)) {}
+
     base::LiftId id;
     lifts::Pattern pattern = lifts::Pattern::Squat;
     lifts::Exercise exercise;
-    std::string equipmentName;  ///< of the studio's equipment: `Olympic bar`; empty for none
     base::Date startedOn;
     progression::LiftMachine machine;
-    std::vector<LogEntry> log;  ///< oldest first
+    progression::RuleList decided;  ///< the rules of the last decision that changed anything
+    std::vector<LogEntry> log;      ///< oldest first
     progression::Prescription next;
     progression::Evidence evidence;
-
-    /// The rules of the last decision; none before the first.
-    [[nodiscard]] progression::RuleList lastRules() const
-    {
-        return log.empty() ? progression::RuleList() : log.back().rules;
-    }
+    base::Date day;  ///< that both are for
 };
 
 /// Everything that the client page shows, on one day.
@@ -59,9 +58,8 @@ struct ClientCase {
     [[nodiscard]] bool isBlocked() const { return clients::isBlocked(clearance, today); }
 };
 
-/// Judges the log of a lift anew and works out what it shows on `day`. `events` are in the order in which they were entered;
-/// ids and earlier versions are kept with their event. Fails where the setup or an event makes no sense.
-[[nodiscard]] tl::expected<void, progression::ReplayFault> judge(LiftCase& lift, base::Date day);
+/// Works out what a lift shows on `day` from its machine and its judged log.
+void settle(LiftCase& lift, base::Date day);
 
 /// When a lift last came to each stage, by stage number - 1; nothing where it never stood there.
 [[nodiscard]] std::array<std::optional<base::Date>, progression::kStages.size()> reachedOn(const LiftCase& lift);

@@ -114,7 +114,7 @@ void paintScreenOffer(const ColumnPaint& c)
     double y = box.center().y() - pitch * (static_cast<double>(offer.lines.size()) / 2 - 1) - c.px(4);
     for (const QString& line : offer.lines) {
         c.text({box.center().x() - QFontMetricsF(offer.font).horizontalAdvance(line) / 2, y}, line, offer.font,
-               c.theme.link);
+               c.column.canScreen ? c.theme.link : c.theme.ink3);
         y += pitch;
     }
 }

@@ -144,6 +144,13 @@ void StageBoard::readRung(int step)
     setRung(static_cast<Stage>(std::clamp(number, 1, progression::numberOf(Stage::RestCut))));
 }
 
+bool StageBoard::stopReading()
+{
+    const bool wasReading = m_focus.rung.has_value();
+    setRung(std::nullopt);
+    return wasReading;
+}
+
 void StageBoard::openSelected()
 {
     if (m_focus.selected < 0) {
@@ -151,7 +158,9 @@ void StageBoard::openSelected()
     }
     const BoardColumn& column = m_columns[static_cast<std::size_t>(m_focus.selected)];
     if (column.isEmpty()) {
-        Q_EMIT screenAsked(column.pattern);
+        if (column.canScreen) {
+            Q_EMIT screenAsked(column.pattern);
+        }
     } else {
         Q_EMIT sessionsAsked(m_focus.selected, m_focus.rung);
     }
@@ -211,8 +220,8 @@ void StageBoard::keyPressEvent(QKeyEvent* event)
         case Qt::Key_Enter:
             return openSelected();
         case Qt::Key_Escape:
-            if (m_focus.rung) {
-                return setRung(std::nullopt);
+            if (stopReading()) {
+                return;
             }
             break;
         default:

@@ -36,6 +36,8 @@ public:
     void select(int column);
     /// The rung being read, if any.
     [[nodiscard]] std::optional<progression::Stage> rung() const { return m_focus.rung; }
+    /// Ends the reading of rungs; false where none was read.
+    bool stopReading();
 
     /// Off: the wash of the selection jumps instead of gliding.
     void setMotion(bool isOn) { m_hasMotion = isOn; }

@@ -137,10 +137,10 @@ TEST(Attention, TheLongestStallComesFirst)
 {
     ClientFacts facts = withSessions({SessionState::Recorded, SessionState::CancelledInTime, SessionState::Missed, SessionState::Recorded});
     facts.lifts = {stalledLift(lifts::Pattern::Squat, 20), stalledLift(lifts::Pattern::HorizontalPush, 30)};
-    facts.lifts[1].stall = StallFacts{attentionDay() - 4, LiftLoad{base::Load::fromCenti(7250)}};
+    facts.lifts[1].load = LiftLoad{base::Load::fromCenti(7250)};
     const auto reason = reasonFor<LiftStalled>(facts);
     ASSERT_TRUE(reason);
-    EXPECT_EQ(*reason, (LiftStalled{lifts::Pattern::HorizontalPush, "some_lift", Stage::RepBuild, attentionDay() - 30, facts.lifts[1].stall, 1, 2, 3}));
+    EXPECT_EQ(*reason, (LiftStalled{lifts::Pattern::HorizontalPush, "some_lift", Stage::RepBuild, attentionDay() - 30, facts.lifts[1].load, 1, 2, 3}));
 }
 
 TEST(Attention, AHeldLiftIsNotAPlateau)

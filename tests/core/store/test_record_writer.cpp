@@ -179,9 +179,9 @@ TEST_F(RecordWriterTest, TheRosterShowsEverybody)
     EXPECT_EQ(first.lastSessions, (std::vector{sessions::SessionState::Recorded, sessions::SessionState::Missed, sessions::SessionState::Recorded}));
     EXPECT_EQ(first.lastSession, test::smallStudioDay() - 7);
     // The week of 17 November: 45 kg × (8 + 7); the one of 10 November: 60 × 16 of the hinge.
-    EXPECT_DOUBLE_EQ(first.weekVolumes[6], 675);
-    EXPECT_DOUBLE_EQ(first.weekVolumes[5], 960);
-    EXPECT_DOUBLE_EQ(first.weekVolumes[7], 0);
+    EXPECT_DOUBLE_EQ(first.weekVolumes[7], 675);
+    EXPECT_DOUBLE_EQ(first.weekVolumes[6], 960);
+    EXPECT_DOUBLE_EQ(first.weekVolumes[8], 0);
     EXPECT_TRUE(clients::isBlocked(entries[1].clearance, test::smallStudioDay()));
 }
 

@@ -1,7 +1,6 @@
 #include "tests/ui/board/client_fixture.h"
 
 #include <algorithm>
-#include <stdexcept>
 
 namespace chalk::test {
 
@@ -20,6 +19,7 @@ using progression::Stage;
 using progression::Verdict;
 using ui::board::ClientCase;
 using ui::board::LiftCase;
+using ui::board::LogEntry;
 
 Load kilogramsOf(double value)
 {
@@ -91,8 +91,10 @@ base::Date fixtureDay()
 LiftCase trainedLift(const FixtureLift& how, std::int64_t id)
 {
     const base::Date start = fixtureDay() - how.sessions * 7 / 2 - 1;
-    LiftMachine machine = LiftMachine::create(setupOf(how)).value();
-    LiftCase lift{base::LiftId(id), how.pattern, {}, {}, start, machine, {}, {}, {}};
+    LiftCase lift(LiftMachine::create(setupOf(how)).value());
+    lift.id = base::LiftId(id);
+    lift.pattern = how.pattern;
+    lift.startedOn = start;
     lift.exercise.key = how.name;
     lift.exercise.name = how.name;
     lift.exercise.pattern = how.pattern;
@@ -100,13 +102,14 @@ LiftCase trainedLift(const FixtureLift& how, std::int64_t id)
     lift.exercise.measure = how.measure;
     for (int session = 0; session < how.sessions; ++session) {
         const base::Date day = start + session * 7 / 2;
-        const EventBody body = eventFor(machine, day, how, session);
-        machine.apply(day, body);
-        lift.log.push_back({base::EventId(id * 1000 + session), day, body, {}, {}});
+        EventBody body = eventFor(lift.machine, day, how, session);
+        LogEntry entry{base::EventId(id * 1000 + session), day, std::move(body), {}, {}, how.measure};
+        entry.rules = lift.machine.apply(day, entry.body);
+        entry.after = lift.machine.prescriptionOn(day);
+        lift.decided = entry.rules;
+        lift.log.push_back(std::move(entry));
     }
-    if (!judge(lift, fixtureDay())) {
-        throw std::logic_error("the fixture's history makes no sense");
-    }
+    settle(lift, fixtureDay());
     return lift;
 }
 
@@ -163,7 +166,7 @@ ClientCase clientWithLifts(int count)
     longName.id = base::LiftId(91);
     longName.exercise.name = "Kniebeugenvorübungsschlittenschub";
     client.lifts.insert(client.lifts.begin() + 2, longName);
-    client.lifts.resize(static_cast<std::size_t>(std::min(count, 10)), longName);
+    client.lifts.erase(client.lifts.begin() + std::min(count, 10), client.lifts.end());
     return client;
 }
 

@@ -134,6 +134,8 @@ TEST(BoardGeometry, AnEmptyColumnOffersTheScreen)
     const BoardGeometry geometry(kWide, 8, 1, 0);
     BoardColumns columns = fullColumns(8);
     columns[3] = BoardColumn{};
+    EXPECT_EQ(geometry.boxesOf(3, columns[3]).size(), 1U);
+    columns[3].canScreen = true;
     const auto boxes = geometry.boxesOf(3, columns[3]);
     ASSERT_EQ(boxes.size(), 2U);
     EXPECT_EQ(boxes[1].part, BoardPart::Screen);

@@ -1,0 +1,344 @@
+#include "ui/board/client_page.h"
+
+#include "ui/board/board_tab.h"
+#include "ui/board/client_presenter.h"
+#include "ui/board/client_words.h"
+#include "ui/board/grid_rows.h"
+#include "ui/board/health_tab.h"
+#include "ui/board/health_words.h"
+#include "ui/board/initials_tile.h"
+#include "ui/board/lift_decisions.h"
+#include "ui/board/lift_inspector.h"
+#include "ui/board/painted.h"
+#include "ui/board/sessions_tab.h"
+#include "ui/board/stage_board.h"
+#include "ui/common/action_button.h"
+#include "ui/common/banner.h"
+#include "ui/common/clock.h"
+#include "ui/common/empty_state.h"
+#include "ui/common/formats.h"
+#include "ui/common/look.h"
+#include "ui/common/page_header.h"
+#include "ui/common/prose.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QStackedLayout>
+#include <QTabBar>
+#include <QVBoxLayout>
+
+namespace chalk::ui::board {
+
+namespace {
+
+constexpr std::array<const char*, 3> kTabKeys{"board", "sessions", "health"};
+
+int tabOf(const QString& key)
+{
+    for (std::size_t i = 0; i < kTabKeys.size(); ++i) {
+        if (key == QLatin1String(kTabKeys[i])) {
+            return static_cast<int>(i);
+        }
+    }
+    return 0;
+}
+
+}  // namespace
+
+ClientPage::ClientPage(ClientPageServices services, QWidget* parent)
+    : shell::Page(parent),
+      m_services(std::move(services)),
+      m_presenter(std::make_unique<ClientPresenter>(m_services.database, m_services.catalogue, m_services.atUtc)),
+      m_header(new common::PageHeader(m_services.look, this)),
+      m_initials(new Painted(m_services.look, m_header)),
+      m_nextSession(new QLabel(m_header)),
+      m_card(new common::ActionButton(m_services.look, tr("Card"), m_header)),
+      m_record(new common::ActionButton(m_services.look, tr("Record session"), m_header)),
+      m_tabs(new QTabBar(this)),
+      m_bannerBox(new QWidget(this)),
+      m_banners(new QVBoxLayout(m_bannerBox)),
+      m_pages(new QStackedLayout),
+      m_board(new BoardTab(m_services.look)),
+      m_sessions(new SessionsTab(m_services.look)),
+      m_health(new HealthTab(m_services.look)),
+      m_decisions(new LiftDecisions(m_services.look, *m_board, *m_presenter, m_services.acts, this)),
+      m_failure(new common::EmptyState(m_services.look))
+{
+    makeHeader();
+    makeBody();
+    makeActions();
+}
+
+ClientPage::~ClientPage() = default;
+
+void ClientPage::makeHeader()
+{
+    m_initials->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    m_nextSession->setTextFormat(Qt::RichText);
+    m_nextSession->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_card->setIconName(QStringLiteral("print"));
+    m_record->setKind(common::ButtonKind::Primary);
+    m_record->setKeyText(QStringLiteral("R"));
+    m_header->addLead(m_initials);
+    m_header->addTool(m_nextSession);
+    m_header->addTool(m_card);
+    m_header->addTool(m_record);
+    connect(m_card, &QPushButton::clicked, this, &ClientPage::print);
+    connect(m_record, &QPushButton::clicked, this, &ClientPage::record);
+}
+
+void ClientPage::makeBody()
+{
+    for (const QString& name : {tr("Board"), tr("Sessions"), tr("Health")}) {
+        m_tabs->addTab(name);
+    }
+    m_tabs->setExpanding(false);
+    m_tabs->setAccessibleName(tr("Parts of the client page"));
+    m_banners->setContentsMargins(24, 12, 24, 0);
+    m_banners->setSpacing(8);
+    m_failure->setPicture(QStringLiteral("warning"), common::Signal::Pain);
+    for (QWidget* page : {static_cast<QWidget*>(m_board), static_cast<QWidget*>(m_sessions), static_cast<QWidget*>(m_health),
+                          static_cast<QWidget*>(m_failure)}) {
+        m_pages->addWidget(page);
+    }
+    auto* line = new QFrame(this);
+    line->setProperty("rule", true);
+    line->setFixedHeight(1);
+    auto* tabRow = new QVBoxLayout;
+    tabRow->setContentsMargins(24, 0, 24, 0);
+    tabRow->addWidget(m_tabs);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_header);
+    column->addLayout(tabRow);
+    column->addWidget(line);
+    column->addWidget(m_bannerBox);
+    column->addLayout(m_pages, 1);
+    connect(m_tabs, &QTabBar::currentChanged, this, &ClientPage::showTab);
+    connect(m_board, &BoardTab::liftSelected, this, &ClientPage::readActions);
+    connect(m_board, &BoardTab::sessionsAsked, this,
+            [this](lifts::Pattern pattern, std::optional<progression::Stage> stage) {
+                m_sessions->setFilter(pattern, stage);
+                m_tabs->setCurrentIndex(static_cast<int>(Tab::Sessions));
+                m_sessions->takeFocus();
+            });
+    LiftInspector* inspector = m_board->inspector();
+    connect(inspector, &LiftInspector::changeAsked, m_decisions, &LiftDecisions::change);
+    connect(inspector, &LiftInspector::holdAsked, m_decisions, &LiftDecisions::hold);
+    connect(inspector, &LiftInspector::swapAsked, m_decisions, &LiftDecisions::swap);
+    connect(inspector, &LiftInspector::releaseAsked, m_decisions, &LiftDecisions::release);
+    connect(m_decisions, &LiftDecisions::written, this, [this] {
+        refresh();
+        Q_EMIT studioChanged();
+    });
+    connect(inspector, &LiftInspector::healthAsked, this,
+            [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
+}
+
+QAction* ClientPage::addPageAction(const QString& text, const QKeySequence& key, std::function<void()> does)
+{
+    auto* action = new QAction(text, this);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(action, &QAction::triggered, this, std::move(does));
+    addAction(action);
+    return action;
+}
+
+void ClientPage::makeActions()
+{
+    m_recordAction = addPageAction(tr("Record session"), Qt::Key_R, [this] { record(); });
+    m_changeAction = addPageAction(tr("Change what is next"), Qt::Key_E, [this] { m_decisions->change(); });
+    m_holdAction = addPageAction(tr("Hold here"), Qt::Key_H, [this] { m_decisions->hold(); });
+    m_swapAction = addPageAction(tr("Swap the exercise"), Qt::Key_S, [this] { m_decisions->swap(); });
+    m_releaseAction = addPageAction(tr("Release the lift"), Qt::Key_L, [this] { m_decisions->release(); });
+    for (int tab = 0; tab < m_tabs->count(); ++tab) {
+        addPageAction(m_tabs->tabText(tab), QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + tab)), [this, tab] {
+            m_tabs->setCurrentIndex(tab);
+            m_pages->currentWidget()->setFocus(Qt::ShortcutFocusReason);
+        });
+    }
+}
+
+QString ClientPage::title() const
+{
+    return m_case ? common::qstring(m_case->client.name) : tr("Client");
+}
+
+void ClientPage::open(const shell::Place& place)
+{
+    if (!place.client.isNone() && place.client != m_client) {
+        m_client = place.client;
+        m_board->inspector()->closeEditor();
+        m_sessions->clearFilter();
+    }
+    refresh();
+    if (place.lift) {
+        m_board->selectPattern(*place.lift);
+    }
+    m_tabs->setCurrentIndex(tabOf(place.tab));
+    showTab(m_tabs->currentIndex());
+    m_pages->currentWidget()->setFocus(Qt::OtherFocusReason);
+}
+
+shell::Place ClientPage::place() const
+{
+    shell::Place place;
+    place.client = m_client;
+    place.tab = QLatin1String(kTabKeys[static_cast<std::size_t>(m_tabs->currentIndex())]);
+    if (const LiftCase* lift = m_case ? m_board->selectedLift() : nullptr) {
+        place.lift = lift->pattern;
+    }
+    return place;
+}
+
+void ClientPage::refresh()
+{
+    auto read = m_presenter->read(m_client, m_services.clock.today());
+    if (!read) {
+        return showFailure(read.error().message);
+    }
+    auto next = std::make_unique<ClientCase>(*std::move(read));
+    m_decisions->setCase(next.get());
+    m_board->setCase(*next);  // before the case that it shows now goes
+    m_case = std::move(next);
+    showCase();
+}
+
+void ClientPage::showCase()
+{
+    m_header->setTitle(common::qstring(m_case->client.name));
+    m_header->setSubtitle(subtitleOf(*m_case));
+    setInitials(*m_initials, common::qstring(clients::initialsOf(m_case->client.name)));
+    const NextSessionWords next = nextSessionWordsOf(*m_case);
+    m_nextSession->setText(
+        common::proseHtml(QStringLiteral("<b>%1</b><br>%2").arg(next.when.toHtmlEscaped(), next.places.toHtmlEscaped())));
+    m_sessions->setCase(*m_case);
+    m_health->setCase(*m_case);
+    m_tabs->setVisible(true);
+    showBanners();
+    showTab(m_tabs->currentIndex());
+    readActions();
+    Q_EMIT pageChanged();
+}
+
+void ClientPage::showFailure(const QString& message)
+{
+    m_failure->setWords(tr("This client cannot be shown"), message.toHtmlEscaped());
+    m_bannerBox->hide();
+    m_tabs->setVisible(false);
+    m_pages->setCurrentWidget(m_failure);
+}
+
+void ClientPage::showBanners()
+{
+    while (QLayoutItem* item = m_banners->takeAt(0)) {
+        item->widget()->hide();
+        item->widget()->deleteLater();
+        delete item;
+    }
+    const auto add = [this](const common::BannerMessage& message) {
+        auto* banner = new common::Banner(m_services.look, m_bannerBox);
+        banner->setMessage(message);
+        if (m_banners->isEmpty()) {
+            connect(banner->addButton(tr("Open health")), &QPushButton::clicked, this,
+                    [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
+        }
+        m_banners->addWidget(banner);
+    };
+    if (const LockWords lock = lockWordsOf(*m_case); !lock.headline.isEmpty()) {
+        add({common::Signal::Pain, QStringLiteral("clearance"), lock.headline + QLatin1Char('.'), lock.text});
+    }
+    for (const clients::Caution& caution : m_case->cautions) {
+        add({common::Signal::Warn, QStringLiteral("warning"), common::qstring(caution.bodyPart) + QLatin1Char('.'),
+             common::qstring(caution.text)});
+    }
+}
+
+void ClientPage::showTab(int tab)
+{
+    if (!m_case) {
+        return;
+    }
+    m_pages->setCurrentIndex(tab);
+    m_bannerBox->setVisible(tab != static_cast<int>(Tab::Health) && !m_banners->isEmpty());
+    readActions();
+    Q_EMIT pageChanged();
+}
+
+void ClientPage::readActions()
+{
+    const bool isOpen = m_case && !m_case->isBlocked();
+    const bool isBoard = m_tabs->currentIndex() == static_cast<int>(Tab::Board);
+    m_recordAction->setEnabled(isOpen);
+    m_record->setEnabled(isOpen);
+    m_card->setEnabled(isOpen);
+    m_changeAction->setEnabled(isBoard && m_decisions->canChange());
+    m_holdAction->setEnabled(isBoard && m_decisions->canHold());
+    m_swapAction->setEnabled(isBoard && m_decisions->canSwap());
+    m_releaseAction->setEnabled(isBoard && m_decisions->canRelease());
+}
+
+std::vector<shell::KeyHint> ClientPage::keyHints() const
+{
+    if (m_tabs->currentIndex() != static_cast<int>(Tab::Board)) {
+        return {{QStringLiteral("R"), tr("Record")}, {QStringLiteral("Alt 1"), tr("Board")}};
+    }
+    return {{QStringLiteral("← →"), tr("Lift")},
+            {QStringLiteral("R"), tr("Record")},
+            {QStringLiteral("↑ ↓"), tr("Rung")},
+            {QStringLiteral("Enter"), tr("Sessions")}};
+}
+
+std::optional<shell::OpenClient> ClientPage::openClient() const
+{
+    return m_case ? std::optional(shell::OpenClient{m_client, title()}) : std::nullopt;
+}
+
+bool ClientPage::canPrint() const
+{
+    return m_case && !m_case->isBlocked();
+}
+
+void ClientPage::print()
+{
+    if (canPrint()) {
+        Q_EMIT cardAsked(m_client);
+    }
+}
+
+bool ClientPage::closeOrClear()
+{
+    switch (static_cast<Tab>(m_tabs->currentIndex())) {
+        case Tab::Board:
+            return m_board->closeOrClear();
+        case Tab::Sessions:
+            return m_sessions->clearFilter();
+        case Tab::Health:
+            break;
+    }
+    return false;
+}
+
+void ClientPage::setRoom(bool isNarrow, bool isLow)
+{
+    m_nextSession->setVisible(!isNarrow);
+    m_board->setRoom(isNarrow, isLow);
+}
+
+void ClientPage::record()
+{
+    if (!m_case || m_case->isBlocked()) {
+        return;
+    }
+    shell::Place floor;
+    floor.page = QStringLiteral("floor");
+    floor.client = m_client;
+    if (m_case->nextSession && m_case->nextSession->date == m_case->today) {
+        floor.session = m_case->nextSession->id;
+    }
+    Q_EMIT placeAsked(floor);
+}
+
+}  // namespace chalk::ui::board

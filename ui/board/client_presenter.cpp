@@ -1,0 +1,223 @@
+#include "ui/board/client_presenter.h"
+
+#include "core/store/history_reader.h"
+#include "core/store/session_reader.h"
+#include "core/store/studio_reader.h"
+
+#include <algorithm>
+
+namespace chalk::ui::board {
+
+namespace {
+
+using exchange::StudioEquipment;
+using lifts::EquipmentKind;
+using store::Result;
+
+/// The name of an exercise that the catalogue does not know, from its key: `back_squat` is `Back squat`.
+std::string nameFromKey(std::string key, lifts::Pattern pattern)
+{
+    if (key.empty()) {
+        key = lifts::keyOf(pattern);
+    }
+    std::replace(key.begin(), key.end(), '_', ' ');
+    if (key.front() >= 'a' && key.front() <= 'z') {
+        key.front() = static_cast<char>(key.front() - 'a' + 'A');
+    }
+    return key;
+}
+
+/// The exercise as the lift does it now: the kit has the last word on how it is counted.
+lifts::Exercise exerciseOf(const lifts::Catalogue& catalogue, const store::CachedLift& lift)
+{
+    const progression::Kit& kit = lift.machine.kit();
+    lifts::Exercise exercise;
+    if (const lifts::Exercise* known = catalogue.find(kit.exerciseKey)) {
+        exercise = *known;
+    } else {
+        exercise.key = kit.exerciseKey;
+        exercise.name = nameFromKey(kit.exerciseKey, lift.pattern);
+        exercise.pattern = lift.pattern;
+    }
+    exercise.pieces = kit.pieces;
+    exercise.measure = kit.measure;
+    exercise.bodyShare = kit.bodyShare;
+    return exercise;
+}
+
+/// A pair is two of the single ones, so whoever has one kind can do with the other.
+EquipmentKind singleOf(EquipmentKind kind)
+{
+    switch (kind) {
+        case EquipmentKind::DumbbellPair:
+            return EquipmentKind::Dumbbell;
+        case EquipmentKind::KettlebellPair:
+            return EquipmentKind::Kettlebell;
+        case EquipmentKind::None:
+        case EquipmentKind::Barbell:
+        case EquipmentKind::TrapBar:
+        case EquipmentKind::Dumbbell:
+        case EquipmentKind::Kettlebell:
+        case EquipmentKind::Bag:
+        case EquipmentKind::Stack:
+        case EquipmentKind::AddedToBody:
+            break;
+    }
+    return kind;
+}
+
+std::vector<EquipmentKind> kindsOf(const std::vector<StudioEquipment>& equipment)
+{
+    std::vector<EquipmentKind> kinds;
+    for (const StudioEquipment& one : equipment) {
+        kinds.push_back(one.kind);
+        if (one.kind == EquipmentKind::Dumbbell) {
+            kinds.push_back(EquipmentKind::DumbbellPair);
+        } else if (one.kind == EquipmentKind::Kettlebell) {
+            kinds.push_back(EquipmentKind::KettlebellPair);
+        }
+    }
+    return kinds;
+}
+
+/// The body alone: one load, nothing added.
+lifts::Equipment nothing()
+{
+    return lifts::BodyAdded{{base::Load()}};
+}
+
+std::vector<lifts::CautionTag> tagsOf(const std::vector<clients::Caution>& cautions)
+{
+    std::vector<lifts::CautionTag> tags;
+    for (const clients::Caution& caution : cautions) {
+        tags.insert(tags.end(), caution.tags.begin(), caution.tags.end());
+    }
+    return tags;
+}
+
+}  // namespace
+
+ClientPresenter::ClientPresenter(store::Database& database, const lifts::Catalogue& catalogue,
+                                 std::function<QString()> atUtc)
+    : m_database(database), m_catalogue(catalogue), m_writer(database, std::move(atUtc))
+{
+}
+
+Result<ClientCase> ClientPresenter::read(base::ClientId id, base::Date today)
+{
+    auto file = store::ClientReader(m_database).read(id, today);
+    if (!file) {
+        return tl::make_unexpected(file.error());
+    }
+    ClientCase client;
+    client.client = std::move(file->client);
+    client.coachName = std::move(file->coachName);
+    client.cautions = std::move(file->cautions);
+    client.clearance = std::move(file->clearance);
+    client.nextSession = std::move(file->next.session);
+    client.nextSessionTaken = file->next.taken;
+    client.today = today;
+    for (const store::ClientLift& one : file->lifts) {
+        auto lift = readLift(one, today);
+        if (!lift) {
+            return tl::make_unexpected(lift.error());
+        }
+        client.lifts.push_back(*std::move(lift));
+    }
+    auto sessions = store::SessionReader(m_database).of(id);
+    if (!sessions) {
+        return tl::make_unexpected(sessions.error());
+    }
+    for (auto session = sessions->rbegin(); session != sessions->rend(); ++session) {
+        client.sessions.push_back(std::move(session->session));
+    }
+    return client;
+}
+
+Result<LiftCase> ClientPresenter::readLift(const store::ClientLift& one, base::Date today)
+{
+    LiftCase lift(one.lift.machine);
+    lift.id = one.lift.id;
+    lift.pattern = one.lift.pattern;
+    lift.exercise = exerciseOf(m_catalogue, one.lift);
+    lift.startedOn = one.lift.started;
+    lift.decided = one.lift.decided;
+    store::HistoryReader reader(m_database);
+    auto history = reader.read(lift.id);
+    if (!history) {
+        return tl::make_unexpected(history.error());
+    }
+    for (store::HistoryEntry& entry : *history) {
+        LogEntry& kept = lift.log.emplace_back(LogEntry{entry.id,
+                                                        entry.event.date,
+                                                        std::move(entry.event.body),
+                                                        entry.rules,
+                                                        entry.after,
+                                                        entry.measure,
+                                                        entry.session,
+                                                        {}});
+        if (!entry.isCorrected) {
+            continue;
+        }
+        auto versions = reader.versions(entry.id);
+        if (!versions) {
+            return tl::make_unexpected(versions.error());
+        }
+        for (store::LogEntry& version : *versions) {
+            if (version.id != entry.id && !version.isVoid) {
+                kept.earlier.push_back(std::move(version.event));
+            }
+        }
+    }
+    settle(lift, today);
+    return lift;
+}
+
+Result<std::vector<SwapOffer>> ClientPresenter::swapOffers(const LiftCase& lift, const ClientCase& client)
+{
+    const auto equipment = store::StudioReader(m_database).equipment();
+    if (!equipment) {
+        return tl::make_unexpected(equipment.error());
+    }
+    std::vector<StudioEquipment> usable = *equipment;
+    std::erase_if(usable, [&lift](const StudioEquipment& one) { return one.unit != lift.machine.setup().unit; });
+    lifts::Exercise now = lift.exercise;
+    now.pattern = lift.pattern;
+    std::vector<SwapOffer> offers;
+    for (const lifts::Exercise* exercise : m_catalogue.alternativesTo(now, kindsOf(usable), tagsOf(client.cautions))) {
+        if (exercise->equipment == EquipmentKind::None) {
+            offers.push_back({exercise, {}, nothing()});
+        }
+        for (const StudioEquipment& one : usable) {
+            if (singleOf(one.kind) == singleOf(exercise->equipment)) {
+                offers.push_back({exercise, one.name, one.equipment});
+            }
+        }
+    }
+    return offers;
+}
+
+progression::Swap ClientPresenter::swapOf(const SwapOffer& offer, std::optional<base::Load> startLoad)
+{
+    progression::Swap swap;
+    swap.equipment = offer.equipment;
+    swap.startLoad = startLoad;
+    swap.bodyShare = offer.exercise->bodyShare;
+    swap.measure = offer.exercise->measure;
+    swap.exerciseKey = offer.exercise->key;
+    swap.pieces = offer.exercise->pieces;
+    return swap;
+}
+
+Result<store::ActOutcome> ClientPresenter::write(const LiftCase& lift, base::ClientId client, base::Date today,
+                                                 progression::EventBody body)
+{
+    if (const auto fault = lift.machine.faultOf(body)) {
+        return store::storeError(
+            store::StoreError::Kind::Refused,
+            QStringLiteral("%1 %2").arg(QString::fromStdString(fault->field), QString::fromStdString(fault->reason)));
+    }
+    return m_writer.record(client, base::SessionId(), {{lift.id, {today, std::move(body)}}});
+}
+
+}  // namespace chalk::ui::board

@@ -1,0 +1,111 @@
+#include "ui/board/health_words.h"
+
+#include "ui/board/board_text.h"
+#include "ui/common/formats.h"
+
+#include <algorithm>
+
+namespace chalk::ui::board {
+
+namespace {
+
+using clients::Clearance;
+using clients::ClearanceState;
+
+QString firstNameOf(const clients::Client& client)
+{
+    return common::qstring(client.name).section(QLatin1Char(' '), 0, 0);
+}
+
+bool touches(const std::vector<lifts::CautionTag>& tags, const clients::Caution& caution)
+{
+    return std::any_of(tags.begin(), tags.end(), [&caution](lifts::CautionTag tag) {
+        return std::find(caution.tags.begin(), caution.tags.end(), tag) != caution.tags.end();
+    });
+}
+
+}  // namespace
+
+LockWords lockWordsOf(const ClientCase& client)
+{
+    if (!client.isBlocked()) {
+        return {};
+    }
+    const Clearance& clearance = client.clearance;
+    const QString what = BoardText::tr("No loaded work and no card before the answer is recorded.");
+    if (clearance.state == ClearanceState::Granted) {
+        return {BoardText::tr("The clearance has run out"),
+                clearance.validUntil
+                    ? BoardText::tr("It was valid until %1. No loaded work and no card before a new one is recorded.")
+                          .arg(common::longDayText(*clearance.validUntil))
+                    : what};
+    }
+    const QString letter = clearance.askedOn
+                               ? BoardText::tr("The letter went on %1.").arg(common::longDayText(*clearance.askedOn))
+                               : BoardText::tr("No letter has gone yet.");
+    return {BoardText::tr("Waiting for %1’s doctor").arg(firstNameOf(client.client)), letter + QLatin1Char(' ') + what};
+}
+
+QString clearanceTitleOf(const Clearance& clearance)
+{
+    switch (clearance.state) {
+        case ClearanceState::NotNeeded:
+            return BoardText::tr("No clearance needed");
+        case ClearanceState::Recommended:
+            return BoardText::tr("A doctor’s clearance is recommended");
+        case ClearanceState::StopAndSeek:
+            return BoardText::tr("Not today: medical advice first");
+        case ClearanceState::Granted:
+            return BoardText::tr("Cleared by the doctor");
+    }
+    return {};
+}
+
+QStringList clearanceLinesOf(const Clearance& clearance)
+{
+    QStringList lines;
+    if (!clearance.reason.empty()) {
+        lines.append(BoardText::tr("Because of: %1").arg(common::qstring(clearance.reason)));
+    }
+    if (clearance.askedOn) {
+        lines.append(BoardText::tr("The letter went on %1.").arg(common::longDayText(*clearance.askedOn)));
+    }
+    if (clearance.grantedOn) {
+        lines.append(BoardText::tr("The answer came on %1.").arg(common::longDayText(*clearance.grantedOn)));
+    }
+    if (clearance.validUntil) {
+        lines.append(BoardText::tr("Valid until %1.").arg(common::longDayText(*clearance.validUntil)));
+    }
+    if (!clearance.limits.empty()) {
+        lines.append(BoardText::tr("Limits: %1").arg(common::qstring(clearance.limits)));
+    }
+    return lines;
+}
+
+QStringList cautionEffectsOf(const clients::Caution& caution, const ClientCase& client)
+{
+    QStringList care;
+    QStringList ruledOut;
+    for (const LiftCase& lift : client.lifts) {
+        if (touches(lift.exercise.ruledOutBy, caution)) {
+            ruledOut.append(common::qstring(lift.exercise.name));
+        } else if (touches(lift.exercise.care, caution)) {
+            care.append(common::qstring(lift.exercise.name));
+        }
+    }
+    QStringList effects;
+    if (!ruledOut.isEmpty()) {
+        effects.append(BoardText::tr("Rules out, and should be swapped: %1.").arg(ruledOut.join(QLatin1String(", "))));
+    }
+    if (!care.isEmpty()) {
+        effects.append(BoardText::tr("Take care with: %1.").arg(care.join(QLatin1String(", "))));
+    }
+    return effects;
+}
+
+QString cautionEndOf(const clients::Caution& caution)
+{
+    return caution.until ? BoardText::tr("Until %1").arg(common::longDayText(*caution.until)) : QString();
+}
+
+}  // namespace chalk::ui::board

@@ -1,0 +1,164 @@
+#include "ui/board/lift_decisions.h"
+
+#include "core/progression/coach_choice.h"
+#include "ui/board/board_tab.h"
+#include "ui/board/board_words.h"
+#include "ui/board/change_editor.h"
+#include "ui/board/client_presenter.h"
+#include "ui/board/client_words.h"
+#include "ui/board/lift_inspector.h"
+#include "ui/board/note_editor.h"
+#include "ui/board/swap_editor.h"
+#include "ui/common/act_history.h"
+#include "ui/common/formats.h"
+
+namespace chalk::ui::board {
+
+namespace {
+
+QString liftName(const LiftCase& lift)
+{
+    return common::qstring(lift.exercise.name).toLower();
+}
+
+/// Writes an event for a lift. Where that fails the editor says why, and nothing is answered.
+std::optional<base::ActId> writeOr(CoachEditor& editor, ClientPresenter& presenter, const LiftCase& lift,
+                                   const ClientCase& client, progression::EventBody body)
+{
+    const auto outcome = presenter.write(lift, client.client.id, client.today, std::move(body));
+    if (!outcome) {
+        editor.setFault(outcome.error().message);
+        return std::nullopt;
+    }
+    return outcome->act;
+}
+
+}  // namespace
+
+LiftDecisions::LiftDecisions(const common::Look& look, BoardTab& board, ClientPresenter& presenter, common::ActHistory& acts,
+                             QObject* parent)
+    : QObject(parent), m_look(look), m_board(board), m_presenter(presenter), m_acts(acts)
+{
+}
+
+const LiftCase* LiftDecisions::lift() const
+{
+    return m_client == nullptr || m_client->isBlocked() ? nullptr : m_board.selectedLift();
+}
+
+bool LiftDecisions::canChange() const
+{
+    return lift() != nullptr && lift()->next.kind != progression::PrescriptionKind::Hold;
+}
+
+bool LiftDecisions::canHold() const
+{
+    return lift() != nullptr && lift()->next.kind == progression::PrescriptionKind::Work;
+}
+
+bool LiftDecisions::canSwap() const
+{
+    return lift() != nullptr;
+}
+
+bool LiftDecisions::canRelease() const
+{
+    return lift() != nullptr && lift()->next.kind == progression::PrescriptionKind::Hold;
+}
+
+void LiftDecisions::edit(CoachEditor* editor)
+{
+    connect(editor, &CoachEditor::cancelled, &m_board, &BoardTab::endEditing);
+    m_board.inspector()->openEditor(editor);
+    editor->firstField()->setFocus(Qt::OtherFocusReason);
+}
+
+void LiftDecisions::finish(base::ActId act, const QString& words)
+{
+    m_acts.add(act, words);
+    m_board.endEditing();
+    Q_EMIT written();
+}
+
+void LiftDecisions::change()
+{
+    if (!canChange()) {
+        return;
+    }
+    auto* editor = new ChangeEditor(m_look, *lift());
+    connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
+        const auto event = editor->event();
+        if (!event) {
+            return;
+        }
+        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, *event)) {
+            progression::LiftMachine after = before.machine;
+            after.apply(before.day, *event);
+            finish(*act, changedWords(before, after.prescriptionOn(before.day), *m_client));
+        }
+    });
+    edit(editor);
+}
+
+void LiftDecisions::hold()
+{
+    if (!canHold()) {
+        return;
+    }
+    const LiftCase& held = *lift();
+    auto* editor = new NoteEditor(m_look, tr("Hold %1 here").arg(liftName(held)),
+                                  tr("The next session stays at %1, %2. What it does then decides again.")
+                                      .arg(loadTextOf(held, held.next.load), setsTextOf(held, held.next)),
+                                  tr("Reason, a few words"), tr("Hold here"));
+    connect(editor, &CoachEditor::accepted, this, [this, editor, before = held] {
+        const auto set = keepingSetOf(before.machine, before.next, editor->note().toStdString());
+        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, set)) {
+            finish(*act, heldWords(before, *m_client));
+        }
+    });
+    edit(editor);
+}
+
+void LiftDecisions::release()
+{
+    if (!canRelease()) {
+        return;
+    }
+    const QString then = progression::isLoaded(lift()->next.stage)
+                             ? tr("It comes back by way of Control, without load, and then a step lighter.")
+                             : tr("It stays on its rung.");
+    auto* editor =
+        new NoteEditor(m_look, tr("Release %1").arg(liftName(*lift())), then, tr("Note, what makes it safe"), tr("Release"));
+    connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
+        if (const auto act =
+                writeOr(*editor, m_presenter, before, *m_client, progression::Release{editor->note().toStdString()})) {
+            finish(*act, releasedWords(before, *m_client));
+        }
+    });
+    edit(editor);
+}
+
+void LiftDecisions::swap()
+{
+    if (!canSwap()) {
+        return;
+    }
+    const auto offers = m_presenter.swapOffers(*lift(), *m_client);
+    auto* editor = new SwapEditor(m_look, *lift(), offers.value_or(std::vector<SwapOffer>()));
+    if (!offers) {
+        editor->setFault(offers.error().message);
+    }
+    connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
+        const QString name = editor->chosenName();
+        const auto event = editor->event();
+        if (!event) {
+            return;
+        }
+        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, *event)) {
+            finish(*act, swappedWords(before, name, *m_client));
+        }
+    });
+    edit(editor);
+}
+
+}  // namespace chalk::ui::board

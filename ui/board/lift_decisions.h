@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/base/id.h"
+
+#include <QObject>
+#include <QString>
+
+namespace chalk::ui::common {
+class ActHistory;
+class Look;
+}  // namespace chalk::ui::common
+
+namespace chalk::ui::board {
+
+class BoardTab;
+class ClientPresenter;
+class CoachEditor;
+struct ClientCase;
+struct LiftCase;
+
+/// What the coach decides about the selected lift of a board: each opens its editor in the place of the inspector, writes
+/// what it says, and tells the history of acts. What the lift does not allow does nothing.
+class LiftDecisions : public QObject {
+    Q_OBJECT
+
+public:
+    /// All of them outlive the decisions.
+    LiftDecisions(const common::Look& look, BoardTab& board, ClientPresenter& presenter, common::ActHistory& acts,
+                  QObject* parent = nullptr);
+
+    /// The case on show, which outlives the next call; null for none.
+    void setCase(const ClientCase* client) { m_client = client; }
+
+    [[nodiscard]] bool canChange() const;
+    [[nodiscard]] bool canHold() const;
+    [[nodiscard]] bool canSwap() const;
+    [[nodiscard]] bool canRelease() const;
+
+    void change();
+    void hold();
+    void swap();
+    void release();
+
+Q_SIGNALS:
+    /// A decision was written and its editor is closed: the client is to be read again.
+    void written();
+
+private:
+    /// The selected lift where anything may be decided about it.
+    [[nodiscard]] const LiftCase* lift() const;
+    void edit(CoachEditor* editor);
+    void finish(base::ActId act, const QString& words);
+
+    const common::Look& m_look;
+    BoardTab& m_board;
+    ClientPresenter& m_presenter;
+    common::ActHistory& m_acts;
+    const ClientCase* m_client = nullptr;
+};
+
+}  // namespace chalk::ui::board
