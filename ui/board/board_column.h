@@ -56,10 +56,7 @@ struct BoardColumn {
         return dates[static_cast<std::size_t>(progression::numberOf(s) - 1)];
     }
     /// Whether a date is written on the rung: not where the block or the dashed box stands.
-    [[nodiscard]] bool isDateShown(progression::Stage s) const
-    {
-        return s != stage && dateOf(s).isReached && !(need && need->stage == s);
-    }
+    [[nodiscard]] bool isDateShown(progression::Stage s) const { return s != stage && dateOf(s).isReached && !(need && need->stage == s); }
 };
 
 using BoardColumns = std::vector<BoardColumn>;

@@ -51,8 +51,7 @@ double BoardGeometry::scrollToShow(int column) const
 
 QRectF BoardGeometry::columnsArea() const
 {
-    return {m_labels, 0, std::max(0.0, std::min(m_size.width() - m_labels - m_right, m_columns * m_columnWidth)),
-            m_size.height()};
+    return {m_labels, 0, std::max(0.0, std::min(m_size.width() - m_labels - m_right, m_columns * m_columnWidth)), m_size.height()};
 }
 
 QRectF BoardGeometry::columnRect(int column) const

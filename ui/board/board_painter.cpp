@@ -23,20 +23,20 @@ QPen roundPen(const QColor& colour, double width)
 QString moverOf(Stage stage)
 {
     switch (stage) {
-        case Stage::Pattern:
-            return BoardText::tr("no load");
-        case Stage::Control:
-            return BoardText::tr("pauses");
-        case Stage::BaseLoad:
-            return BoardText::tr("first load");
-        case Stage::LoadBuild:
-            return BoardText::tr("load moves");
-        case Stage::RepBuild:
-            return BoardText::tr("reps move");
-        case Stage::SetBuild:
-            return BoardText::tr("sets move");
-        case Stage::RestCut:
-            return BoardText::tr("rest moves");
+    case Stage::Pattern:
+        return BoardText::tr("no load");
+    case Stage::Control:
+        return BoardText::tr("pauses");
+    case Stage::BaseLoad:
+        return BoardText::tr("first load");
+    case Stage::LoadBuild:
+        return BoardText::tr("load moves");
+    case Stage::RepBuild:
+        return BoardText::tr("reps move");
+    case Stage::SetBuild:
+        return BoardText::tr("sets move");
+    case Stage::RestCut:
+        return BoardText::tr("rest moves");
     }
     return {};
 }
@@ -61,8 +61,7 @@ void paintWash(QPainter& painter, const BoardGeometry& geometry, const BoardFocu
 }
 
 /// `Learn` and `Build` at the far left, each beside its rungs.
-void paintBand(QPainter& painter, const BoardGeometry& geometry, Stage low, Stage high, const QString& text,
-               const Theme& theme)
+void paintBand(QPainter& painter, const BoardGeometry& geometry, Stage low, Stage high, const QString& text, const Theme& theme)
 {
     const double x = theme.scaled(9);
     const double top = geometry.rungTop(high);
@@ -87,9 +86,8 @@ void paintLabel(QPainter& painter, const BoardGeometry& geometry, Stage stage, c
     const double middle = geometry.rungMiddle(stage);
     const double left = theme.scaled(48);
     const double room = geometry.leftPost() - left - 2;
-    painter.fillPath(
-        common::stageGlyph(stage, QRectF(theme.scaled(26), middle - theme.scaled(17), theme.scaled(16), theme.scaled(16))),
-        theme.stage(stage));
+    painter.fillPath(common::stageGlyph(stage, QRectF(theme.scaled(26), middle - theme.scaled(17), theme.scaled(16), theme.scaled(16))),
+                     theme.stage(stage));
     const QString name = QStringLiteral("%1 %2").arg(progression::numberOf(stage)).arg(common::stageName(stage));
     const FittedText text = fitted(name, room, theme, {14, 13, 12}, QFont::DemiBold);
     painter.setFont(text.font);
@@ -155,8 +153,7 @@ void paintRungCursor(QPainter& painter, const BoardGeometry& geometry, const Boa
 
 }  // namespace
 
-void paintBoard(QPainter& painter, const BoardGeometry& geometry, const BoardColumns& columns, const BoardFocus& focus,
-                const Theme& theme)
+void paintBoard(QPainter& painter, const BoardGeometry& geometry, const BoardColumns& columns, const BoardFocus& focus, const Theme& theme)
 {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.save();

@@ -22,21 +22,20 @@ QString spokenLoad(const LiftCase& lift, base::Load load)
 {
     QString text = loadTextOf(lift, load);
     const QString unit = common::unitText(lift.machine.setup().unit);
-    return text.replace(QLatin1Char(' ') + unit, QLatin1Char(' ') + spokenUnit(lift))
-        .replace(QChar(0x00D7), BoardText::tr("times"));
+    return text.replace(QLatin1Char(' ') + unit, QLatin1Char(' ') + spokenUnit(lift)).replace(QChar(0x00D7), BoardText::tr("times"));
 }
 
 QString spokenNext(const LiftCase& lift)
 {
     const Prescription& next = lift.next;
     switch (next.kind) {
-        case PrescriptionKind::Hold:
-            return BoardText::tr("on hold because of pain");
-        case PrescriptionKind::Rehearse:
-            return next.stage == Stage::Pattern ? BoardText::tr("next a rehearsal without load")
-                                                : BoardText::tr("next a rehearsal with pauses");
-        case PrescriptionKind::Work:
-            break;
+    case PrescriptionKind::Hold:
+        return BoardText::tr("on hold because of pain");
+    case PrescriptionKind::Rehearse:
+        return next.stage == Stage::Pattern ? BoardText::tr("next a rehearsal without load")
+                                            : BoardText::tr("next a rehearsal with pauses");
+    case PrescriptionKind::Work:
+        break;
     }
     QString text = BoardText::tr("next %1 by %2 at %3")
                        .arg(next.sets.value())
@@ -53,9 +52,8 @@ QString spokenNext(const LiftCase& lift)
 
 QString spokenOf(const LiftCase& lift)
 {
-    QStringList parts{
-        common::qstring(lift.exercise.name),
-        BoardText::tr("stage %1 %2").arg(progression::numberOf(lift.next.stage)).arg(common::stageName(lift.next.stage))};
+    QStringList parts{common::qstring(lift.exercise.name),
+                      BoardText::tr("stage %1 %2").arg(progression::numberOf(lift.next.stage)).arg(common::stageName(lift.next.stage))};
     if (lift.next.cycle > 1) {
         parts.append(BoardText::tr("cycle %1").arg(lift.next.cycle));
     }
@@ -71,10 +69,8 @@ QString spokenOf(const LiftCase& lift)
     }
     const progression::EvidenceProgress& progress = lift.evidence.progress;
     if (lift.evidence.next && progress.needed > 0) {
-        parts.append(BoardText::tr("%1 of %2 towards %3")
-                         .arg(progress.done)
-                         .arg(progress.needed)
-                         .arg(common::stageName(*lift.evidence.next)));
+        parts.append(
+            BoardText::tr("%1 of %2 towards %3").arg(progress.done).arg(progress.needed).arg(common::stageName(*lift.evidence.next)));
     }
     return parts.join(QLatin1String(", "));
 }

@@ -55,8 +55,8 @@ void BoardTab::setCase(const ClientCase& client)
 void BoardTab::selectPattern(lifts::Pattern pattern)
 {
     const BoardColumns& columns = m_board->columns();
-    const auto found = std::find_if(columns.begin(), columns.end(),
-                                    [pattern](const BoardColumn& column) { return column.pattern == pattern; });
+    const auto found =
+        std::find_if(columns.begin(), columns.end(), [pattern](const BoardColumn& column) { return column.pattern == pattern; });
     if (found != columns.end()) {
         m_board->select(static_cast<int>(found - columns.begin()));
     }
@@ -68,8 +68,7 @@ const LiftCase* BoardTab::selectedLift() const
         return nullptr;
     }
     const base::LiftId id = m_board->columns()[static_cast<std::size_t>(m_board->selected())].lift;
-    const auto found =
-        std::find_if(m_client->lifts.begin(), m_client->lifts.end(), [id](const LiftCase& lift) { return lift.id == id; });
+    const auto found = std::find_if(m_client->lifts.begin(), m_client->lifts.end(), [id](const LiftCase& lift) { return lift.id == id; });
     return found == m_client->lifts.end() ? nullptr : &*found;
 }
 

@@ -77,26 +77,25 @@ void describeBlock(BoardColumn& column, const LiftCase& lift)
     column.cycle = next.cycle;
     column.foot = next.cycle > 1 ? BoardText::tr("cycle %1").arg(next.cycle) : QString();
     switch (next.kind) {
-        case PrescriptionKind::Hold: {
-            const progression::Check& held = lift.evidence.checks.front();
-            column.isOutlined = true;
-            column.title = BoardText::tr("On hold");
-            column.sub = held.date ? common::shortDayText(*held.date) : QString();
-            column.foot = held.value > 0 ? BoardText::tr("pain %1").arg(held.value) : QString();
-            break;
+    case PrescriptionKind::Hold: {
+        const progression::Check& held = lift.evidence.checks.front();
+        column.isOutlined = true;
+        column.title = BoardText::tr("On hold");
+        column.sub = held.date ? common::shortDayText(*held.date) : QString();
+        column.foot = held.value > 0 ? BoardText::tr("pain %1").arg(held.value) : QString();
+        break;
+    }
+    case PrescriptionKind::Rehearse:
+        column.title = BoardText::tr("Rehearse");
+        column.sub = next.stage == Stage::Pattern ? BoardText::tr("no load") : BoardText::tr("3 pauses");
+        break;
+    case PrescriptionKind::Work:
+        column.title = loadTextOf(lift, next.load);
+        column.sub = next.stage == Stage::RestCut ? BoardText::tr("rest %1").arg(common::restText(next.rest)) : setsTextOf(lift, next);
+        if (next.isPauseAsked) {
+            column.foot = BoardText::tr("with pause");
         }
-        case PrescriptionKind::Rehearse:
-            column.title = BoardText::tr("Rehearse");
-            column.sub = next.stage == Stage::Pattern ? BoardText::tr("no load") : BoardText::tr("3 pauses");
-            break;
-        case PrescriptionKind::Work:
-            column.title = loadTextOf(lift, next.load);
-            column.sub = next.stage == Stage::RestCut ? BoardText::tr("rest %1").arg(common::restText(next.rest))
-                                                      : setsTextOf(lift, next);
-            if (next.isPauseAsked) {
-                column.foot = BoardText::tr("with pause");
-            }
-            break;
+        break;
     }
 }
 
@@ -146,8 +145,7 @@ QString setsTextOf(const LiftCase& lift, const Prescription& next)
 
 common::RuleFacts ruleFactsOf(const LiftCase& lift)
 {
-    return {lift.machine.setup().policy, lift.machine.setup().unit, lift.machine.kit().measure, lift.exercise.pieces,
-            isAddedToBody(lift)};
+    return {lift.machine.setup().policy, lift.machine.setup().unit, lift.machine.kit().measure, lift.exercise.pieces, isAddedToBody(lift)};
 }
 
 QString needTitleOf(const LiftCase& lift)
@@ -158,20 +156,19 @@ QString needTitleOf(const LiftCase& lift)
     }
     const EvidenceTarget& target = *evidence.target;
     switch (evidence.stage) {
-        case Stage::Pattern:
-            return BoardText::tr("All met");
-        case Stage::Control:
-            return BoardText::tr("Pauses");
-        case Stage::BaseLoad:
-            return repsText(lift, *target.capacityMin, target.capacityMax.value_or(*target.capacityMin));
-        case Stage::LoadBuild:
-            return loadBuildTitle(lift, target);
-        case Stage::RepBuild:
-        case Stage::SetBuild:
-            return timesText(target.sets, amountTextOf(lift, target.repsLow));
-        case Stage::RestCut:
-            return evidence.arrival ? loadTextOf(lift, evidence.arrival->load)
-                                    : BoardText::tr("rest %1").arg(common::restText(*target.rest));
+    case Stage::Pattern:
+        return BoardText::tr("All met");
+    case Stage::Control:
+        return BoardText::tr("Pauses");
+    case Stage::BaseLoad:
+        return repsText(lift, *target.capacityMin, target.capacityMax.value_or(*target.capacityMin));
+    case Stage::LoadBuild:
+        return loadBuildTitle(lift, target);
+    case Stage::RepBuild:
+    case Stage::SetBuild:
+        return timesText(target.sets, amountTextOf(lift, target.repsLow));
+    case Stage::RestCut:
+        return evidence.arrival ? loadTextOf(lift, evidence.arrival->load) : BoardText::tr("rest %1").arg(common::restText(*target.rest));
     }
     return {};
 }

@@ -51,15 +51,15 @@ struct TagLook {
 TagLook lookOf(BoardTag tag)
 {
     switch (tag) {
-        case BoardTag::Pain:
-            return {common::Signal::Pain, QStringLiteral("pain")};
-        case BoardTag::LighterOption:
-            return {common::Signal::Warn, QStringLiteral("swap")};
-        case BoardTag::Rescreen:
-            return {common::Signal::Info, QStringLiteral("rescreen")};
-        case BoardTag::Plateau:
-        case BoardTag::None:
-            break;
+    case BoardTag::Pain:
+        return {common::Signal::Pain, QStringLiteral("pain")};
+    case BoardTag::LighterOption:
+        return {common::Signal::Warn, QStringLiteral("swap")};
+    case BoardTag::Rescreen:
+        return {common::Signal::Info, QStringLiteral("rescreen")};
+    case BoardTag::Plateau:
+    case BoardTag::None:
+        break;
     }
     return {common::Signal::Warn, QStringLiteral("plateau")};
 }
@@ -145,8 +145,7 @@ void paintTag(const ColumnPaint& c)
     c.painter.setBrush(colours.fill);
     c.painter.drawRoundedRect(box, 4, 4);
     const double side = c.px(16);
-    common::paintIcon(c.painter, QRectF(box.center() - QPointF(side, side) / 2, QSizeF(side, side)), look.icon, colours.ink,
-                      c.theme);
+    common::paintIcon(c.painter, QRectF(box.center() - QPointF(side, side) / 2, QSizeF(side, side)), look.icon, colours.ink, c.theme);
 }
 
 }  // namespace chalk::ui::board

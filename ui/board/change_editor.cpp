@@ -28,12 +28,12 @@ constexpr int kMostSets = 20;
 QString repsUnit(lifts::Measure measure)
 {
     switch (measure) {
-        case lifts::Measure::Reps:
-            return {};
-        case lifts::Measure::Seconds:
-            return QStringLiteral("s");
-        case lifts::Measure::Metres:
-            return QStringLiteral("m");
+    case lifts::Measure::Reps:
+        return {};
+    case lifts::Measure::Seconds:
+        return QStringLiteral("s");
+    case lifts::Measure::Metres:
+        return QStringLiteral("m");
     }
     return {};
 }
@@ -66,8 +66,7 @@ struct ChangeEditor::Fields {
 };
 
 ChangeEditor::ChangeEditor(const common::Look& look, const LiftCase& lift, QWidget* parent)
-    : CoachEditor(look, tr("Change the next %1").arg(common::qstring(lift.exercise.name).toLower()),
-                  tr("Reason, a few words"), parent),
+    : CoachEditor(look, tr("Change the next %1").arg(common::qstring(lift.exercise.name).toLower()), tr("Reason, a few words"), parent),
       m_lift(std::make_unique<LiftCase>(lift)),
       m_stage(new QComboBox(this)),
       m_numbers(std::make_unique<Fields>())
@@ -121,8 +120,7 @@ QWidget* ChangeEditor::firstField() const
 void ChangeEditor::chooseStage()
 {
     const auto stage = static_cast<Stage>(m_stage->currentData().toInt());
-    fill(stage == m_lift->next.stage ? progression::numbersOf(m_lift->next)
-                                     : progression::numbersAt(m_lift->machine, stage, m_lift->day));
+    fill(stage == m_lift->next.stage ? progression::numbersOf(m_lift->next) : progression::numbersAt(m_lift->machine, stage, m_lift->day));
     reviewNumbers();
 }
 
@@ -154,8 +152,7 @@ std::optional<CoachNumbers> ChangeEditor::numbers() const
     }
     if (isUsed(m_numbers->reps)) {
         const int amount = *wholeNumberOf(m_numbers->reps->text(), 1, 9999);
-        numbers.reps =
-            base::Reps(progression::repsOf(amount, m_lift->machine.kit().measure, m_lift->machine.setup().policy));
+        numbers.reps = base::Reps(progression::repsOf(amount, m_lift->machine.kit().measure, m_lift->machine.setup().policy));
     }
     if (isUsed(m_numbers->sets)) {
         numbers.sets = base::Sets(*wholeNumberOf(m_numbers->sets->text(), 1, kMostSets));
@@ -173,8 +170,7 @@ QString ChangeEditor::faultOfFields() const
     const lifts::LoadTable& loads = m_lift->machine.loads();
     const bool isListed = load && (loads.canGive(*load) || load == m_lift->next.load);
     const auto amount = wholeNumberOf(m_numbers->reps->text(), 1, 9999);
-    const int reps =
-        amount ? progression::repsOf(*amount, m_lift->machine.kit().measure, m_lift->machine.setup().policy) : 0;
+    const int reps = amount ? progression::repsOf(*amount, m_lift->machine.kit().measure, m_lift->machine.setup().policy) : 0;
     const bool isReps = reps >= 1 && reps <= kMostReps;
     const bool isSets = wholeNumberOf(m_numbers->sets->text(), 1, kMostSets).has_value();
     const bool isRest = restOf(m_numbers->rest->text()).has_value();
@@ -200,13 +196,11 @@ QString ChangeEditor::hintFor(const CoachNumbers& numbers) const
         return tr("These are the numbers of the rule.");
     }
     if (m_lift->next.kind != progression::PrescriptionKind::Work) {
-        return tr("The rule says %1 without load. Say why, so the check-in can see it.")
-            .arg(common::stageName(m_lift->next.stage));
+        return tr("The rule says %1 without load. Say why, so the check-in can see it.").arg(common::stageName(m_lift->next.stage));
     }
     const progression::Policy& policy = m_lift->machine.setup().policy;
     const base::Load step = m_lift->machine.setup().region == lifts::Region::Upper ? policy.stepUpper : policy.stepLower;
-    const QString rule =
-        tr("The rule says %1, %2.").arg(loadTextOf(*m_lift, m_lift->next.load), setsTextOf(*m_lift, m_lift->next));
+    const QString rule = tr("The rule says %1, %2.").arg(loadTextOf(*m_lift, m_lift->next.load), setsTextOf(*m_lift, m_lift->next));
     const QString why = tr("Say why, so the check-in can see it.");
     if (numbers.load && *numbers.load - m_lift->next.load > step) {
         return QStringLiteral("%1 %2 %3").arg(rule, tr("The largest step here is %1.").arg(loadTextOf(*m_lift, step)), why);
@@ -226,8 +220,7 @@ void ChangeEditor::reviewNumbers()
     setFault({});
     setHint(fault.isEmpty() ? hintFor(*numbers()) : fault);
     const auto load = loadOf(m_numbers->load->text());
-    setAcceptText(load && m_numbers->load->isVisibleTo(this) ? tr("Use %1").arg(common::numberText(*load))
-                                                             : tr("Use these"));
+    setAcceptText(load && m_numbers->load->isVisibleTo(this) ? tr("Use %1").arg(common::numberText(*load)) : tr("Use these"));
     review();
 }
 

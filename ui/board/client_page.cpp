@@ -75,6 +75,7 @@ void ClientPage::makeHeader()
 {
     m_initials->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     m_nextSession->setTextFormat(Qt::RichText);
+    m_nextSession->setProperty("role", QStringLiteral("small"));
     m_nextSession->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_card->setIconName(QStringLiteral("print"));
     m_record->setKind(common::ButtonKind::Primary);
@@ -117,12 +118,11 @@ void ClientPage::makeBody()
     column->addLayout(m_pages, 1);
     connect(m_tabs, &QTabBar::currentChanged, this, &ClientPage::showTab);
     connect(m_board, &BoardTab::liftSelected, this, &ClientPage::readActions);
-    connect(m_board, &BoardTab::sessionsAsked, this,
-            [this](lifts::Pattern pattern, std::optional<progression::Stage> stage) {
-                m_sessions->setFilter(pattern, stage);
-                m_tabs->setCurrentIndex(static_cast<int>(Tab::Sessions));
-                m_sessions->takeFocus();
-            });
+    connect(m_board, &BoardTab::sessionsAsked, this, [this](lifts::Pattern pattern, std::optional<progression::Stage> stage) {
+        m_sessions->setFilter(pattern, stage);
+        m_tabs->setCurrentIndex(static_cast<int>(Tab::Sessions));
+        m_sessions->takeFocus();
+    });
     LiftInspector* inspector = m_board->inspector();
     connect(inspector, &LiftInspector::changeAsked, m_decisions, &LiftDecisions::change);
     connect(inspector, &LiftInspector::holdAsked, m_decisions, &LiftDecisions::hold);
@@ -132,8 +132,7 @@ void ClientPage::makeBody()
         refresh();
         Q_EMIT studioChanged();
     });
-    connect(inspector, &LiftInspector::healthAsked, this,
-            [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
+    connect(inspector, &LiftInspector::healthAsked, this, [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
 }
 
 QAction* ClientPage::addPageAction(const QString& text, const QKeySequence& key, std::function<void()> does)
@@ -212,8 +211,8 @@ void ClientPage::showCase()
     m_header->setSubtitle(subtitleOf(*m_case));
     setInitials(*m_initials, common::qstring(clients::initialsOf(m_case->client.name)));
     const NextSessionWords next = nextSessionWordsOf(*m_case);
-    m_nextSession->setText(
-        common::proseHtml(QStringLiteral("<b>%1</b><br>%2").arg(next.when.toHtmlEscaped(), next.places.toHtmlEscaped())));
+    const QString places = next.places.isEmpty() ? QString() : QLatin1String("<br>") + next.places.toHtmlEscaped();
+    m_nextSession->setText(common::proseHtml(QStringLiteral("<b>%1</b>").arg(next.when.toHtmlEscaped()) + places));
     m_sessions->setCase(*m_case);
     m_health->setCase(*m_case);
     m_tabs->setVisible(true);
@@ -311,12 +310,12 @@ void ClientPage::print()
 bool ClientPage::closeOrClear()
 {
     switch (static_cast<Tab>(m_tabs->currentIndex())) {
-        case Tab::Board:
-            return m_board->closeOrClear();
-        case Tab::Sessions:
-            return m_sessions->clearFilter();
-        case Tab::Health:
-            break;
+    case Tab::Board:
+        return m_board->closeOrClear();
+    case Tab::Sessions:
+        return m_sessions->clearFilter();
+    case Tab::Health:
+        break;
     }
     return false;
 }

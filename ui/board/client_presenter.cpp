@@ -49,19 +49,19 @@ lifts::Exercise exerciseOf(const lifts::Catalogue& catalogue, const store::Cache
 EquipmentKind singleOf(EquipmentKind kind)
 {
     switch (kind) {
-        case EquipmentKind::DumbbellPair:
-            return EquipmentKind::Dumbbell;
-        case EquipmentKind::KettlebellPair:
-            return EquipmentKind::Kettlebell;
-        case EquipmentKind::None:
-        case EquipmentKind::Barbell:
-        case EquipmentKind::TrapBar:
-        case EquipmentKind::Dumbbell:
-        case EquipmentKind::Kettlebell:
-        case EquipmentKind::Bag:
-        case EquipmentKind::Stack:
-        case EquipmentKind::AddedToBody:
-            break;
+    case EquipmentKind::DumbbellPair:
+        return EquipmentKind::Dumbbell;
+    case EquipmentKind::KettlebellPair:
+        return EquipmentKind::Kettlebell;
+    case EquipmentKind::None:
+    case EquipmentKind::Barbell:
+    case EquipmentKind::TrapBar:
+    case EquipmentKind::Dumbbell:
+    case EquipmentKind::Kettlebell:
+    case EquipmentKind::Bag:
+    case EquipmentKind::Stack:
+    case EquipmentKind::AddedToBody:
+        break;
     }
     return kind;
 }
@@ -97,8 +97,7 @@ std::vector<lifts::CautionTag> tagsOf(const std::vector<clients::Caution>& cauti
 
 }  // namespace
 
-ClientPresenter::ClientPresenter(store::Database& database, const lifts::Catalogue& catalogue,
-                                 std::function<QString()> atUtc)
+ClientPresenter::ClientPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
     : m_database(database), m_catalogue(catalogue), m_writer(database, std::move(atUtc))
 {
 }
@@ -148,14 +147,8 @@ Result<LiftCase> ClientPresenter::readLift(const store::ClientLift& one, base::D
         return tl::make_unexpected(history.error());
     }
     for (store::HistoryEntry& entry : *history) {
-        LogEntry& kept = lift.log.emplace_back(LogEntry{entry.id,
-                                                        entry.event.date,
-                                                        std::move(entry.event.body),
-                                                        entry.rules,
-                                                        entry.after,
-                                                        entry.measure,
-                                                        entry.session,
-                                                        {}});
+        LogEntry& kept = lift.log.emplace_back(
+            LogEntry{entry.id, entry.event.date, std::move(entry.event.body), entry.rules, entry.after, entry.measure, entry.session, {}});
         if (!entry.isCorrected) {
             continue;
         }
@@ -194,6 +187,11 @@ Result<std::vector<SwapOffer>> ClientPresenter::swapOffers(const LiftCase& lift,
             }
         }
     }
+    // The same difficulty order, but what is done with the lift's own equipment stands before other equipment.
+    std::stable_sort(offers.begin(), offers.end(), [&lift](const SwapOffer& a, const SwapOffer& b) {
+        const auto& own = lift.machine.kit().equipment;
+        return (a.equipment == own) > (b.equipment == own);
+    });
     return offers;
 }
 
@@ -209,13 +207,11 @@ progression::Swap ClientPresenter::swapOf(const SwapOffer& offer, std::optional<
     return swap;
 }
 
-Result<store::ActOutcome> ClientPresenter::write(const LiftCase& lift, base::ClientId client, base::Date today,
-                                                 progression::EventBody body)
+Result<store::ActOutcome> ClientPresenter::write(const LiftCase& lift, base::ClientId client, base::Date today, progression::EventBody body)
 {
     if (const auto fault = lift.machine.faultOf(body)) {
-        return store::storeError(
-            store::StoreError::Kind::Refused,
-            QStringLiteral("%1 %2").arg(QString::fromStdString(fault->field), QString::fromStdString(fault->reason)));
+        return store::storeError(store::StoreError::Kind::Refused,
+                                 QStringLiteral("%1 %2").arg(QString::fromStdString(fault->field), QString::fromStdString(fault->reason)));
     }
     return m_writer.record(client, base::SessionId(), {{lift.id, {today, std::move(body)}}});
 }

@@ -13,12 +13,12 @@ namespace {
 QString timesAWeek(int times)
 {
     switch (times) {
-        case 1:
-            return BoardText::tr("once a week");
-        case 2:
-            return BoardText::tr("twice a week");
-        default:
-            return BoardText::tr("%1 times a week").arg(times);
+    case 1:
+        return BoardText::tr("once a week");
+    case 2:
+        return BoardText::tr("twice a week");
+    default:
+        return BoardText::tr("%1 times a week").arg(times);
     }
 }
 
@@ -28,8 +28,7 @@ int monthOf(base::Date start, base::Date day)
     const auto from = start.ymd();
     const auto to = day.ymd();
     const int months = (static_cast<int>(to.year()) - static_cast<int>(from.year())) * 12 +
-                       static_cast<int>(static_cast<unsigned>(to.month())) -
-                       static_cast<int>(static_cast<unsigned>(from.month()));
+                       static_cast<int>(static_cast<unsigned>(to.month())) - static_cast<int>(static_cast<unsigned>(from.month()));
     return to.day() < from.day() ? months : months + 1;
 }
 
@@ -59,7 +58,7 @@ QString subtitleOf(const ClientCase& client)
         parts.append(BoardText::tr("month %1").arg(month));
     }
     parts.append(timesAWeek(client.client.sessionsPerWeek));
-    return parts.join(QLatin1String(" · "));
+    return parts.join(QStringLiteral(" · "));
 }
 
 NextSessionWords nextSessionWordsOf(const ClientCase& client)
@@ -70,8 +69,8 @@ NextSessionWords nextSessionWordsOf(const ClientCase& client)
     const sessions::Session& session = *client.nextSession;
     const QString day = session.date == client.today ? BoardText::tr("Today") : common::dayText(session.date);
     NextSessionWords words;
-    words.when = QStringLiteral("%1 %2, %3")
-                     .arg(day, common::qstring(sessions::clockText(session.startMinute)), common::qstring(session.place));
+    words.when =
+        QStringLiteral("%1 %2, %3").arg(day, common::qstring(sessions::clockText(session.startMinute)), common::qstring(session.place));
     words.places = session.placeCapacity > 1
                        ? BoardText::tr("%1 of %2 places taken").arg(client.nextSessionTaken).arg(session.placeCapacity)
                        : BoardText::tr("alone");

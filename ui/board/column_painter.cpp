@@ -108,8 +108,7 @@ void paintScreenOffer(const ColumnPaint& c)
     c.painter.setPen(dashedPen(c.theme.line2, 4, 3.5));
     c.painter.setBrush(c.ground());
     c.painter.drawRoundedRect(box, 6, 6);
-    const FittedLines offer =
-        fittedLines(c.column.title, box.width() - c.geometry.padding(), 2, c.theme, {13, 12}, QFont::Medium);
+    const FittedLines offer = fittedLines(c.column.title, box.width() - c.geometry.padding(), 3, c.theme, {13, 12}, QFont::Medium);
     const double pitch = c.px(17);
     double y = box.center().y() - pitch * (static_cast<double>(offer.lines.size()) / 2 - 1) - c.px(4);
     for (const QString& line : offer.lines) {

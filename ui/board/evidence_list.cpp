@@ -36,8 +36,7 @@ void paintMark(QPainter& painter, const QRectF& rect, bool isMet, const common::
 
 }  // namespace
 
-EvidenceList::EvidenceList(const common::Look& look, QWidget* parent)
-    : QWidget(parent), m_look(look), m_grid(new QGridLayout(this))
+EvidenceList::EvidenceList(const common::Look& look, QWidget* parent) : QWidget(parent), m_look(look), m_grid(new QGridLayout(this))
 {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(8);

@@ -67,8 +67,7 @@ QStringList cutLines(const QString& text, int most, const QFontMetricsF& metrics
 
 }  // namespace
 
-FittedText fitted(const QString& text, double width, const common::Theme& theme, std::initializer_list<double> sizes,
-                  QFont::Weight weight)
+FittedText fitted(const QString& text, double width, const common::Theme& theme, std::initializer_list<double> sizes, QFont::Weight weight)
 {
     QFont font;
     for (const double px : sizes) {
@@ -80,8 +79,8 @@ FittedText fitted(const QString& text, double width, const common::Theme& theme,
     return {font, QFontMetricsF(font).elidedText(text, Qt::ElideRight, width)};
 }
 
-FittedLines fittedLines(const QString& text, double width, int most, const common::Theme& theme,
-                        std::initializer_list<double> sizes, QFont::Weight weight)
+FittedLines fittedLines(const QString& text, double width, int most, const common::Theme& theme, std::initializer_list<double> sizes,
+                        QFont::Weight weight)
 {
     QFont font;
     for (int count = 1; count <= most; ++count) {

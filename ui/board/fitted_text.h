@@ -22,8 +22,8 @@ struct FittedText {
 };
 
 /// `sizes` in pixels at 100 %, the largest first.
-[[nodiscard]] FittedText fitted(const QString& text, double width, const common::Theme& theme,
-                                std::initializer_list<double> sizes, QFont::Weight weight);
+[[nodiscard]] FittedText fitted(const QString& text, double width, const common::Theme& theme, std::initializer_list<double> sizes,
+                                QFont::Weight weight);
 
 /// Some lines of one font.
 struct FittedLines {

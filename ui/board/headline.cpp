@@ -24,8 +24,8 @@ struct HeadlineRun {
 
 std::array<HeadlineRun, 3> runsOf(const HeadlineView& view)
 {
-    return {HeadlineRun{view.number, view.unit.isEmpty() ? 28.0 : 38.0, QFont::Bold, 0},
-            HeadlineRun{view.unit, 18, QFont::DemiBold, 4}, HeadlineRun{view.sets, 30, QFont::Bold, 12}};
+    return {HeadlineRun{view.number, view.unit.isEmpty() ? 28.0 : 38.0, QFont::Bold, 0}, HeadlineRun{view.unit, 18, QFont::DemiBold, 4},
+            HeadlineRun{view.sets, 30, QFont::Bold, 12}};
 }
 
 double widthOf(const std::array<HeadlineRun, 3>& runs, const Theme& theme, double share)
@@ -33,8 +33,7 @@ double widthOf(const std::array<HeadlineRun, 3>& runs, const Theme& theme, doubl
     double width = 0;
     for (const HeadlineRun& run : runs) {
         if (!run.text.isEmpty()) {
-            width += theme.scaled(run.gap) +
-                     QFontMetricsF(theme.font(run.px * share, run.weight, true)).horizontalAdvance(run.text);
+            width += theme.scaled(run.gap) + QFontMetricsF(theme.font(run.px * share, run.weight, true)).horizontalAdvance(run.text);
         }
     }
     return width;

@@ -17,6 +17,12 @@ QString firstNameOf(const clients::Client& client)
     return common::qstring(client.name).section(QLatin1Char(' '), 0, 0);
 }
 
+/// `Wednesday 12 August 2026`: what is on file may be years old.
+QString datedText(base::Date date)
+{
+    return QStringLiteral("%1 %2").arg(common::longDayText(date)).arg(static_cast<int>(date.ymd().year()));
+}
+
 bool touches(const std::vector<lifts::CautionTag>& tags, const clients::Caution& caution)
 {
     return std::any_of(tags.begin(), tags.end(), [&caution](lifts::CautionTag tag) {
@@ -35,28 +41,26 @@ LockWords lockWordsOf(const ClientCase& client)
     const QString what = BoardText::tr("No loaded work and no card before the answer is recorded.");
     if (clearance.state == ClearanceState::Granted) {
         return {BoardText::tr("The clearance has run out"),
-                clearance.validUntil
-                    ? BoardText::tr("It was valid until %1. No loaded work and no card before a new one is recorded.")
-                          .arg(common::longDayText(*clearance.validUntil))
-                    : what};
+                clearance.validUntil ? BoardText::tr("It was valid until %1. No loaded work and no card before a new one is recorded.")
+                                           .arg(datedText(*clearance.validUntil))
+                                     : what};
     }
-    const QString letter = clearance.askedOn
-                               ? BoardText::tr("The letter went on %1.").arg(common::longDayText(*clearance.askedOn))
-                               : BoardText::tr("No letter has gone yet.");
+    const QString letter = clearance.askedOn ? BoardText::tr("The letter went on %1.").arg(datedText(*clearance.askedOn))
+                                             : BoardText::tr("No letter has gone yet.");
     return {BoardText::tr("Waiting for %1’s doctor").arg(firstNameOf(client.client)), letter + QLatin1Char(' ') + what};
 }
 
 QString clearanceTitleOf(const Clearance& clearance)
 {
     switch (clearance.state) {
-        case ClearanceState::NotNeeded:
-            return BoardText::tr("No clearance needed");
-        case ClearanceState::Recommended:
-            return BoardText::tr("A doctor’s clearance is recommended");
-        case ClearanceState::StopAndSeek:
-            return BoardText::tr("Not today: medical advice first");
-        case ClearanceState::Granted:
-            return BoardText::tr("Cleared by the doctor");
+    case ClearanceState::NotNeeded:
+        return BoardText::tr("No clearance needed");
+    case ClearanceState::Recommended:
+        return BoardText::tr("A doctor’s clearance is recommended");
+    case ClearanceState::StopAndSeek:
+        return BoardText::tr("Not today: medical advice first");
+    case ClearanceState::Granted:
+        return BoardText::tr("Cleared by the doctor");
     }
     return {};
 }
@@ -68,13 +72,13 @@ QStringList clearanceLinesOf(const Clearance& clearance)
         lines.append(BoardText::tr("Because of: %1").arg(common::qstring(clearance.reason)));
     }
     if (clearance.askedOn) {
-        lines.append(BoardText::tr("The letter went on %1.").arg(common::longDayText(*clearance.askedOn)));
+        lines.append(BoardText::tr("The letter went on %1.").arg(datedText(*clearance.askedOn)));
     }
     if (clearance.grantedOn) {
-        lines.append(BoardText::tr("The answer came on %1.").arg(common::longDayText(*clearance.grantedOn)));
+        lines.append(BoardText::tr("The answer came on %1.").arg(datedText(*clearance.grantedOn)));
     }
     if (clearance.validUntil) {
-        lines.append(BoardText::tr("Valid until %1.").arg(common::longDayText(*clearance.validUntil)));
+        lines.append(BoardText::tr("Valid until %1.").arg(datedText(*clearance.validUntil)));
     }
     if (!clearance.limits.empty()) {
         lines.append(BoardText::tr("Limits: %1").arg(common::qstring(clearance.limits)));
@@ -105,7 +109,7 @@ QStringList cautionEffectsOf(const clients::Caution& caution, const ClientCase& 
 
 QString cautionEndOf(const clients::Caution& caution)
 {
-    return caution.until ? BoardText::tr("Until %1").arg(common::longDayText(*caution.until)) : QString();
+    return caution.until ? BoardText::tr("Until %1").arg(datedText(*caution.until)) : QString();
 }
 
 }  // namespace chalk::ui::board

@@ -43,20 +43,18 @@ QString beforeText(const LiftCase& lift)
         return {};  // a layoff stepped back: nothing has moved on
     }
     switch (lift.next.stage) {
-        case Stage::LoadBuild:
-            return state.lastMade && !state.bridgeTarget && *state.lastMade < lift.next.load
-                       ? common::numberText(*state.lastMade)
-                       : QString();
-        case Stage::RepBuild:
-            return state.best.value() > 0 && state.best < lift.next.repsLow ? amountTextOf(lift, state.best) : QString();
-        case Stage::SetBuild:
-            return lift.next.sets > policy.baseSets ? QString::number(lift.next.sets.value() - 1) : QString();
-        case Stage::RestCut:
-            return common::restText(restBefore(lift.next.rest, policy));
-        case Stage::Pattern:
-        case Stage::Control:
-        case Stage::BaseLoad:
-            break;
+    case Stage::LoadBuild:
+        return state.lastMade && !state.bridgeTarget && *state.lastMade < lift.next.load ? common::numberText(*state.lastMade) : QString();
+    case Stage::RepBuild:
+        return state.best.value() > 0 && state.best < lift.next.repsLow ? amountTextOf(lift, state.best) : QString();
+    case Stage::SetBuild:
+        return lift.next.sets > policy.baseSets ? QString::number(lift.next.sets.value() - 1) : QString();
+    case Stage::RestCut:
+        return common::restText(restBefore(lift.next.rest, policy));
+    case Stage::Pattern:
+    case Stage::Control:
+    case Stage::BaseLoad:
+        break;
     }
     return {};
 }
@@ -75,14 +73,10 @@ QString barbellText(const lifts::Barbell& barbell, base::Load load, base::MassUn
 struct SetUpWriter {
     const LiftCase& lift;
 
-    QString operator()(const lifts::Barbell& barbell) const
-    {
-        return barbellText(barbell, lift.next.load, lift.machine.setup().unit);
-    }
+    QString operator()(const lifts::Barbell& barbell) const { return barbellText(barbell, lift.next.load, lift.machine.setup().unit); }
     QString operator()(const lifts::FixedSet& /*fixed*/) const
     {
-        return lift.exercise.pieces == 2 ? BoardText::tr("One of %1 in each hand").arg(one())
-                                         : BoardText::tr("One of %1").arg(one());
+        return lift.exercise.pieces == 2 ? BoardText::tr("One of %1 in each hand").arg(one()) : BoardText::tr("One of %1").arg(one());
     }
     QString operator()(const lifts::Stack& /*stack*/) const { return BoardText::tr("Pin at %1").arg(one()); }
     QString operator()(const lifts::BodyAdded& /*body*/) const
@@ -110,16 +104,16 @@ HeadlineView headlineOf(const LiftCase& lift, const QString& when)
 {
     HeadlineView view;
     switch (lift.next.kind) {
-        case PrescriptionKind::Hold:
-            view.number = BoardText::tr("On hold");
-            view.isPain = true;
-            return view;
-        case PrescriptionKind::Rehearse:
-            view.number = BoardText::tr("Rehearse");
-            view.when = when;
-            return view;
-        case PrescriptionKind::Work:
-            break;
+    case PrescriptionKind::Hold:
+        view.number = BoardText::tr("On hold");
+        view.isPain = true;
+        return view;
+    case PrescriptionKind::Rehearse:
+        view.number = BoardText::tr("Rehearse");
+        view.when = when;
+        return view;
+    case PrescriptionKind::Work:
+        break;
     }
     const QString unit = common::unitText(lift.machine.setup().unit);
     view.number = loadTextOf(lift, lift.next.load);
@@ -171,8 +165,7 @@ std::optional<common::PlateStackView> platesOf(const LiftCase& lift)
 
 QString setUpTextOf(const LiftCase& lift)
 {
-    return lift.next.kind == PrescriptionKind::Work ? std::visit(SetUpWriter{lift}, lift.machine.kit().equipment)
-                                                    : QString();
+    return lift.next.kind == PrescriptionKind::Work ? std::visit(SetUpWriter{lift}, lift.machine.kit().equipment) : QString();
 }
 
 QString reserveHtmlOf(const LiftCase& lift)
@@ -188,9 +181,8 @@ QString reserveHtmlOf(const LiftCase& lift)
                                                   .arg(policy.controlReps.value())
                                                   .arg(policy.pauseMs / 1000.0, 0, 'g', 3);
     }
-    const QString stop = next.reserve == 1
-                             ? BoardText::tr("Stop each set with <b>1 rep in reserve</b>.")
-                             : BoardText::tr("Stop each set with <b>%1 reps in reserve</b>.").arg(next.reserve);
+    const QString stop = next.reserve == 1 ? BoardText::tr("Stop each set with <b>1 rep in reserve</b>.")
+                                           : BoardText::tr("Stop each set with <b>%1 reps in reserve</b>.").arg(next.reserve);
     return next.isPauseAsked ? stop + QLatin1Char(' ') + BoardText::tr("<b>Pause at the bottom</b> of each rep.") : stop;
 }
 

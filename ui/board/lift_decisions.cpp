@@ -22,8 +22,8 @@ QString liftName(const LiftCase& lift)
 }
 
 /// Writes an event for a lift. Where that fails the editor says why, and nothing is answered.
-std::optional<base::ActId> writeOr(CoachEditor& editor, ClientPresenter& presenter, const LiftCase& lift,
-                                   const ClientCase& client, progression::EventBody body)
+std::optional<base::ActId> writeOr(CoachEditor& editor, ClientPresenter& presenter, const LiftCase& lift, const ClientCase& client,
+                                   progression::EventBody body)
 {
     const auto outcome = presenter.write(lift, client.client.id, client.today, std::move(body));
     if (!outcome) {
@@ -127,11 +127,9 @@ void LiftDecisions::release()
     const QString then = progression::isLoaded(lift()->next.stage)
                              ? tr("It comes back by way of Control, without load, and then a step lighter.")
                              : tr("It stays on its rung.");
-    auto* editor =
-        new NoteEditor(m_look, tr("Release %1").arg(liftName(*lift())), then, tr("Note, what makes it safe"), tr("Release"));
+    auto* editor = new NoteEditor(m_look, tr("Release %1").arg(liftName(*lift())), then, tr("Note, what makes it safe"), tr("Release"));
     connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
-        if (const auto act =
-                writeOr(*editor, m_presenter, before, *m_client, progression::Release{editor->note().toStdString()})) {
+        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, progression::Release{editor->note().toStdString()})) {
             finish(*act, releasedWords(before, *m_client));
         }
     });

@@ -214,7 +214,8 @@ void LiftInspector::showLift(const LiftCase& lift, const ClientCase& client)
 void LiftInspector::showNothing(const QString& headline, const QString& text)
 {
     closeEditor();
-    m_nothing->setWords(headline, text.toHtmlEscaped());
+    m_nothing->setPicture(m_isLocked ? QStringLiteral("clearance") : QString(), m_isLocked ? common::Signal::Pain : common::Signal::Muted);
+    m_nothing->setWords(m_isLocked ? m_lockHeadline : headline, m_isLocked ? m_lockText.toHtmlEscaped() : text.toHtmlEscaped());
     m_pages->setCurrentWidget(m_nothing);
 }
 
@@ -222,27 +223,22 @@ void LiftInspector::fillHead(const LiftCase& lift, const ClientCase& client)
 {
     m_name->setText(common::qstring(lift.exercise.name));
     const common::StageTagView tag{lift.next.stage, lift.next.cycle, true};
-    m_tag->setPicture(
-        [tag](const Theme& theme) { return QSizeF(stageTagWidth(tag, theme), tagHeight(theme)); },
-        [tag](QPainter& painter, const QRectF& rect, const Theme& theme) { paintStageTag(painter, rect, tag, theme); },
-        stageTagText(tag));
+    m_tag->setPicture([tag](const Theme& theme) { return QSizeF(stageTagWidth(tag, theme), tagHeight(theme)); },
+                      [tag](QPainter& painter, const QRectF& rect, const Theme& theme) { paintStageTag(painter, rect, tag, theme); },
+                      stageTagText(tag));
     const HeadlineView headline = headlineOf(lift, whenTextOf(client));
     m_headline->setPicture(
         [](const Theme& theme) { return QSizeF(0, headlineHeight(theme)); },
-        [headline](QPainter& painter, const QRectF& rect, const Theme& theme) {
-            paintHeadline(painter, rect, headline, theme);
-        },
+        [headline](QPainter& painter, const QRectF& rect, const Theme& theme) { paintHeadline(painter, rect, headline, theme); },
         QStringLiteral("%1 %2 %3 %4").arg(headline.number, headline.unit, headline.sets, headline.when).simplified());
     const common::DialsView dials = dialsOf(lift);
     QStringList words;
     for (const common::Dial& dial : dials.dials) {
-        words.append(dial.isMoving ? tr("%1 %2, moves").arg(dial.caption, dial.value)
-                                   : tr("%1 %2, held").arg(dial.caption, dial.value));
+        words.append(dial.isMoving ? tr("%1 %2, moves").arg(dial.caption, dial.value) : tr("%1 %2, held").arg(dial.caption, dial.value));
     }
-    m_dials->setPicture(
-        [](const Theme& theme) { return QSizeF(0, common::dialsHeight(theme)); },
-        [dials](QPainter& painter, const QRectF& rect, const Theme& theme) { paintDials(painter, rect, dials, theme); },
-        words.join(QLatin1String("; ")));
+    m_dials->setPicture([](const Theme& theme) { return QSizeF(0, common::dialsHeight(theme)); },
+                        [dials](QPainter& painter, const QRectF& rect, const Theme& theme) { paintDials(painter, rect, dials, theme); },
+                        words.join(QLatin1String("; ")));
     m_dials->setVisible(!dials.dials.empty());
 }
 
@@ -250,11 +246,10 @@ void LiftInspector::fillSetUp(const LiftCase& lift)
 {
     const auto plates = platesOf(lift);
     if (plates) {
-        m_plates->setPicture([view = *plates](const Theme& theme) { return plateStackSize(view, theme); },
-                             [view = *plates](QPainter& painter, const QRectF& rect, const Theme& theme) {
-                                 paintPlateStack(painter, rect, view, theme);
-                             },
-                             plateStackText(*plates));
+        m_plates->setPicture(
+            [view = *plates](const Theme& theme) { return plateStackSize(view, theme); },
+            [view = *plates](QPainter& painter, const QRectF& rect, const Theme& theme) { paintPlateStack(painter, rect, view, theme); },
+            plateStackText(*plates));
     }
     m_plates->setVisible(plates.has_value());
     m_setUp->setText(setUpTextOf(lift));
@@ -271,16 +266,14 @@ void LiftInspector::fillSessions(const LiftCase& lift, std::optional<Stage> stag
     int row = 0;
     for (const LogLine& line : lines) {
         m_sessions->addWidget(rowLabel(common::shortDayText(line.date), "muted", false, this), row, 0, Qt::AlignTop);
-        m_sessions->addWidget(
-            rowLabel(line.note.isEmpty() ? line.what : tr("%1: %2").arg(line.what, line.note), "small", true, this), row, 1,
-            Qt::AlignTop);
+        m_sessions->addWidget(rowLabel(line.note.isEmpty() ? line.what : tr("%1: %2").arg(line.what, line.note), "small", true, this), row,
+                              1, Qt::AlignTop);
         m_sessions->addWidget(rowLabel(line.left, "secondary", false, this), row, 2, Qt::AlignTop);
         m_sessions->addWidget(rowLabel(line.steadiness, "secondary", false, this), row, 3, Qt::AlignTop);
         ++row;
     }
     if (lines.empty()) {
-        m_sessions->addWidget(rowLabel(stage ? tr("None on this rung.") : tr("None yet."), "muted", false, this), 0, 0, 1,
-                              4);
+        m_sessions->addWidget(rowLabel(stage ? tr("None on this rung.") : tr("None yet."), "muted", false, this), 0, 0, 1, 4);
     }
     m_sessionsSection->setVisible(stage || !m_isLow);
 }
@@ -306,6 +299,8 @@ void LiftInspector::fillButtons(const LiftCase& lift)
 void LiftInspector::setLock(const QString& headline, const QString& text)
 {
     m_isLocked = !headline.isEmpty();
+    m_lockHeadline = headline;
+    m_lockText = text;
     m_lock->setWords(headline, text.toHtmlEscaped());
     m_buttons->setVisible(!m_isLocked);
     m_lock->setVisible(m_isLocked);

@@ -73,6 +73,8 @@ private:
     bool m_isNarrow = false;
     bool m_isLow = false;
     bool m_isLocked = false;
+    QString m_lockHeadline;
+    QString m_lockText;
     QStackedLayout* m_pages;
     QWidget* m_readingPage;
     QScrollArea* m_scroll;

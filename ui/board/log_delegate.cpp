@@ -31,8 +31,7 @@ struct LogCell {
         font.setStrikeOut(isReplaced);
         painter.setFont(font);
         painter.setPen(isReplaced ? theme.ink3 : colour);
-        painter.drawText(QPointF(rect.left(), baseline),
-                         QFontMetricsF(font).elidedText(words, Qt::ElideRight, rect.width()));
+        painter.drawText(QPointF(rect.left(), baseline), QFontMetricsF(font).elidedText(words, Qt::ElideRight, rect.width()));
     }
 };
 
@@ -93,9 +92,8 @@ void LogDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
     }
     const double left = theme.scaled(index.column() == 0 ? 16 : 8);
     const QRectF inner = QRectF(option.rect).adjusted(left, 0, -theme.scaled(8), 0);
-    const LogCell cell{
-        *painter, inner, index.data().toString(), index.data(LogModel::NoteRole).toString(), kind == LogRowKind::Replaced,
-        theme};
+    const LogCell cell{*painter, inner, index.data().toString(), index.data(LogModel::NoteRole).toString(), kind == LogRowKind::Replaced,
+                       theme};
     if (index.column() == LogModel::Decision) {
         paintDecision(cell);
     } else {

@@ -17,18 +17,18 @@ QString joined(const QString& first, const QString& second)
 QString mainText(const LogRow& row, int column)
 {
     switch (static_cast<LogModel::Column>(column)) {
-        case LogModel::Day:
-            return row.day;
-        case LogModel::Lift:
-            return row.lift;
-        case LogModel::What:
-            return row.what;
-        case LogModel::Decision:
-            return row.decision;
-        case LogModel::Next:
-            return row.next;
-        case LogModel::ColumnCount:
-            break;
+    case LogModel::Day:
+        return row.day;
+    case LogModel::Lift:
+        return row.lift;
+    case LogModel::What:
+        return row.what;
+    case LogModel::Decision:
+        return row.decision;
+    case LogModel::Next:
+        return row.next;
+    case LogModel::ColumnCount:
+        break;
     }
     return {};
 }
@@ -36,18 +36,18 @@ QString mainText(const LogRow& row, int column)
 QString noteTextOf(const LogRow& row, int column)
 {
     switch (static_cast<LogModel::Column>(column)) {
-        case LogModel::Day:
-            return row.dayNote;
-        case LogModel::Lift:
-            return row.isCorrected ? joined(row.stageText, LogModel::tr("corrected")) : row.stageText;
-        case LogModel::What:
-            return row.whatNote;
-        case LogModel::Decision:
-            return row.rules;
-        case LogModel::Next:
-            return row.nextNote;
-        case LogModel::ColumnCount:
-            break;
+    case LogModel::Day:
+        return row.dayNote;
+    case LogModel::Lift:
+        return row.isCorrected ? joined(row.stageText, LogModel::tr("corrected")) : row.stageText;
+    case LogModel::What:
+        return row.whatNote;
+    case LogModel::Decision:
+        return row.rules;
+    case LogModel::Next:
+        return row.nextNote;
+    case LogModel::ColumnCount:
+        break;
     }
     return {};
 }
@@ -82,9 +82,8 @@ void LogModel::filter()
 {
     beginResetModel();
     m_shown.clear();
-    std::copy_if(m_all.begin(), m_all.end(), std::back_inserter(m_shown), [this](const LogRow& row) {
-        return (!m_pattern || row.pattern == m_pattern) && (!m_stage || row.stage == m_stage);
-    });
+    std::copy_if(m_all.begin(), m_all.end(), std::back_inserter(m_shown),
+                 [this](const LogRow& row) { return (!m_pattern || row.pattern == m_pattern) && (!m_stage || row.stage == m_stage); });
     endResetModel();
 }
 
@@ -107,17 +106,17 @@ QVariant LogModel::data(const QModelIndex& index, int role) const
     const QString text = mainText(shown, index.column());
     const QString note = noteTextOf(shown, index.column());
     switch (role) {
-        case Qt::DisplayRole:
-            return text;
-        case NoteRole:
-            return note;
-        case Qt::ToolTipRole:
-        case Qt::AccessibleTextRole:
-            return text.isEmpty() ? note : joined(text, note);
-        case RowRole:
-            return static_cast<int>(shown.kind);
-        default:
-            return {};
+    case Qt::DisplayRole:
+        return text;
+    case NoteRole:
+        return note;
+    case Qt::ToolTipRole:
+    case Qt::AccessibleTextRole:
+        return text.isEmpty() ? note : joined(text, note);
+    case RowRole:
+        return static_cast<int>(shown.kind);
+    default:
+        return {};
     }
 }
 
@@ -127,18 +126,18 @@ QVariant LogModel::headerData(int section, Qt::Orientation orientation, int role
         return {};
     }
     switch (static_cast<Column>(section)) {
-        case Day:
-            return tr("Session");
-        case Lift:
-            return tr("Lift");
-        case What:
-            return tr("Done");
-        case Decision:
-            return tr("Decision");
-        case Next:
-            return tr("Then next");
-        case ColumnCount:
-            break;
+    case Day:
+        return tr("Session");
+    case Lift:
+        return tr("Lift");
+    case What:
+        return tr("Done");
+    case Decision:
+        return tr("Decision");
+    case Next:
+        return tr("Then next");
+    case ColumnCount:
+        break;
     }
     return {};
 }

@@ -25,14 +25,12 @@ struct PlacedRow {
 
 QString sessionText(const sessions::Session& session)
 {
-    return QStringLiteral("%1 %2").arg(common::qstring(sessions::clockText(session.startMinute)),
-                                       common::qstring(session.place));
+    return QStringLiteral("%1 %2").arg(common::qstring(sessions::clockText(session.startMinute)), common::qstring(session.place));
 }
 
 QString sessionNote(const ClientCase& client, base::SessionId id)
 {
-    const auto found =
-        std::find_if(client.sessions.begin(), client.sessions.end(), [id](const auto& s) { return s.id == id; });
+    const auto found = std::find_if(client.sessions.begin(), client.sessions.end(), [id](const auto& s) { return s.id == id; });
     return id.isNone() || found == client.sessions.end() ? QString() : sessionText(*found);
 }
 
@@ -58,18 +56,18 @@ QString rulesText(const progression::RuleList& rules)
 void describeNext(LogRow& row, const LiftCase& lift, const Prescription& next)
 {
     switch (next.kind) {
-        case PrescriptionKind::Hold:
-            row.next = BoardText::tr("On hold");
-            break;
-        case PrescriptionKind::Rehearse:
-            row.next = BoardText::tr("Rehearse");
-            break;
-        case PrescriptionKind::Work:
-            row.next = loadTextOf(lift, next.load);
-            row.nextNote = next.stage == progression::Stage::RestCut
-                               ? BoardText::tr("%1, rest %2").arg(setsTextOf(lift, next), common::restText(next.rest))
-                               : setsTextOf(lift, next);
-            break;
+    case PrescriptionKind::Hold:
+        row.next = BoardText::tr("On hold");
+        break;
+    case PrescriptionKind::Rehearse:
+        row.next = BoardText::tr("Rehearse");
+        break;
+    case PrescriptionKind::Work:
+        row.next = loadTextOf(lift, next.load);
+        row.nextNote = next.stage == progression::Stage::RestCut
+                           ? BoardText::tr("%1, rest %2").arg(setsTextOf(lift, next), common::restText(next.rest))
+                           : setsTextOf(lift, next);
+        break;
     }
 }
 
@@ -111,16 +109,16 @@ LogRow replacedRow(const LogRow& present, const LiftCase& lift, const LogEntry& 
 QString notHeldText(SessionState state)
 {
     switch (state) {
-        case SessionState::Missed:
-            return BoardText::tr("Missed");
-        case SessionState::CancelledInTime:
-            return BoardText::tr("Cancelled in time");
-        case SessionState::CancelledLate:
-            return BoardText::tr("Cancelled late");
-        case SessionState::Planned:
-        case SessionState::Printed:
-        case SessionState::Recorded:
-            break;
+    case SessionState::Missed:
+        return BoardText::tr("Missed");
+    case SessionState::CancelledInTime:
+        return BoardText::tr("Cancelled in time");
+    case SessionState::CancelledLate:
+        return BoardText::tr("Cancelled late");
+    case SessionState::Planned:
+    case SessionState::Printed:
+    case SessionState::Recorded:
+        break;
     }
     return {};
 }

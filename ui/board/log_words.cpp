@@ -46,8 +46,7 @@ QString workText(const Exposure& exposure, Measure measure)
     std::vector<const SetRecord*> alike;
     const auto close = [&parts, &alike, measure] {
         if (!alike.empty()) {
-            parts.append(
-                BoardText::tr("%1 at %2").arg(amountsText(alike, measure), common::numberText(alike.front()->load)));
+            parts.append(BoardText::tr("%1 at %2").arg(amountsText(alike, measure), common::numberText(alike.front()->load)));
             alike.clear();
         }
     };
@@ -81,12 +80,12 @@ QString steadinessText(Steadiness steadiness, int pain)
         return BoardText::tr("pain %1").arg(pain);
     }
     switch (steadiness) {
-        case Steadiness::Steady:
-            return BoardText::tr("steady");
-        case Steadiness::Shaky:
-            return BoardText::tr("shaky");
-        case Steadiness::Lost:
-            return BoardText::tr("lost");
+    case Steadiness::Steady:
+        return BoardText::tr("steady");
+    case Steadiness::Shaky:
+        return BoardText::tr("shaky");
+    case Steadiness::Lost:
+        return BoardText::tr("lost");
     }
     return {};
 }
@@ -115,12 +114,11 @@ struct LineWriter {
 
     void operator()(const Rehearsal& rehearsal) const
     {
-        const auto met = std::count_if(
-            rehearsal.criteria.begin(), rehearsal.criteria.end(),
-            [](const progression::Criterion& criterion) { return criterion.verdict == progression::Verdict::Met; });
-        line.what = rehearsal.criteria.empty()
-                        ? BoardText::tr("rehearsed")
-                        : BoardText::tr("rehearsed, %1 of %2 met").arg(met).arg(rehearsal.criteria.size());
+        const auto met = std::count_if(rehearsal.criteria.begin(), rehearsal.criteria.end(), [](const progression::Criterion& criterion) {
+            return criterion.verdict == progression::Verdict::Met;
+        });
+        line.what = rehearsal.criteria.empty() ? BoardText::tr("rehearsed")
+                                               : BoardText::tr("rehearsed, %1 of %2 met").arg(met).arg(rehearsal.criteria.size());
         line.steadiness = steadinessText(rehearsal.steadiness, rehearsal.pain);
     }
 
@@ -132,8 +130,7 @@ struct LineWriter {
 
     void operator()(const progression::CoachSet& set) const
     {
-        line.what =
-            set.load ? BoardText::tr("set to %1").arg(loadTextOf(lift, *set.load)) : BoardText::tr("set by the coach");
+        line.what = set.load ? BoardText::tr("set to %1").arg(loadTextOf(lift, *set.load)) : BoardText::tr("set by the coach");
         if (set.stage) {
             line.what += BoardText::tr(", %1").arg(common::stageName(*set.stage));
         }

@@ -22,8 +22,7 @@ struct LogLine {
 /// `measure` is what the entry's sets are counted in.
 [[nodiscard]] LogLine logLineOf(const LogEntry& entry, const LiftCase& lift);
 /// The same for a version that was replaced.
-[[nodiscard]] LogLine logLineOf(const progression::EventBody& body, base::Date date, lifts::Measure measure,
-                                const LiftCase& lift);
+[[nodiscard]] LogLine logLineOf(const progression::EventBody& body, base::Date date, lifts::Measure measure, const LiftCase& lift);
 
 /// The last entries with something done in them, newest first.
 [[nodiscard]] std::vector<LogLine> lastLinesOf(const LiftCase& lift, std::size_t most);

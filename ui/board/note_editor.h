@@ -9,8 +9,8 @@ class NoteEditor : public CoachEditor {
     Q_OBJECT
 
 public:
-    NoteEditor(const common::Look& look, const QString& title, const QString& hint, const QString& notePrompt,
-               const QString& acceptText, QWidget* parent = nullptr);
+    NoteEditor(const common::Look& look, const QString& title, const QString& hint, const QString& notePrompt, const QString& acceptText,
+               QWidget* parent = nullptr);
 };
 
 }  // namespace chalk::ui::board

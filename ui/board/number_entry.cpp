@@ -52,8 +52,7 @@ QString nearestLoadsText(const lifts::LoadTable& loads, base::Load wanted, base:
     const auto above = loads.nextAbove(wanted);
     const QString unitName = common::unitText(unit);
     if (below && above) {
-        return BoardText::tr("This equipment gives %1 or %2 %3.")
-            .arg(common::numberText(*below), common::numberText(*above), unitName);
+        return BoardText::tr("This equipment gives %1 or %2 %3.").arg(common::numberText(*below), common::numberText(*above), unitName);
     }
     if (below) {
         return BoardText::tr("This equipment gives no more than %1 %2.").arg(common::numberText(*below), unitName);

@@ -73,8 +73,7 @@ SessionsTab::SessionsTab(const common::Look& look, QWidget* parent)
     auto* panel = new common::Panel(look, this);
     m_table = logTable(m_model, new LogDelegate(look, this), panel);
     panel->body()->addWidget(m_table);
-    m_empty->setWords(tr("No sessions here yet"),
-                      tr("What is done with this client is listed here, with each decision and its rule."));
+    m_empty->setWords(tr("No sessions here yet"), tr("What is done with this client is listed here, with each decision and its rule."));
     m_pages->addWidget(panel);
     m_pages->addWidget(m_empty);
     auto* column = new QVBoxLayout(this);

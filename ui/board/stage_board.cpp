@@ -57,12 +57,10 @@ StageBoard::StageBoard(const common::Look& look, QWidget* parent)
 
 void StageBoard::setColumns(BoardColumns columns)
 {
-    const base::LiftId before =
-        m_focus.selected >= 0 ? m_columns[static_cast<std::size_t>(m_focus.selected)].lift : base::LiftId();
+    const base::LiftId before = m_focus.selected >= 0 ? m_columns[static_cast<std::size_t>(m_focus.selected)].lift : base::LiftId();
     m_columns = std::move(columns);
-    const auto same = std::find_if(m_columns.begin(), m_columns.end(), [before](const BoardColumn& column) {
-        return !before.isNone() && column.lift == before;
-    });
+    const auto same = std::find_if(m_columns.begin(), m_columns.end(),
+                                   [before](const BoardColumn& column) { return !before.isNone() && column.lift == before; });
     m_focus.selected = -1;
     m_focus.rung.reset();
     placeScrollBar();
@@ -173,22 +171,22 @@ void StageBoard::activate(const BoardBox& box)
     }
     select(box.column);
     switch (box.part) {
-        case BoardPart::Date:
-            Q_EMIT sessionsAsked(box.column, box.stage);
-            break;
-        case BoardPart::Need:
-            Q_EMIT evidenceAsked(box.column);
-            break;
-        case BoardPart::Screen:
-            Q_EMIT screenAsked(m_columns[static_cast<std::size_t>(box.column)].pattern);
-            break;
-        case BoardPart::Block:
-        case BoardPart::Head:
-        case BoardPart::Column:
-            setRung(std::nullopt);
-            break;
-        case BoardPart::Nothing:
-            break;
+    case BoardPart::Date:
+        Q_EMIT sessionsAsked(box.column, box.stage);
+        break;
+    case BoardPart::Need:
+        Q_EMIT evidenceAsked(box.column);
+        break;
+    case BoardPart::Screen:
+        Q_EMIT screenAsked(m_columns[static_cast<std::size_t>(box.column)].pattern);
+        break;
+    case BoardPart::Block:
+    case BoardPart::Head:
+    case BoardPart::Column:
+        setRung(std::nullopt);
+        break;
+    case BoardPart::Nothing:
+        break;
     }
 }
 
@@ -204,28 +202,28 @@ void StageBoard::keyPressEvent(QKeyEvent* event)
         return QWidget::keyPressEvent(event);
     }
     switch (event->key()) {  // a switch over a number, not over an enum: other keys go on to the page
-        case Qt::Key_Left:
-            return select(m_focus.selected - 1);
-        case Qt::Key_Right:
-            return select(m_focus.selected + 1);
-        case Qt::Key_Home:
-            return select(0);
-        case Qt::Key_End:
-            return select(static_cast<int>(m_columns.size()) - 1);
-        case Qt::Key_Up:
-            return readRung(1);
-        case Qt::Key_Down:
-            return readRung(-1);
-        case Qt::Key_Return:
-        case Qt::Key_Enter:
-            return openSelected();
-        case Qt::Key_Escape:
-            if (stopReading()) {
-                return;
-            }
-            break;
-        default:
-            break;
+    case Qt::Key_Left:
+        return select(m_focus.selected - 1);
+    case Qt::Key_Right:
+        return select(m_focus.selected + 1);
+    case Qt::Key_Home:
+        return select(0);
+    case Qt::Key_End:
+        return select(static_cast<int>(m_columns.size()) - 1);
+    case Qt::Key_Up:
+        return readRung(1);
+    case Qt::Key_Down:
+        return readRung(-1);
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        return openSelected();
+    case Qt::Key_Escape:
+        if (stopReading()) {
+            return;
+        }
+        break;
+    default:
+        break;
     }
     QWidget::keyPressEvent(event);
 }
@@ -262,8 +260,8 @@ void StageBoard::resizeEvent(QResizeEvent* event)
 
 void StageBoard::focusInEvent(QFocusEvent* event)
 {
-    m_focus.hasRing = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason ||
-                      event->reason() == Qt::ShortcutFocusReason;
+    m_focus.hasRing =
+        event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason || event->reason() == Qt::ShortcutFocusReason;
     QWidget::focusInEvent(event);
     update();
 }
@@ -297,8 +295,7 @@ QString StageBoard::toolTipAt(QPoint point) const
         return {};
     }
     const BoardColumn& column = m_columns[static_cast<std::size_t>(box.column)];
-    return box.part == BoardPart::Date ? tr("%1 since %2").arg(common::stageName(box.stage), column.dateOf(box.stage).text)
-                                       : column.spoken;
+    return box.part == BoardPart::Date ? tr("%1 since %2").arg(common::stageName(box.stage), column.dateOf(box.stage).text) : column.spoken;
 }
 
 bool StageBoard::event(QEvent* event)

@@ -29,8 +29,7 @@ public:
 
     QString text(QAccessible::Text kind) const override
     {
-        return isValid() && kind == QAccessible::Name ? m_board->columns()[static_cast<std::size_t>(m_index)].spoken
-                                                      : QString();
+        return isValid() && kind == QAccessible::Name ? m_board->columns()[static_cast<std::size_t>(m_index)].spoken : QString();
     }
 
     QRect rect() const override

@@ -29,8 +29,7 @@ QString difficultyText(const lifts::Exercise& other, const lifts::Exercise& now)
 QString offerText(const SwapOffer& offer, const lifts::Exercise& now)
 {
     const QString with = offer.equipmentName.empty() ? SwapEditor::tr("no equipment") : common::qstring(offer.equipmentName);
-    return QStringLiteral("%1\n%2 · %3")
-        .arg(common::qstring(offer.exercise->name), difficultyText(*offer.exercise, now), with);
+    return QStringLiteral("%1\n%2 · %3").arg(common::qstring(offer.exercise->name), difficultyText(*offer.exercise, now), with);
 }
 
 }  // namespace
@@ -45,6 +44,8 @@ SwapEditor::SwapEditor(const common::Look& look, const LiftCase& lift, const std
     noteField()->hide();
     m_list->setAccessibleName(tr("Exercises that fit"));
     m_list->setWordWrap(true);
+    m_list->setSpacing(2);
+    m_list->setFrameShape(QFrame::NoFrame);
     m_list->setMinimumHeight(kListHeight);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_start->setAccessibleName(tr("Start at"));

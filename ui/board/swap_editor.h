@@ -24,8 +24,7 @@ class SwapEditor : public CoachEditor {
 
 public:
     /// Copies of `lift` and `offers` are kept; the exercises that the offers point at outlive the editor.
-    SwapEditor(const common::Look& look, const LiftCase& lift, const std::vector<SwapOffer>& offers,
-               QWidget* parent = nullptr);
+    SwapEditor(const common::Look& look, const LiftCase& lift, const std::vector<SwapOffer>& offers, QWidget* parent = nullptr);
     ~SwapEditor() override;
 
     /// Nothing where no offer is chosen or the start load makes no sense.
