@@ -110,21 +110,21 @@ void expectShortfall(const Journey& journey)
     const LiftState& end = machine.state();
     const Shortfall& shortfall = *evidence.shortfall;
     switch (shortfall.end) {
-        case Shortfall::End::SettleLoad:
-            RC_ASSERT(end.stage == Stage::RepBuild && end.load == shortfall.load);
-            break;
-        case Shortfall::End::CutLoad:
-            RC_ASSERT(end.stage == evidence.stage && (end.load < held || held == before.loads().lightest()));
-            break;
-        case Shortfall::End::MoveOnWithReps:
-            RC_ASSERT(end.stage == Stage::SetBuild && *end.holdReps == shortfall.reps);
-            break;
-        case Shortfall::End::MoveOnWithSets:
-            RC_ASSERT(end.stage == Stage::RestCut && *end.holdSets == shortfall.sets);
-            break;
-        case Shortfall::End::RestFound:
-            RC_ASSERT(end.cycle == before.state().cycle + 1);
-            break;
+    case Shortfall::End::SettleLoad:
+        RC_ASSERT(end.stage == Stage::RepBuild && end.load == shortfall.load);
+        break;
+    case Shortfall::End::CutLoad:
+        RC_ASSERT(end.stage == evidence.stage && (end.load < held || held == before.loads().lightest()));
+        break;
+    case Shortfall::End::MoveOnWithReps:
+        RC_ASSERT(end.stage == Stage::SetBuild && *end.holdReps == shortfall.reps);
+        break;
+    case Shortfall::End::MoveOnWithSets:
+        RC_ASSERT(end.stage == Stage::RestCut && *end.holdSets == shortfall.sets);
+        break;
+    case Shortfall::End::RestFound:
+        RC_ASSERT(end.cycle == before.state().cycle + 1);
+        break;
     }
 }
 
@@ -167,168 +167,6 @@ RC_GTEST_PROP(EvidenceProperty, AShortfallEndsAsItSays, ())
     expectShortfall(anyJourney());
 }
 
-TEST(Evidence, PatternNamesTheCriteriaOfTheLastRehearsal)
-{
-    Journey journey(lowerLift());
-    EXPECT_EQ(journey.evidence().progress.needed, 0);
-    Rehearsal rehearsal = test::goodRehearsal();
-    rehearsal.criteria.back().verdict = Verdict::Partly;
-    journey.record(rehearsal);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.next, Stage::Control);
-    ASSERT_EQ(evidence.checks.size(), 4U);
-    EXPECT_EQ(evidence.checks[0].key, "depth");
-    EXPECT_TRUE(evidence.checks[0].isMet);
-    EXPECT_EQ(evidence.checks[1].key, "heels");
-    EXPECT_FALSE(evidence.checks[1].isMet);
-    EXPECT_EQ(evidence.checks[2].kind, CheckKind::PainFree);
-    EXPECT_EQ(evidence.progress.done, 1);
-    EXPECT_EQ(evidence.progress.needed, 2);
-}
-
-TEST(Evidence, ControlCountsThePausesOfTheRehearsalThatLedThere)
-{
-    Journey journey(lowerLift());
-    Rehearsal rehearsal = test::goodRehearsal();
-    rehearsal.pauses = {1200, 600, std::nullopt};
-    journey.record(rehearsal);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.stage, Stage::Control);
-    EXPECT_EQ(evidence.next, Stage::BaseLoad);
-    EXPECT_EQ(evidence.progress.done, 1);
-    EXPECT_TRUE(checkOf(evidence, CheckKind::PauseTop)->isMet);
-    EXPECT_EQ(checkOf(evidence, CheckKind::PauseMiddle)->value, 600);
-    EXPECT_EQ(checkOf(evidence, CheckKind::PauseBottom)->value, -1);
-    EXPECT_EQ(evidence.target->repsLow, base::Reps(5));
-}
-
-TEST(Evidence, ControlLeadsBackToTheReturnStageWithTheLoadCut)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.work(2, 50, 8, 5);
-    ASSERT_EQ(journey.state().stage, Stage::LoadBuild);
-    const Exposure lost = test::exposureOf({{55, 8, 2}, {55, 8, 2, 180, Steadiness::Lost}});
-    journey.record(lost);
-    journey.record(lost);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.stage, Stage::Control);
-    EXPECT_EQ(evidence.next, Stage::LoadBuild);
-    EXPECT_EQ(evidence.progress.done, 0);
-    // 55 kg less 10 per cent is 49.5 kg: 47.5 kg on this bar.
-    EXPECT_EQ(evidence.arrival->load, kilos(47.5));
-}
-
-TEST(Evidence, AReturnAfterALongGapIsLookedAtOnceMore)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.work(2, 50, 8, 5);
-    const Exposure lost = test::exposureOf({{55, 8, 2}, {55, 8, 2, 180, Steadiness::Lost}});
-    journey.record(lost);
-    journey.record(lost);
-    journey.pass(30);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.next, Stage::LoadBuild);
-    EXPECT_EQ(evidence.arrival->stage, Stage::Control);
-    EXPECT_TRUE(evidence.arrival->rules.has(Rule::G2));
-}
-
-TEST(Evidence, BaseLoadAsksForWhatTheLastSetsLacked)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.work(1, 40, 8, 5);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.next, Stage::LoadBuild);
-    EXPECT_TRUE(checkOf(evidence, CheckKind::RirRecorded)->isMet);
-    EXPECT_FALSE(checkOf(evidence, CheckKind::FullSets)->isMet);
-    EXPECT_EQ(checkOf(evidence, CheckKind::FullSets)->value, 1);
-    EXPECT_TRUE(checkOf(evidence, CheckKind::ReserveKept)->isMet);
-    EXPECT_EQ(evidence.checks.back().value, 13);
-    EXPECT_EQ(evidence.progress.done, 2);
-    EXPECT_EQ(evidence.target->load, kilos(40));
-    EXPECT_EQ(evidence.target->capacityMin, base::Reps(12));
-}
-
-TEST(Evidence, ALoadThatIsTooHeavyAsksForALighterOption)
-{
-    Journey journey(kettlebellLift(), Stage::BaseLoad);
-    journey.work(2, 8, 6, 2);
-    const Evidence evidence = journey.evidence();
-    const Check* lighter = checkOf(evidence, CheckKind::LighterOption);
-    ASSERT_NE(lighter, nullptr);
-    EXPECT_FALSE(lighter->isMet);
-}
-
-TEST(Evidence, LoadBuildIsDoneWhenTheLoadIsHard)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.work(2, 50, 8, 5);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.next, Stage::RepBuild);
-    EXPECT_EQ(evidence.target->load, kilos(55));
-    EXPECT_EQ(evidence.target->repsLow, base::Reps(5));
-    EXPECT_EQ(evidence.target->repsHigh, base::Reps(6));
-    EXPECT_FALSE(evidence.target->isOpenAbove);
-    EXPECT_EQ(evidence.shortfall->end, Shortfall::End::CutLoad);
-}
-
-TEST(Evidence, ABridgeIsCrossedBeforeTheFarLoadCounts)
-{
-    Journey journey(kettlebellLift(), Stage::BaseLoad);
-    journey.work(2, 12, 8, 5);
-    ASSERT_TRUE(journey.state().bridgeTarget);
-    const Evidence evidence = journey.evidence();
-    const Check* bridge = checkOf(evidence, CheckKind::BridgeCrossed);
-    ASSERT_NE(bridge, nullptr);
-    EXPECT_EQ(bridge->load, kilos(16));
-    EXPECT_EQ(bridge->needed, 12);
-    EXPECT_EQ(bridge->value, journey.state().bridgeTarget->value() - 1);
-    EXPECT_EQ(evidence.target->load, kilos(16));
-}
-
-TEST(Evidence, AtTheEquipmentLimitAnyMadeExposureLeadsOn)
-{
-    Journey journey(kettlebellLift(), Stage::BaseLoad);
-    journey.record(CoachSet{Stage::LoadBuild, kilos(24), {}, {}, {}, "came from another coach"});
-    const Evidence evidence = journey.evidence();
-    EXPECT_TRUE(evidence.target->isOpenAbove);
-    journey.work(2, 24, 10, 2);
-    EXPECT_EQ(journey.state().stage, Stage::RepBuild);
-}
-
-TEST(Evidence, RepBuildCountsTowardsTheGoal)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.record(CoachSet{Stage::RepBuild, kilos(60), base::Reps(7), {}, {}, "came from another coach"});
-    journey.work(2, 60, 8, 1);
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.progress.unit, EvidenceProgress::Unit::Reps);
-    EXPECT_EQ(evidence.progress.done, 7);
-    EXPECT_EQ(evidence.progress.needed, 12);
-    EXPECT_FALSE(checkOf(evidence, CheckKind::ReserveKept)->isMet);
-    EXPECT_EQ(evidence.checks.back().value, 7);
-    EXPECT_EQ(evidence.shortfall->misses, 1);
-    EXPECT_EQ(evidence.shortfall->end, Shortfall::End::CutLoad);
-}
-
-TEST(Evidence, SetBuildAndRestCutCountTheirSteps)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.record(CoachSet{Stage::SetBuild, kilos(60), base::Reps(12), base::Sets(4), {}, "came from another coach"});
-    Evidence evidence = journey.evidence();
-    EXPECT_EQ(evidence.progress.done, 1);
-    EXPECT_EQ(evidence.progress.needed, 3);
-    EXPECT_FALSE(checkOf(evidence, CheckKind::SetsReached)->isMet);
-    EXPECT_EQ(evidence.target->repsLeast, base::Reps(10));
-    journey.record(CoachSet{Stage::RestCut, {}, {}, {}, base::Seconds(75), "a short break at work"});
-    evidence = journey.evidence();
-    EXPECT_EQ(evidence.progress.done, 3);
-    EXPECT_EQ(evidence.progress.needed, 5);
-    EXPECT_EQ(evidence.target->rest, base::Seconds(60));
-    EXPECT_EQ(evidence.next, Stage::LoadBuild);
-    EXPECT_EQ(evidence.arrival->cycle, 2);
-    EXPECT_EQ(evidence.arrival->load, kilos(65));
-}
-
 TEST(Evidence, AHoldAsksForItsRelease)
 {
     Journey journey(lowerLift(), Stage::BaseLoad);
@@ -352,21 +190,6 @@ TEST(Evidence, ALongLayoffIsDealtWithAndAsksForARescreen)
     EXPECT_NE(checkOf(evidence, CheckKind::Rescreened), nullptr);
     EXPECT_EQ(checkOf(evidence, CheckKind::PainFree), nullptr);
     EXPECT_EQ(journey.state().stage, Stage::LoadBuild);
-}
-
-TEST(Evidence, StreaksCountRecordsInARow)
-{
-    Journey journey(lowerLift(), Stage::BaseLoad);
-    journey.record(test::exposureOf({{50, 8, 5}, {50, 8, 5}}, 1));
-    for (int i = 0; i < 3; ++i) {
-        journey.pass(2);
-        journey.work(2, 50, 8, 5);
-    }
-    journey.record(test::exposureOf({{60, 8, 5, 180, Steadiness::Shaky}, {60, 8, 5}}));
-    const Evidence evidence = journey.evidence();
-    EXPECT_EQ(checkOf(evidence, CheckKind::PainFree)->count, 4);
-    EXPECT_FALSE(checkOf(evidence, CheckKind::Steady)->isMet);
-    EXPECT_EQ(checkOf(evidence, CheckKind::Steady)->count, 0);
 }
 
 }  // namespace chalk::progression
