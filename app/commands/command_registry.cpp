@@ -1,5 +1,6 @@
 #include "app/commands/command_registry.h"
 
+#include "app/commands/cards_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
 #include "app/commands/roster_command.h"
@@ -9,7 +10,7 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{clientCommand(), demoCommand(), rosterCommand(), traceCommand()};
+    static const std::vector<Command> commands{cardsCommand(), clientCommand(), demoCommand(), rosterCommand(), traceCommand()};
     return commands;
 }
 

@@ -16,7 +16,8 @@ void clearProgress(LiftState& state)
     state.isReturnCut = false;
 }
 
-void setHeldFigures(const CoachSet& set, LiftState& state, const Policy& policy)
+/// `before` is the stage that the lift was in: sets and rest stay as they were only where the lift stays in their stage.
+void setHeldFigures(const CoachSet& set, Stage before, LiftState& state, const Policy& policy)
 {
     if (set.reps) {
         state.holdReps = set.reps;
@@ -24,11 +25,12 @@ void setHeldFigures(const CoachSet& set, LiftState& state, const Policy& policy)
         state.holdReps = policy.repGoal;
     }
     if (state.stage == Stage::SetBuild) {
-        state.sets = set.sets ? *set.sets : state.sets.value_or(policy.baseSets + base::Sets(1));
+        const base::Sets present = before == Stage::SetBuild ? *state.sets : policy.baseSets + base::Sets(1);
+        state.sets = set.sets.value_or(present);
         return;
     }
     state.holdSets = set.sets ? *set.sets : state.holdSets.value_or(policy.topSets);
-    state.rest = set.rest ? *set.rest : state.rest.value_or(policy.restSteps.front());
+    state.rest = set.rest.value_or(before == Stage::RestCut ? *state.rest : policy.restSteps.front());
     state.sets.reset();
 }
 
@@ -55,6 +57,7 @@ Rule applyCoachSet(const CoachSet& set, LiftState& state, const Policy& policy, 
     state.isGapDealtWith = true;
     state.isPauseAsked = false;
     clearProgress(state);
+    const Stage before = state.stage;
     state.stage = set.stage.value_or(state.stage);
     if (isLoaded(state.stage)) {
         state.load = set.load ? *set.load : state.load.value_or(steps.startLoad());
@@ -62,7 +65,7 @@ Rule applyCoachSet(const CoachSet& set, LiftState& state, const Policy& policy, 
     if (state.stage == Stage::RepBuild) {
         state.best = set.reps.value_or(base::Reps(0));
     } else if (state.stage >= Stage::SetBuild) {
-        setHeldFigures(set, state, policy);
+        setHeldFigures(set, before, state, policy);
     }
     return Rule::O1;
 }
