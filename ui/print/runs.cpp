@@ -12,9 +12,10 @@ constexpr double kFramePadding = 1.1;  ///< left and right of a framed number
 constexpr double kFrameRadius = 1.3;
 constexpr double kFrameStroke = 0.6;
 
+/// However far a line is drawn together, no word of it is smaller than the least size.
 QFont fontOf(const Run& run, double scale)
 {
-    return printFont(run.points * scale, run.weight, run.isDisplay);
+    return printFont(std::max(run.points * scale, std::min(run.points, kLeastPoints)), run.weight, run.isDisplay);
 }
 
 /// Frames keep their padding at every scale.
