@@ -55,7 +55,7 @@ void expectAgreement(const Journey& journey)
     const Evidence evidence = journey.evidence();
     RC_ASSERT(evidence.checks.size() >= 1U);
     if (journey.state().isOnHold) {
-        RC_ASSERT(!evidence.next && !evidence.target);
+        RC_ASSERT((!evidence.next && !evidence.target));
         RC_ASSERT(evidence.checks.front().kind == CheckKind::Released);
         return;
     }
@@ -111,16 +111,16 @@ void expectShortfall(const Journey& journey)
     const Shortfall& shortfall = *evidence.shortfall;
     switch (shortfall.end) {
     case Shortfall::End::SettleLoad:
-        RC_ASSERT(end.stage == Stage::RepBuild && end.load == shortfall.load);
+        RC_ASSERT((end.stage == Stage::RepBuild && end.load == shortfall.load));
         break;
     case Shortfall::End::CutLoad:
-        RC_ASSERT(end.stage == evidence.stage && (end.load < held || held == before.loads().lightest()));
+        RC_ASSERT((end.stage == evidence.stage && (end.load < held || held == before.loads().lightest())));
         break;
     case Shortfall::End::MoveOnWithReps:
-        RC_ASSERT(end.stage == Stage::SetBuild && *end.holdReps == shortfall.reps);
+        RC_ASSERT((end.stage == Stage::SetBuild && *end.holdReps == shortfall.reps));
         break;
     case Shortfall::End::MoveOnWithSets:
-        RC_ASSERT(end.stage == Stage::RestCut && *end.holdSets == shortfall.sets);
+        RC_ASSERT((end.stage == Stage::RestCut && *end.holdSets == shortfall.sets));
         break;
     case Shortfall::End::RestFound:
         RC_ASSERT(end.cycle == before.state().cycle + 1);

@@ -130,7 +130,7 @@ RC_GTEST_PROP(MachineProperties, APrescribedLoadCanBeSetUpOrWasLifted, ())
             }
         }
         const bool canBe = machine.loads().canGive(step.next.load) || std::find(lifted.begin(), lifted.end(), step.next.load) != lifted.end();
-        RC_ASSERT(step.next.kind != PrescriptionKind::Work || canBe);
+        RC_ASSERT((step.next.kind != PrescriptionKind::Work || canBe));
     });
 }
 
@@ -165,9 +165,9 @@ RC_GTEST_PROP(MachineProperties, NothingAdvancesThroughPainAHoldOrALostSet, ())
         const bool isLayoff = isAny(step.event.rules, {Rule::G1, Rule::G2, Rule::G3});
         RC_ASSERT(step.after.stage <= step.before.stage);
         RC_ASSERT(step.after.cycle == step.before.cycle);
-        RC_ASSERT(!step.after.load || *step.after.load <= *step.before.load);
-        RC_ASSERT(isLayoff || step.after.best == step.before.best);
-        RC_ASSERT(isLayoff || step.after.misses == step.before.misses);
+        RC_ASSERT((!step.after.load || *step.after.load <= *step.before.load));
+        RC_ASSERT((isLayoff || step.after.best == step.before.best));
+        RC_ASSERT((isLayoff || step.after.misses == step.before.misses));
     });
 }
 

@@ -140,7 +140,7 @@ RC_GTEST_PROP(EntryLine, AnyTextIsReadWithoutHarm, (const std::string& text))
         RC_ASSERT(token.begin + token.length <= text.size());
     }
     const auto event = eventOf(line, Planned().plan());
-    RC_ASSERT(!event || line.isUnderstood());
+    RC_ASSERT((!event || line.isUnderstood()));
 }
 
 }  // namespace chalk::sessions

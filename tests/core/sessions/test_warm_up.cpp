@@ -101,8 +101,8 @@ RC_GTEST_PROP(WarmUp, EverySetCanBeSetUpAndTheyRiseToTheWorkingLoad, ())
     for (std::size_t i = 0; i < ramp.size(); ++i) {
         RC_ASSERT(table.canGive(ramp[i].load));
         RC_ASSERT(ramp[i].load < working);
-        RC_ASSERT(i == 0 || ramp[i - 1].load < ramp[i].load);
-        RC_ASSERT(i == 0 || ramp[i - 1].reps > ramp[i].reps);
+        RC_ASSERT((i == 0 || ramp[i - 1].load < ramp[i].load));
+        RC_ASSERT((i == 0 || ramp[i - 1].reps > ramp[i].reps));
     }
 }
 
