@@ -1,5 +1,6 @@
 #include "app/commands/command_line.h"
 #include "app/commands/command_registry.h"
+#include "app/logging.h"
 #include "app/studio_window.h"
 #include "app/system_clock.h"
 
@@ -40,10 +41,13 @@ std::unique_ptr<QCoreApplication> applicationFor(const Command& command, int& ar
 int runCommand(const CommandLine& line, int& argc, char** argv, QTextStream& out, QTextStream& err)
 {
     const auto application = applicationFor(*line.command, argc, argv);
+    qCInfo(chalk::app::appLog) << "command" << line.command->name;
     const QString studioFile = line.studioFile.isEmpty() ? chalk::store::defaultStudioFile() : line.studioFile;
     const CommandContext context{line.command->name, line.operands, line.options, SystemClock(line.day).today(), SystemClock::nowUtc,
                                  studioFile,         out,           err};
-    return line.command->run(context);
+    const int status = line.command->run(context);
+    qCInfo(chalk::app::appLog) << "command" << line.command->name << "ended with" << status;
+    return status;
 }
 
 void writeFault(QTextStream& err, const CommandLine& line)
@@ -59,6 +63,7 @@ int main(int argc, char** argv)
     QHashSeed::setDeterministicGlobalSeed();  // the same bytes in every PDF
     std::signal(SIGXFSZ, SIG_IGN);            // a full disk is an error to report, not an end
     std::signal(SIGPIPE, SIG_IGN);
+    const chalk::app::Logging logging;
     QTextStream out(stdout);
     QTextStream err(stderr);
     const CommandLine line = chalk::app::readCommandLine(argumentsOf(argc, argv), chalk::app::allCommands());

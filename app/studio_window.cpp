@@ -1,6 +1,7 @@
 #include "app/studio_window.h"
 
 #include "app/commands/command.h"
+#include "app/logging.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/store/client_reader.h"
 #include "core/store/record_writer.h"
@@ -8,6 +9,7 @@
 #include "core/store/studio_reader.h"
 #include "ui/board/client_page.h"
 #include "ui/common/act_history.h"
+#include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/floor/floor_page.h"
@@ -20,6 +22,8 @@
 #include <QSettings>
 
 #include <cstdio>
+
+#include <unistd.h>
 
 namespace chalk::app {
 
@@ -54,6 +58,7 @@ private:
     tl::expected<base::ActId, QString> undo(base::ActId act)
     {
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
+        qCInfo(appLog) << "act" << act.value() << (outcome ? "undone" : "cannot be undone");
         return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
     }
 
@@ -103,20 +108,45 @@ private:
     ui::floor::FloorPresenter m_floor;
 };
 
+/// Whether Qt will find a place for a window: it ends the program where it does not.
+bool hasDisplay()
+{
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+/// On standard error, and where nobody reads that, in a box of its own.
+void sayThatItCannotOpen(const QApplication& application, const store::StoreError& error)
+{
+    qCWarning(appLog) << "the studio cannot be opened: kind" << static_cast<int>(error.kind);
+    std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(error.message));
+    if (::isatty(STDERR_FILENO) == 0 && application.platformName() != QLatin1String("offscreen")) {
+        ui::common::applyTheme(*qApp, ui::common::Look().theme());
+        ui::common::ScreenDialogs().ask(nullptr, {ui::common::Signal::Warn, QApplication::translate("StudioWindow", "The studio cannot be opened."),
+                                                  error.message, {}, {}, 0});
+    }
+}
+
 }  // namespace
 
 int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const SystemClock& clock)
 {
+    if (!hasDisplay()) {
+        std::fputs("chalkrung: there is no display to open a window on; chalkrung --help says what goes without one\n", stderr);
+        return kFailed;
+    }
     const QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("chalkrung"));
     QApplication::setOrganizationName(QStringLiteral("chalkrung"));
     ui::common::loadFonts();
     auto database = store::Database::open(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
     if (!database) {
-        std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(database.error().message));
+        sayThatItCannotOpen(application, database.error());
         return kWrongUse;
     }
-    return StudioWindow(*std::move(database), clock).run();
+    qCInfo(appLog) << "window";
+    const int status = StudioWindow(*std::move(database), clock).run();
+    qCInfo(appLog) << "window ended with" << status;
+    return status;
 }
 
 }  // namespace chalk::app
