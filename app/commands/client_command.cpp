@@ -1,5 +1,7 @@
 #include "app/commands/client_command.h"
 
+#include "app/commands/client_choice.h"
+#include "app/commands/lift_text.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/lift_history_json.h"
 #include "core/store/client_reader.h"
@@ -15,7 +17,6 @@ namespace chalk::app {
 namespace {
 
 using progression::Prescription;
-using progression::PrescriptionKind;
 using store::ClientFile;
 using store::ClientLift;
 using ui::common::qstring;
@@ -28,37 +29,6 @@ struct BoardText {
 
     [[nodiscard]] bool isBlocked() const { return clients::isBlocked(file.clearance, today); }
 
-    [[nodiscard]] ui::common::RuleFacts factsOf(const ClientLift& lift) const
-    {
-        const auto& machine = lift.lift.machine;
-        return {machine.setup().policy, machine.setup().unit, machine.kit().measure, machine.kit().pieces,
-                std::holds_alternative<lifts::BodyAdded>(machine.kit().equipment)};
-    }
-
-    /// Nothing loaded is prescribed to somebody whose clearance is missing.
-    [[nodiscard]] bool isWithheld(const Prescription& next) const { return isBlocked() && progression::isLoaded(next.stage); }
-
-    [[nodiscard]] QString dueText(const ClientLift& lift, const Prescription& next) const
-    {
-        if (isWithheld(next)) {
-            return QStringLiteral("waiting for clearance");
-        }
-        if (next.kind != PrescriptionKind::Work) {
-            return next.kind == PrescriptionKind::Hold ? QStringLiteral("on hold") : QStringLiteral("rehearse without load");
-        }
-        const auto facts = factsOf(lift);
-        return QStringLiteral("%1 × %2 at %3, rest %4, stop with %5 left")
-            .arg(QString::number(next.sets.value()), ui::common::targetText(next, facts.measure, facts.policy),
-                 ui::common::loadText(next.load, facts.unit, facts.pieces, facts.isAddedToBody), ui::common::restText(next.rest),
-                 QString::number(next.reserve));
-    }
-
-    [[nodiscard]] QString nameOf(const ClientLift& lift) const
-    {
-        const auto* exercise = catalogue.find(lift.lift.machine.kit().exerciseKey);
-        return exercise == nullptr ? qstring(lift.lift.machine.kit().exerciseKey) : qstring(exercise->name);
-    }
-
     void write(QTextStream& out) const
     {
         out << qstring(file.client.name) << ", " << qstring(file.client.goal) << ", with " << qstring(file.coachName) << '\n';
@@ -69,12 +39,13 @@ struct BoardText {
             out << "  Take care, " << qstring(caution.bodyPart) << ": " << qstring(caution.text) << '\n';
         }
         for (const ClientLift& lift : file.lifts) {
-            const Prescription next = lift.lift.machine.prescriptionOn(today);
-            out << "  " << nameOf(lift).leftJustified(26) << ' ' << progression::numberOf(next.stage) << ' '
+            const auto& machine = lift.lift.machine;
+            const Prescription next = machine.prescriptionOn(today);
+            out << "  " << nameOfLift(machine, catalogue).leftJustified(26) << ' ' << progression::numberOf(next.stage) << ' '
                 << ui::common::stageName(next.stage).leftJustified(11) << (next.cycle > 1 ? QStringLiteral("cycle %1  ").arg(next.cycle) : QString())
-                << dueText(lift, next) << '\n';
-            if (!isWithheld(next)) {
-                out << "      " << ui::common::whyOf(lift.lift.decided, next, factsOf(lift)) << '\n';
+                << dueTextOf(next, machine, isBlocked()) << '\n';
+            if (!isWithheld(next, isBlocked())) {
+                out << "      " << ui::common::whyOf(lift.lift.decided, next, factsOfLift(machine)) << '\n';
             }
         }
         out << '\n';
@@ -84,13 +55,14 @@ struct BoardText {
     {
         QJsonArray lifts;
         for (const ClientLift& lift : file.lifts) {
-            const Prescription next = lift.lift.machine.prescriptionOn(today);
-            QJsonObject one{{QStringLiteral("exercise"), qstring(lift.lift.machine.kit().exerciseKey)},
+            const auto& machine = lift.lift.machine;
+            const Prescription next = machine.prescriptionOn(today);
+            QJsonObject one{{QStringLiteral("exercise"), qstring(machine.kit().exerciseKey)},
                             {QStringLiteral("pattern"), qstring(lifts::keyOf(lift.lift.pattern))}};
-            if (isWithheld(next)) {
+            if (isWithheld(next, isBlocked())) {
                 one.insert(QStringLiteral("next"), QJsonValue(QJsonValue::Null));
             } else {
-                one.insert(QStringLiteral("next"), exchange::toJson(next, ui::common::whyOf(lift.lift.decided, next, factsOf(lift))));
+                one.insert(QStringLiteral("next"), exchange::toJson(next, ui::common::whyOf(lift.lift.decided, next, factsOfLift(machine))));
             }
             lifts.append(one);
         }
@@ -101,17 +73,23 @@ struct BoardText {
     }
 };
 
-/// The clients that an operand means: an id, or part of a name; everybody for none.
-std::vector<base::ClientId> clientsMeant(const CommandContext& context, const std::vector<std::pair<base::ClientId, std::string>>& names)
+/// The ids of the clients to show; nothing, and a message, where the operand means none or several.
+std::optional<std::vector<base::ClientId>> clientsMeant(const CommandContext& context, store::Database& database)
 {
-    std::vector<base::ClientId> meant;
-    const QString wanted = context.operands.value(0);
-    for (const auto& [id, name] : names) {
-        if (wanted.isEmpty() || QString::number(id.value()) == wanted || qstring(name).contains(wanted, Qt::CaseInsensitive)) {
-            meant.push_back(id);
-        }
+    if (!context.has(QStringLiteral("all"))) {
+        const auto client = chooseClient(context, database, context.operands.front());
+        return client ? std::optional(std::vector{*client}) : std::nullopt;
     }
-    return meant;
+    const auto names = store::ClientReader(database).names();
+    if (!names) {
+        context.report(names.error());
+        return std::nullopt;
+    }
+    std::vector<base::ClientId> everybody;
+    for (const auto& [id, name] : *names) {
+        everybody.push_back(id);
+    }
+    return everybody;
 }
 
 int runClient(const CommandContext& context)
@@ -123,19 +101,14 @@ int runClient(const CommandContext& context)
     if (!database) {
         return context.report(database.error());
     }
+    const auto meant = clientsMeant(context, **database);
+    if (!meant) {
+        return kWrongUse;
+    }
     store::ClientReader reader(**database);
-    const auto names = reader.names();
-    if (!names) {
-        return context.report(names.error());
-    }
-    const auto meant = clientsMeant(context, *names);
-    if (meant.empty() || (meant.size() > 1 && !context.has(QStringLiteral("all")))) {
-        return context.refuse(meant.empty() ? QStringLiteral("no client matches %1").arg(context.operands.value(0))
-                                            : QStringLiteral("%1 clients match %2").arg(meant.size()).arg(context.operands.value(0)));
-    }
     const lifts::Catalogue catalogue = exchange::builtInCatalogue();
     QJsonArray array;
-    for (const base::ClientId id : meant) {
+    for (const base::ClientId id : *meant) {
         const auto file = reader.read(id, context.today);
         if (!file) {
             return context.report(file.error());

@@ -29,7 +29,7 @@ store::Result<std::unique_ptr<store::Database>> CommandContext::openStudio(store
 {
     auto opened = store::Database::open(studioFile, mode);
     if (!opened && opened.error().kind == store::StoreError::Kind::NotThere && !has(QStringLiteral("studio"))) {
-        opened.error().message += QStringLiteral("; name one by --studio FILE, or make one by chalkrung demo");
+        opened.error().message += QStringLiteral("; name one by --studio FILE, or make the demo studio by chalkrung demo --studio FILE");
     }
     return opened;
 }

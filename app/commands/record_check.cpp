@@ -1,0 +1,237 @@
+#include "app/commands/record_check.h"
+
+#include "app/commands/lift_text.h"
+#include "core/exchange/event_json.h"
+#include "core/sessions/entry_line.h"
+#include "core/store/history_reader.h"
+#include "core/store/session_reader.h"
+#include "ui/common/formats.h"
+
+#include <algorithm>
+
+namespace chalk::app {
+
+namespace {
+
+using progression::Event;
+using progression::LiftMachine;
+using store::ClientFile;
+using store::ClientLift;
+using ui::common::qstring;
+
+template <class T>
+using OrRefusal = tl::expected<T, RecordRefusal>;
+
+tl::unexpected<RecordRefusal> refusal(const QString& place, const QString& reason)
+{
+    return tl::make_unexpected(RecordRefusal{place + QStringLiteral(": ") + reason, std::nullopt});
+}
+
+tl::unexpected<RecordRefusal> refusal(const store::StoreError& error)
+{
+    return tl::make_unexpected(RecordRefusal{error.message, error});
+}
+
+QString wordsFor(sessions::EntryDoubt doubt)
+{
+    switch (doubt) {
+    case sessions::EntryDoubt::LoadFarOff:
+        return QStringLiteral("the load is far from what was planned");
+    case sessions::EntryDoubt::LoadInOtherUnit:
+        return QStringLiteral("the load looks like kg for lb, or lb for kg");
+    case sessions::EntryDoubt::ManyReps:
+        return QStringLiteral("that is a great many reps");
+    case sessions::EntryDoubt::LoadNotOnHand:
+        return QStringLiteral("the equipment of this lift cannot give that load");
+    }
+    return {};
+}
+
+/// Checks a file's results, item by item.
+class RecordCheck {
+public:
+    RecordCheck(store::Database& database, const ClientFile& client, const lifts::Catalogue& catalogue, const RecordInput& input, base::Date today)
+        : m_database(database), m_client(client), m_catalogue(catalogue), m_input(input), m_today(today), m_day(input.date.value_or(today))
+    {
+    }
+
+    [[nodiscard]] OrRefusal<CheckedRecords> check()
+    {
+        CheckedRecords checked;
+        const auto session = sessionMeant();
+        if (!session) {
+            return tl::make_unexpected(session.error());
+        }
+        checked.session = *session;
+        if (m_day > m_today) {
+            return refusal(QStringLiteral("date"), QStringLiteral("%1 is still to come").arg(qstring(m_day.toString())));
+        }
+        for (const RecordItem& item : m_input.items) {
+            if (const auto added = add(item, checked); !added) {
+                return tl::make_unexpected(added.error());
+            }
+        }
+        return checked;
+    }
+
+private:
+    /// The session named; else the client's only one of that day; none where there is no such one.
+    [[nodiscard]] OrRefusal<base::SessionId> sessionMeant()
+    {
+        store::SessionReader reader(m_database);
+        if (!m_input.sessionCode.isEmpty()) {
+            const auto named = reader.withCode(m_input.sessionCode.toStdString());
+            if (!named) {
+                return refusal(named.error());
+            }
+            if (!*named || (*named)->session.client != m_client.client.id) {
+                return refusal(QStringLiteral("session"), QStringLiteral("%1 is no session of this client").arg(m_input.sessionCode));
+            }
+            m_day = m_input.date.value_or((*named)->session.date);
+            return (*named)->session.id;
+        }
+        const auto all = reader.on(m_day);
+        if (!all) {
+            return refusal(all.error());
+        }
+        std::vector<base::SessionId> own;
+        for (const store::NamedSession& one : *all) {
+            if (one.session.client == m_client.client.id) {
+                own.push_back(one.session.id);
+            }
+        }
+        return own.size() == 1 ? own.front() : base::SessionId();
+    }
+
+    [[nodiscard]] OrRefusal<void> add(const RecordItem& item, CheckedRecords& checked)
+    {
+        const ClientLift* lift = liftMeant(item.lift);
+        if (lift == nullptr) {
+            return refusal(item.place, QStringLiteral("%1 has no lift %2").arg(qstring(m_client.client.name), item.lift));
+        }
+        auto machine = machineBefore(*lift, item, checked);
+        if (!machine) {
+            return tl::make_unexpected(machine.error());
+        }
+        const auto event = eventMeant(item, *machine);
+        if (!event) {
+            return tl::make_unexpected(event.error());
+        }
+        if (event->date > m_today) {
+            return refusal(item.place, QStringLiteral("%1 is still to come").arg(qstring(event->date.toString())));
+        }
+        const bool isLoaded = std::holds_alternative<progression::Exposure>(event->body) || std::holds_alternative<progression::CoachSet>(event->body);
+        if (isLoaded && clients::isBlocked(m_client.clearance, event->date)) {
+            return refusal(item.place, QStringLiteral("%1 is waiting for clearance: nothing loaded is recorded until it is on file").arg(qstring(m_client.client.name)));
+        }
+        if (const auto fault = machine->faultOf(event->body)) {
+            return refusal(item.place, qstring(fault->field) + QLatin1Char(' ') + qstring(fault->reason));
+        }
+        noteDoubts(item, *machine, *event, checked);
+        checked.records.push_back({lift->lift.id, *event});
+        return {};
+    }
+
+    [[nodiscard]] const ClientLift* liftMeant(const QString& text) const
+    {
+        const auto isMeant = [this, &text](const ClientLift& lift) {
+            const LiftMachine& machine = lift.lift.machine;
+            const QStringList names{qstring(lifts::keyOf(lift.lift.pattern)), ui::common::patternName(lift.lift.pattern),
+                                    qstring(machine.kit().exerciseKey), nameOfLift(machine, m_catalogue)};
+            return names.contains(text, Qt::CaseInsensitive);
+        };
+        const auto found = std::find_if(m_client.lifts.begin(), m_client.lifts.end(), isMeant);
+        return found == m_client.lifts.end() ? nullptr : &*found;
+    }
+
+    [[nodiscard]] base::Date dayOf(const RecordItem& item) const
+    {
+        const auto* object = std::get_if<QJsonObject>(&item.result);
+        const QString day = object == nullptr ? QString() : object->value(QLatin1String("date")).toString();
+        return base::Date::parse(day.toStdString()).value_or(m_day);
+    }
+
+    /// The lift as it stood before this item: its log up to that day, and what stands in the file before.
+    [[nodiscard]] OrRefusal<LiftMachine> machineBefore(const ClientLift& lift, const RecordItem& item, const CheckedRecords& checked)
+    {
+        const auto history = store::HistoryReader(m_database).read(lift.lift.id);
+        if (!history) {
+            return refusal(history.error());
+        }
+        auto machine = LiftMachine::create(lift.lift.machine.setup());
+        if (!machine) {
+            return refusal(item.place, qstring(machine.error().field) + QLatin1Char(' ') + qstring(machine.error().reason));
+        }
+        std::vector<Event> before;
+        for (const store::HistoryEntry& entry : *history) {
+            before.push_back(entry.event);
+        }
+        for (const store::NewRecord& record : checked.records) {
+            if (record.lift == lift.lift.id) {
+                before.push_back(record.event);
+            }
+        }
+        std::stable_sort(before.begin(), before.end(), [](const Event& a, const Event& b) { return a.date < b.date; });
+        for (const Event& event : before) {
+            if (event.date <= dayOf(item) && !machine->faultOf(event.body)) {
+                machine->apply(event.date, event.body);
+            }
+        }
+        return *std::move(machine);
+    }
+
+    [[nodiscard]] OrRefusal<Event> eventMeant(const RecordItem& item, const LiftMachine& machine) const
+    {
+        if (const auto* object = std::get_if<QJsonObject>(&item.result)) {
+            QJsonObject whole = *object;
+            if (!whole.contains(QLatin1String("date"))) {
+                whole.insert(QStringLiteral("date"), qstring(m_day.toString()));
+            }
+            const auto event = exchange::readEvent(whole, item.place.toStdString(), machine.kit().measure, {true, false});
+            return event ? OrRefusal<Event>(*event) : refusal(qstring(event.error().field), qstring(event.error().reason));
+        }
+        const std::string text = std::get<QString>(item.result).toStdString();
+        const auto line = sessions::parseEntryLine(text);
+        for (const sessions::EntryToken& token : line.tokens) {
+            if (token.part == sessions::EntryPart::Unknown) {
+                return refusal(item.place, QStringLiteral("%1 is not understood").arg(qstring(text.substr(token.begin, token.length))));
+            }
+        }
+        const auto due = machine.prescriptionOn(m_day);
+        const auto body = sessions::eventOf(line, {due, machine.kit().measure, machine.setup().policy});
+        if (!body) {
+            return refusal(item.place, line.isSkipped ? QStringLiteral("a skipped lift is left out of the file")
+                                                      : QStringLiteral("the lift is on hold: release it first"));
+        }
+        return Event{m_day, *body};
+    }
+
+    void noteDoubts(const RecordItem& item, const LiftMachine& machine, const Event& event, CheckedRecords& checked) const
+    {
+        const auto due = machine.prescriptionOn(event.date);
+        const auto* exposure = std::get_if<progression::Exposure>(&event.body);
+        if (exposure == nullptr || due.kind != progression::PrescriptionKind::Work) {
+            return;
+        }
+        for (const auto doubt : sessions::doubtsAbout(*exposure, {due, machine.kit().measure, machine.setup().policy}, machine.loads())) {
+            checked.doubts.append(item.place + QStringLiteral(": ") + wordsFor(doubt));
+        }
+    }
+
+    store::Database& m_database;
+    const ClientFile& m_client;
+    const lifts::Catalogue& m_catalogue;
+    const RecordInput& m_input;
+    base::Date m_today;
+    base::Date m_day;
+};
+
+}  // namespace
+
+tl::expected<CheckedRecords, RecordRefusal> checkRecords(store::Database& database, const ClientFile& client, const lifts::Catalogue& catalogue,
+                                                         const RecordInput& input, base::Date today)
+{
+    return RecordCheck(database, client, catalogue, input, today).check();
+}
+
+}  // namespace chalk::app
