@@ -1,6 +1,7 @@
 #include "app/studio_window.h"
 
 #include "app/commands/command.h"
+#include "app/ending_signals.h"
 #include "app/logging.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/store/client_reader.h"
@@ -51,6 +52,8 @@ public:
             QStringLiteral("client"), [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
         window.openLastPlace();
         window.show();
+        qCInfo(appLog) << "window shown";
+        const EndingSignals endings;
         return QApplication::exec();
     }
 
@@ -143,7 +146,6 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
         sayThatItCannotOpen(application, database.error());
         return kWrongUse;
     }
-    qCInfo(appLog) << "window";
     const int status = StudioWindow(*std::move(database), clock).run();
     qCInfo(appLog) << "window ended with" << status;
     return status;

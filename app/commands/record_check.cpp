@@ -105,10 +105,11 @@ private:
 
     [[nodiscard]] OrRefusal<void> add(const RecordItem& item, CheckedRecords& checked)
     {
-        const ClientLift* lift = liftMeant(item.lift);
-        if (lift == nullptr) {
-            return refusal(item.place, QStringLiteral("%1 has no lift %2").arg(qstring(m_client.client.name), item.lift));
+        const auto meant = liftMeant(item);
+        if (!meant) {
+            return tl::make_unexpected(meant.error());
         }
+        const ClientLift* lift = *meant;
         auto machine = machineBefore(*lift, item, checked);
         if (!machine) {
             return tl::make_unexpected(machine.error());
@@ -132,16 +133,32 @@ private:
         return {};
     }
 
-    [[nodiscard]] const ClientLift* liftMeant(const QString& text) const
+    /// The names of a lift that a person may write: pattern and exercise, as keys and in words.
+    [[nodiscard]] QStringList namesOf(const ClientLift& lift) const
     {
-        const auto isMeant = [this, &text](const ClientLift& lift) {
-            const LiftMachine& machine = lift.lift.machine;
-            const QStringList names{qstring(lifts::keyOf(lift.lift.pattern)), ui::common::patternName(lift.lift.pattern),
-                                    qstring(machine.kit().exerciseKey), nameOfLift(machine, m_catalogue)};
-            return names.contains(text, Qt::CaseInsensitive);
-        };
-        const auto found = std::find_if(m_client.lifts.begin(), m_client.lifts.end(), isMeant);
-        return found == m_client.lifts.end() ? nullptr : &*found;
+        const LiftMachine& machine = lift.lift.machine;
+        return {qstring(lifts::keyOf(lift.lift.pattern)), ui::common::patternName(lift.lift.pattern), qstring(machine.kit().exerciseKey),
+                nameOfLift(machine, m_catalogue)};
+    }
+
+    /// The lift of that name; else the only one with a name that holds it.
+    [[nodiscard]] OrRefusal<const ClientLift*> liftMeant(const RecordItem& item) const
+    {
+        std::vector<const ClientLift*> partly;
+        for (const ClientLift& lift : m_client.lifts) {
+            const QStringList names = namesOf(lift);
+            if (names.contains(item.lift, Qt::CaseInsensitive)) {
+                return &lift;
+            }
+            if (!names.filter(item.lift, Qt::CaseInsensitive).isEmpty()) {
+                partly.push_back(&lift);
+            }
+        }
+        const QString client = qstring(m_client.client.name);
+        if (partly.size() > 1) {
+            return refusal(item.place, QStringLiteral("%1 lifts of %2 are meant by %3").arg(partly.size()).arg(client, item.lift));
+        }
+        return partly.empty() ? refusal(item.place, QStringLiteral("%1 has no lift %2").arg(client, item.lift)) : OrRefusal<const ClientLift*>(partly.front());
     }
 
     [[nodiscard]] base::Date dayOf(const RecordItem& item) const
@@ -203,7 +220,9 @@ private:
             return refusal(item.place, line.isSkipped ? QStringLiteral("a skipped lift is left out of the file")
                                                       : QStringLiteral("the lift is on hold: release it first"));
         }
-        return Event{m_day, *body};
+        // Numbers of a line are in the ranges of a file's.
+        const auto event = exchange::readEvent(exchange::toJson(Event{m_day, *body}, machine.kit().measure), {}, machine.kit().measure);
+        return event ? OrRefusal<Event>(*event) : refusal(item.place, qstring(event.error().field) + QLatin1Char(' ') + qstring(event.error().reason));
     }
 
     void noteDoubts(const RecordItem& item, const LiftMachine& machine, const Event& event, CheckedRecords& checked) const

@@ -106,6 +106,9 @@ Result<void> checkSqliteFile(const QString& file, OpenMode mode)
     if (!info.isFile()) {
         return storeError(Kind::NotAStudio, QStringLiteral("%1 is not a studio").arg(file));
     }
+    if (info.size() == 0 && mode != OpenMode::CreateIfMissing) {
+        return storeError(Kind::NotAStudio, QStringLiteral("%1 is empty: not a studio").arg(file));
+    }
     if (auto header = checkHeader(file); !header) {
         return header;
     }
