@@ -14,7 +14,7 @@ namespace {
 /// Lines of the offscreen platform that say nothing about the program.
 bool isNoise(const QString& message)
 {
-    return message.contains(QLatin1String("propagateSizeHints")) || message.contains(QLatin1String("XDG_RUNTIME_DIR"));
+    return message.startsWith(QLatin1String("This plugin does not support")) || message.contains(QLatin1String("XDG_RUNTIME_DIR"));
 }
 
 /// A warning of Qt is a defect of ours: the running test fails and says which.

@@ -117,22 +117,22 @@ void LedgeNote::readActs()
     const auto done = m_acts.lastDone();
     const auto takenBack = m_acts.lastTakenBack();
     if (isFresh(takenBack)) {
-        show(Kind::TakenBack, tr("Taken back: %1").arg(takenBack->words));
+        say(Kind::TakenBack, tr("Taken back: %1").arg(takenBack->words));
     } else if (isFresh(done)) {
-        show(Kind::Done, done->words);
+        say(Kind::Done, done->words);
     } else if (m_acts.savedMinute()) {
-        show(Kind::Saved, tr("Saved %1").arg(common::qstring(sessions::clockText(*m_acts.savedMinute()))));
+        say(Kind::Saved, tr("Saved %1").arg(common::qstring(sessions::clockText(*m_acts.savedMinute()))));
     } else {
-        show(Kind::Nothing, {});
+        say(Kind::Nothing, {});
     }
 }
 
 void LedgeNote::showTrouble(const QString& reason)
 {
-    show(Kind::Trouble, reason.toHtmlEscaped());
+    say(Kind::Trouble, reason.toHtmlEscaped());
 }
 
-void LedgeNote::show(Kind kind, const QString& html)
+void LedgeNote::say(Kind kind, const QString& html)
 {
     m_kind = kind;
     m_html = html;

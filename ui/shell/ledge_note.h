@@ -34,7 +34,7 @@ private:
 
     void readActs();
     void showTrouble(const QString& reason);
-    void show(Kind kind, const QString& html);
+    void say(Kind kind, const QString& html);
     void dress();
     void act();
 

@@ -10,6 +10,7 @@
 #include "ui/shell/ledge.h"
 #include "ui/shell/page_deck.h"
 #include "ui/shell/rail.h"
+#include "ui/shell/undo_keys.h"
 #include "ui/shell/window_menu.h"
 
 #include <QAction>
@@ -146,6 +147,7 @@ void MainWindow::makeMenu(const QList<QAction*>& go)
                         &MainWindow::toggleTheme)};
     plan.help = {addWindowAction(tr("&Keys of this page"), QStringLiteral("keyboard"), {Qt::Key_F1}, &MainWindow::showKeys)};
     m_menu = new WindowMenu(menuBar(), plan);
+    new UndoKeys(this);
 }
 
 void MainWindow::connectFrame()

@@ -103,6 +103,7 @@ void Rail::setOpenClients(const OpenClients& clients)
         });
         m_clients.push_back(button);
         m_clientColumn->addWidget(button);
+        button->show();
     }
     m_clientCaption->setVisible(!m_clients.empty());
     m_clientLine->setVisible(!m_clients.empty());

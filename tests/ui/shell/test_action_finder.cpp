@@ -1,0 +1,43 @@
+#include "ui/shell/action_finder.h"
+
+#include <QAction>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::shell {
+
+TEST(ActionFinder, FindsWhatCanBeDoneNow)
+{
+    QAction print(QStringLiteral("&Print the card…"));
+    print.setShortcut(QKeySequence(QStringLiteral("Ctrl+P")));
+    QAction off(QStringLiteral("Print nothing"));
+    off.setEnabled(false);
+    QAction roster(QStringLiteral("Roster"));
+    roster.setProperty(kActionGoes, true);
+    int printed = 0;
+    QObject::connect(&print, &QAction::triggered, &print, [&printed] { ++printed; });
+    ActionFinder finder([&] { return QList<QAction*>{&print, &off, &roster}; });
+    EXPECT_TRUE(finder.find(QStringLiteral("print")).empty());
+    finder.prepare();
+    const auto items = finder.find(QStringLiteral("print"));
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items.front().parts.front().text, QStringLiteral("Print the card"));
+    EXPECT_EQ(items.front().keys, QStringLiteral("Ctrl+P"));
+    EXPECT_EQ(items.front().group, FindGroup::Do);
+    items.front().run();
+    EXPECT_EQ(printed, 1);
+    EXPECT_EQ(finder.find(QStringLiteral("rost")).front().group, FindGroup::GoTo);
+}
+
+TEST(ActionFinder, AnActionThatIsGoneDoesNothing)
+{
+    auto action = std::make_unique<QAction>(QStringLiteral("Book"));
+    ActionFinder finder([&] { return QList<QAction*>{action.get()}; });
+    finder.prepare();
+    const auto items = finder.find(QStringLiteral("book"));
+    ASSERT_EQ(items.size(), 1U);
+    action.reset();
+    items.front().run();
+}
+
+}  // namespace chalk::ui::shell
