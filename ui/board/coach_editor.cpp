@@ -55,7 +55,6 @@ CoachEditor::CoachEditor(const common::Look& look, const QString& title, const Q
     column->addLayout(buttons);
     column->addStretch();
     connect(m_note, &QLineEdit::textChanged, this, &CoachEditor::review);
-    connect(m_note, &QLineEdit::returnPressed, this, &CoachEditor::acceptIfReady);
     connect(m_accept, &QPushButton::clicked, this, &CoachEditor::acceptIfReady);
     connect(m_cancel, &QPushButton::clicked, this, &CoachEditor::cancelled);
 }
@@ -108,7 +107,8 @@ void CoachEditor::keyPressEvent(QKeyEvent* event)
         return;
     }
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        return acceptIfReady();
+        // Enter in any field accepts; on a button it presses that button.
+        return window()->focusWidget() == m_cancel ? m_cancel->click() : acceptIfReady();
     }
     QWidget::keyPressEvent(event);
 }

@@ -8,6 +8,12 @@ namespace chalk::ui::board {
 
 namespace {
 
+/// Qt may come out a fraction of a pixel too wide.
+QString elided(const QString& text, const QFontMetricsF& metrics, double width)
+{
+    return metrics.elidedText(text, Qt::ElideRight, width - 1);
+}
+
 /// The places where a line may end: behind a hyphen, before a space.
 QList<qsizetype> breaksOf(const QString& name)
 {
@@ -62,7 +68,7 @@ QStringList cutLines(const QString& text, int most, const QFontMetricsF& metrics
             return QStringList{first} + cutLines(text.mid(*at).trimmed(), most - 1, metrics, width);
         }
     }
-    return {metrics.elidedText(text, Qt::ElideRight, width)};
+    return {elided(text, metrics, width)};
 }
 
 }  // namespace
@@ -76,7 +82,7 @@ FittedText fitted(const QString& text, double width, const common::Theme& theme,
             return {font, text};
         }
     }
-    return {font, QFontMetricsF(font).elidedText(text, Qt::ElideRight, width)};
+    return {font, elided(text, QFontMetricsF(font), width)};
 }
 
 FittedLines fittedLines(const QString& text, double width, int most, const common::Theme& theme, std::initializer_list<double> sizes,

@@ -29,8 +29,7 @@ Load kilogramsOf(double value)
 Rehearsal rehearsalOf(bool isGood)
 {
     Rehearsal rehearsal;
-    rehearsal.criteria = {
-        {"depth", Verdict::Met}, {"heels", Verdict::Met}, {"knees", isGood ? Verdict::Met : Verdict::Partly}};
+    rehearsal.criteria = {{"depth", Verdict::Met}, {"heels", Verdict::Met}, {"knees", isGood ? Verdict::Met : Verdict::Partly}};
     rehearsal.reps = base::Reps(5);
     rehearsal.pauses = {1200, 1000, 1500};
     return rehearsal;
@@ -135,14 +134,13 @@ ClientCase ferro()
     ferro.client.startedOn = *base::Date::parse("2026-05-04");
     ferro.coachName = "Ines";
     ferro.today = fixtureDay();
-    ferro.cautions = {
-        {base::CautionId(1),
-         "Lower back",
-         "Disc irritation 2024. Cleared with limits by his doctor, 12 Aug 2026: no loaded rounding, hinge stays "
-         "under 120 kg until the re-screen on 12 Feb.",
-         "No loaded rounding",
-         {lifts::CautionTag::LowerBack},
-         {}}};
+    ferro.cautions = {{base::CautionId(1),
+                       "Lower back",
+                       "Disc irritation 2024. Cleared with limits by his doctor, 12 Aug 2026: no loaded rounding, hinge stays "
+                       "under 120 kg until the re-screen on 12 Feb.",
+                       "No loaded rounding",
+                       {lifts::CautionTag::LowerBack},
+                       {}}};
     for (std::size_t i = 0; i < lifts.size(); ++i) {
         ferro.lifts.push_back(trainedLift(lifts[i], static_cast<std::int64_t>(i) + 1));
     }

@@ -19,8 +19,7 @@ BoardColumn fullColumn(Stage present)
     column.lift = base::LiftId(1);
     column.stage = present;
     column.need = BoardNeed{};
-    column.need->stage =
-        present == Stage::RestCut ? Stage::LoadBuild : progression::kStages[static_cast<std::size_t>(numberOf(present))];
+    column.need->stage = present == Stage::RestCut ? Stage::LoadBuild : progression::kStages[static_cast<std::size_t>(numberOf(present))];
     for (BoardDate& date : column.dates) {
         date = {QStringLiteral("24 Nov"), true};
     }
@@ -67,8 +66,8 @@ TEST_P(BoardGeometrySize, NothingOverlaps)
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         for (std::size_t j = i + 1; j < boxes.size(); ++j) {
             EXPECT_FALSE(overlap(boxes[i].rect, boxes[j].rect))
-                << "column " << boxes[i].column << " part " << static_cast<int>(boxes[i].part) << " and column "
-                << boxes[j].column << " part " << static_cast<int>(boxes[j].part);
+                << "column " << boxes[i].column << " part " << static_cast<int>(boxes[i].part) << " and column " << boxes[j].column
+                << " part " << static_cast<int>(boxes[j].part);
         }
     }
 }
@@ -90,8 +89,7 @@ TEST_P(BoardGeometrySize, EverythingStaysInItsColumnAndOnTheBoard)
 TEST_P(BoardGeometrySize, PointingIsTheInverseOfPainting)
 {
     for (int column = 0; column < m_count; ++column) {
-        const BoardGeometry shown(std::get<1>(GetParam()), m_count, std::get<2>(GetParam()),
-                                  m_geometry.scrollToShow(column));
+        const BoardGeometry shown(std::get<1>(GetParam()), m_count, std::get<2>(GetParam()), m_geometry.scrollToShow(column));
         for (const BoardBox& box : shown.boxesOf(column, m_columns[static_cast<std::size_t>(column)])) {
             const BoardBox hit = shown.boxAt(box.rect.center(), m_columns);
             EXPECT_EQ(hit.part, box.part);
@@ -104,15 +102,13 @@ TEST_P(BoardGeometrySize, PointingIsTheInverseOfPainting)
 TEST_P(BoardGeometrySize, AColumnCanBeScrolledIntoFullView)
 {
     for (int column = 0; column < m_count; ++column) {
-        const BoardGeometry shown(std::get<1>(GetParam()), m_count, std::get<2>(GetParam()),
-                                  m_geometry.scrollToShow(column));
+        const BoardGeometry shown(std::get<1>(GetParam()), m_count, std::get<2>(GetParam()), m_geometry.scrollToShow(column));
         EXPECT_TRUE(shown.columnsArea().adjusted(-0.1, 0, 0.1, 0).contains(shown.columnRect(column)));
     }
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, BoardGeometrySize,
-                         ::testing::Combine(::testing::Values(2, 3, 8, 10), ::testing::Values(kWide, kSmall),
-                                            ::testing::Values(1.0, 1.2)));
+                         ::testing::Combine(::testing::Values(2, 3, 8, 10), ::testing::Values(kWide, kSmall), ::testing::Values(1.0, 1.2)));
 
 TEST(BoardGeometry, EightLiftsNeedNoScrollingInEitherWindow)
 {

@@ -1,0 +1,222 @@
+#include "ui/board/client_page.h"
+
+#include "core/exchange/catalogue_json.h"
+#include "core/store/client_reader.h"
+#include "core/store/record_writer.h"
+#include "tests/support/accessible_audit.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/small_studio.h"
+#include "ui/board/board_tab.h"
+#include "ui/board/client_case.h"
+#include "ui/board/coach_editor.h"
+#include "ui/board/lift_inspector.h"
+#include "ui/board/stage_board.h"
+#include "ui/common/act_history.h"
+#include "ui/common/banner.h"
+#include "ui/common/look.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTabBar>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::board {
+
+using progression::Stage;
+
+class ClientPageTest : public ::testing::Test {
+protected:
+    ClientPageTest() { m_page.resize(1360, 856); }
+
+    void open(const std::string& name, const QString& tab = {})
+    {
+        shell::Place place;
+        const auto names = store::ClientReader(m_studio.database()).names();
+        ASSERT_TRUE(names);
+        for (const auto& [id, known] : *names) {
+            if (known.rfind(name, 0) == 0) {
+                place.client = id;
+            }
+        }
+        place.tab = tab;
+        m_page.open(place);
+        m_page.show();
+    }
+
+    BoardTab& board() { return *m_page.findChild<BoardTab*>(); }
+    const LiftCase& lift() { return *board().selectedLift(); }
+    CoachEditor* editor() { return m_page.findChild<CoachEditor*>(); }
+    QAction* action(const QString& text)
+    {
+        for (QAction* one : m_page.actions()) {
+            if (one->text() == text) {
+                return one;
+            }
+        }
+        return nullptr;
+    }
+    void decide(const QString& text, const QString& words)
+    {
+        action(text)->trigger();
+        ASSERT_NE(editor(), nullptr);
+        for (QLineEdit* field : editor()->findChildren<QLineEdit*>()) {
+            if (field->maxLength() == 200) {
+                field->setText(words);
+                QTest::keyClick(field, Qt::Key_Return);
+                return;
+            }
+        }
+    }
+
+    test::StudioOnTest m_studio;
+    const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
+    const common::Look m_look;
+    const tests::FakeClock m_clock;
+    common::ActHistory m_acts{m_clock, [this](base::ActId act) -> tl::expected<base::ActId, QString> {
+                                  auto outcome = store::RecordWriter(m_studio.database(), test::someMoment).undo(act);
+                                  return outcome ? tl::expected<base::ActId, QString>(outcome->act)
+                                                 : tl::make_unexpected(outcome.error().message);
+                              }};
+    ClientPage m_page{{m_studio.database(), m_catalogue, m_look, m_clock, m_acts, test::someMoment}};
+};
+
+TEST_F(ClientPageTest, ShowsTheClientAndKeepsItsPlace)
+{
+    open("Ada", QStringLiteral("sessions"));
+    EXPECT_TRUE(m_page.title().startsWith(QStringLiteral("Ada")));
+    EXPECT_EQ(m_page.place().tab, QStringLiteral("sessions"));
+    EXPECT_TRUE(m_page.openClient());
+    EXPECT_TRUE(m_page.canPrint());
+}
+
+TEST_F(ClientPageTest, HoldHereKeepsTheNumbersAndCanBeUndone)
+{
+    open("Ada");
+    board().selectPattern(lifts::Pattern::Squat);
+    const progression::Prescription before = lift().next;
+    const std::size_t entries = lift().log.size();
+    const QSignalSpy changed(&m_page, &shell::Page::studioChanged);
+    decide(QStringLiteral("Hold here"), QStringLiteral("a hard week at work"));
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(lift().log.size(), entries + 1);
+    EXPECT_EQ(lift().next.load, before.load);
+    EXPECT_EQ(std::get<progression::CoachSet>(lift().log.back().body).reason, "a hard week at work");
+    EXPECT_FALSE(board().inspector()->isEditing());
+    ASSERT_TRUE(m_acts.lastDone());
+    EXPECT_TRUE(m_acts.lastDone()->words.contains(QStringLiteral("held at")));
+    m_acts.undo();
+    m_page.refresh();
+    EXPECT_EQ(lift().log.size(), entries);
+}
+
+TEST_F(ClientPageTest, NothingIsWrittenWithoutAReason)
+{
+    open("Ada");
+    board().selectPattern(lifts::Pattern::Squat);
+    const std::size_t entries = lift().log.size();
+    decide(QStringLiteral("Hold here"), QString());
+    EXPECT_TRUE(board().inspector()->isEditing());
+    m_page.refresh();
+    EXPECT_TRUE(board().inspector()->isEditing());
+    EXPECT_EQ(lift().log.size(), entries);
+    EXPECT_TRUE(m_page.closeOrClear());
+    EXPECT_FALSE(board().inspector()->isEditing());
+    EXPECT_FALSE(m_acts.lastDone());
+}
+
+TEST_F(ClientPageTest, ALiftOnHoldIsReleasedWithANote)
+{
+    open("Ada");
+    board().selectPattern(lifts::Pattern::Hinge);
+    ASSERT_EQ(lift().next.kind, progression::PrescriptionKind::Hold);
+    EXPECT_FALSE(action(QStringLiteral("Change what is next"))->isEnabled());
+    EXPECT_FALSE(action(QStringLiteral("Hold here"))->isEnabled());
+    decide(QStringLiteral("Release the lift"), QStringLiteral("seen by the physio"));
+    EXPECT_EQ(lift().next.kind, progression::PrescriptionKind::Rehearse);
+    EXPECT_EQ(lift().next.stage, Stage::Control);
+    EXPECT_FALSE(action(QStringLiteral("Release the lift"))->isEnabled());
+}
+
+TEST_F(ClientPageTest, ASwapGoesBackToBaseLoad)
+{
+    open("Ada");
+    board().selectPattern(lifts::Pattern::Squat);
+    const std::string before = lift().exercise.key;
+    action(QStringLiteral("Swap the exercise"))->trigger();
+    ASSERT_NE(editor(), nullptr);
+    QTest::mouseClick(editor()->findChildren<QPushButton*>().front(), Qt::LeftButton);
+    EXPECT_NE(lift().exercise.key, before);
+    EXPECT_EQ(lift().exercise.pattern, lifts::Pattern::Squat);
+    EXPECT_EQ(lift().next.stage, Stage::BaseLoad);
+}
+
+TEST_F(ClientPageTest, ABlockedClientCanBeReadAndNotBeChanged)
+{
+    open("Bo");
+    EXPECT_FALSE(m_page.canPrint());
+    for (const char* text : {"Record session", "Change what is next", "Hold here", "Swap the exercise", "Release the lift"}) {
+        EXPECT_FALSE(action(QLatin1String(text))->isEnabled()) << text;
+    }
+    EXPECT_TRUE(board().board()->isEnabled());
+    const auto labels = board().inspector()->findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->isVisible() && label->text().startsWith(QStringLiteral("Waiting for Bo"));
+    }));
+    EXPECT_FALSE(m_page.findChildren<common::Banner*>().empty());
+}
+
+TEST_F(ClientPageTest, TheKeysOfTheTabsWork)
+{
+    open("Ada");
+    auto* tabs = m_page.findChild<QTabBar*>();
+    m_page.activateWindow();
+    action(QStringLiteral("Health"))->trigger();
+    EXPECT_EQ(tabs->currentIndex(), 2);
+    EXPECT_EQ(action(QStringLiteral("Health"))->shortcut(), QKeySequence(Qt::ALT | Qt::Key_3));
+    action(QStringLiteral("Board"))->trigger();
+    EXPECT_EQ(tabs->currentIndex(), 0);
+    QTest::keyClick(board().board(), Qt::Key_Return);
+    EXPECT_EQ(tabs->currentIndex(), 1);
+}
+
+TEST_F(ClientPageTest, RecordGoesToTheFloor)
+{
+    open("Ada");
+    shell::Place asked;
+    QObject::connect(&m_page, &shell::Page::placeAsked, &m_page, [&asked](const shell::Place& place) { asked = place; });
+    action(QStringLiteral("Record session"))->trigger();
+    EXPECT_EQ(asked.page, QStringLiteral("floor"));
+    EXPECT_FALSE(asked.client.isNone());
+}
+
+TEST_F(ClientPageTest, AClientThatIsNotThereIsSaidSo)
+{
+    shell::Place place;
+    place.client = base::ClientId(999);
+    m_page.open(place);
+    m_page.show();
+    const auto labels = m_page.findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->isVisible() && label->text() == QStringLiteral("This client cannot be shown");
+    }));
+}
+
+TEST_F(ClientPageTest, EverythingThatTakesTheFocusHasAName)
+{
+    for (const char* tab : {"board", "sessions", "health"}) {
+        open("Ada", QLatin1String(tab));
+        EXPECT_GT(tests::focusableCount(m_page), 3);
+        EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList()) << tab;
+    }
+    open("Ada");
+    board().selectPattern(lifts::Pattern::Squat);
+    action(QStringLiteral("Change what is next"))->trigger();
+    EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList());
+}
+
+}  // namespace chalk::ui::board

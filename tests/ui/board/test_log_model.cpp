@@ -1,0 +1,81 @@
+#include "ui/board/log_model.h"
+
+#include "tests/ui/board/client_fixture.h"
+#include "ui/board/log_row.h"
+
+#include <QAbstractItemModelTester>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::board {
+
+TEST(LogModel, KeepsTheRulesOfModels)
+{
+    LogModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    model.setCase(test::ferro());
+    EXPECT_GT(model.rowCount(), 100);
+    model.setFilter(lifts::Pattern::Hinge, std::nullopt);
+    model.setFilter(lifts::Pattern::Hinge, progression::Stage::Pattern);
+    model.setFilter(std::nullopt, std::nullopt);
+}
+
+TEST(LogModel, PicksOutALiftAndAStage)
+{
+    LogModel model;
+    model.setCase(test::ferro());
+    const int all = model.rowCount();
+    model.setFilter(lifts::Pattern::Squat, progression::Stage::RestCut);
+    ASSERT_GT(model.rowCount(), 0);
+    EXPECT_LT(model.rowCount(), all);
+    for (int i = 0; i < model.rowCount(); ++i) {
+        EXPECT_EQ(model.row(i).pattern, lifts::Pattern::Squat);
+        EXPECT_EQ(model.row(i).stage, progression::Stage::RestCut);
+    }
+}
+
+TEST(LogModel, TheNewestComesFirst)
+{
+    LogModel model;
+    model.setCase(test::ferro());
+    for (int i = 1; i < model.rowCount(); ++i) {
+        EXPECT_GE(model.row(i - 1).date, model.row(i).date);
+    }
+}
+
+TEST(LogModel, BothVersionsOfACorrectionAreThere)
+{
+    ClientCase client = test::ferro();
+    LogEntry& entry = client.lifts.front().log.back();
+    progression::Event before{entry.date, entry.body};
+    std::get<progression::Exposure>(before.body).sets.front().amount = 3;
+    entry.earlier = {before};
+    LogModel model;
+    model.setCase(client);
+    int at = 0;
+    while (at < model.rowCount() && !model.row(at).isCorrected) {
+        ++at;
+    }
+    ASSERT_LT(at + 1, model.rowCount());
+    EXPECT_TRUE(model.index(at, LogModel::Lift).data(LogModel::NoteRole).toString().endsWith(QStringLiteral("corrected")));
+    EXPECT_EQ(model.row(at + 1).kind, LogRowKind::Replaced);
+    EXPECT_TRUE(model.row(at + 1).what.startsWith(QLatin1Char('3')));
+}
+
+TEST(LogModel, ASessionThatWasMissedIsListed)
+{
+    ClientCase client = test::ferro();
+    sessions::Session missed;
+    missed.date = client.today - 1;
+    missed.startMinute = 540;
+    missed.place = "Rack 1";
+    missed.state = sessions::SessionState::Missed;
+    client.sessions = {missed};
+    LogModel model;
+    model.setCase(client);
+    EXPECT_EQ(model.row(0).kind, LogRowKind::NotHeld);
+    EXPECT_EQ(model.row(0).what, QStringLiteral("Missed"));
+    EXPECT_EQ(model.row(0).dayNote, QStringLiteral("09:00 Rack 1"));
+}
+
+}  // namespace chalk::ui::board
