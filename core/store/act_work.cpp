@@ -1,5 +1,6 @@
 #include "core/store/act_work.h"
 
+#include "core/store/entry_versions.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -81,12 +82,14 @@ void ActWork::takeBackEntries(base::ActId act)
     std::vector<LogEntry> entries = log.entriesOf(act);
     std::reverse(entries.begin(), entries.end());
     for (const LogEntry& entry : entries) {
-        if (log.isReplaced(entry.id)) {
+        const EntryVersions versions(m_database, log, entry);
+        // Where what came later was taken back too, the latest version stands for this one again.
+        if (versions.originOf(versions.latest()) != versions.originOf(entry)) {
             refuse(QStringLiteral("This was changed since: take that change back first"));
             return;
         }
-        const auto former = entry.replaces.isNone() ? std::nullopt : log.entry(entry.replaces);
-        m_edit.replace(entry, former ? former->event : entry.event, !former || former->isVoid);
+        const LogEntry* former = versions.formerOf(entry);
+        m_edit.replace(versions.latest(), former == nullptr ? entry.event : former->event, former == nullptr || former->isVoid);
     }
 }
 

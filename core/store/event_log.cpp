@@ -9,11 +9,12 @@ namespace {
 using progression::Exposure;
 using progression::SetRecord;
 
-const QString& columnsOfEntry()
+/// Reads entries, with the columns that entryOf takes.
+QString entriesWhere(const char* condition)
 {
-    static const QString columns = QStringLiteral(
-        "SELECT e.id, coalesce(e.root_id, e.id), e.replaces_id, e.lift_id, e.act_id, e.session_id, e.is_void, e.day, e.type, e.detail, e.pain FROM event e ");
-    return columns;
+    return QStringLiteral("SELECT e.id, coalesce(e.root_id, e.id), e.replaces_id, e.lift_id, e.act_id, e.session_id, e.is_void, e.day, e.type, e.detail, "
+                          "e.pain FROM event e WHERE ") +
+           QLatin1String(condition);
 }
 
 int painOf(const progression::EventBody& body)
@@ -89,11 +90,9 @@ void EventLog::readSets(LogEntry& entry)
     }
 }
 
-std::vector<LogEntry> EventLog::collect(const QString& rest, std::int64_t value)
+std::vector<LogEntry> EventLog::collect(Statement& rows)
 {
     std::vector<LogEntry> entries;
-    Statement rows(m_database, columnsOfEntry() + rest);
-    rows.run(value);
     while (rows.next()) {
         entries.push_back(entryOf(rows, m_database));
     }
@@ -105,40 +104,48 @@ std::vector<LogEntry> EventLog::collect(const QString& rest, std::int64_t value)
 
 std::vector<LogEntry> EventLog::presentEntries(base::LiftId lift)
 {
-    return collect(QStringLiteral("WHERE e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
-                                  "ORDER BY e.day, coalesce(e.root_id, e.id)"),
-                   lift.value());
+    Statement rows(m_database, entriesWhere("e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                            "ORDER BY e.day, coalesce(e.root_id, e.id)"));
+    rows.run(lift);
+    return collect(rows);
 }
 
 std::vector<LogEntry> EventLog::presentEntriesIn(base::SessionId session)
 {
-    return collect(QStringLiteral("WHERE e.session_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
-                                  "ORDER BY e.lift_id, e.day, coalesce(e.root_id, e.id)"),
-                   session.value());
+    Statement rows(m_database, entriesWhere("e.session_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                            "ORDER BY e.lift_id, e.day, coalesce(e.root_id, e.id)"));
+    rows.run(session);
+    return collect(rows);
 }
 
 std::vector<LogEntry> EventLog::lastEntries(base::LiftId lift, int most)
 {
-    return collect(QStringLiteral("WHERE e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
-                                  "ORDER BY e.day DESC, coalesce(e.root_id, e.id) DESC LIMIT %1")
-                       .arg(most),
-                   lift.value());
+    Statement rows(m_database, entriesWhere("e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                            "ORDER BY e.day DESC, coalesce(e.root_id, e.id) DESC LIMIT ?"));
+    rows.run(lift, most);
+    return collect(rows);
 }
 
-std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)
+std::vector<LogEntry> EventLog::versionsOf(const LogEntry& version)
 {
-    return collect(QStringLiteral("WHERE e.lift_id = ? ORDER BY e.id"), lift.value());
+    Statement rows(m_database, entriesWhere("e.lift_id = ? AND coalesce(e.root_id, e.id) = ? ORDER BY e.id"));
+    rows.run(version.lift, version.root);
+    return collect(rows);
 }
 
 std::optional<LogEntry> EventLog::entry(base::EventId id)
 {
-    std::vector<LogEntry> entries = collect(QStringLiteral("WHERE e.id = ?"), id.value());
+    Statement rows(m_database, entriesWhere("e.id = ?"));
+    rows.run(id);
+    std::vector<LogEntry> entries = collect(rows);
     return entries.empty() ? std::nullopt : std::optional(std::move(entries.front()));
 }
 
 std::vector<LogEntry> EventLog::entriesOf(base::ActId act)
 {
-    return collect(QStringLiteral("WHERE e.act_id = ? ORDER BY e.id"), act.value());
+    Statement rows(m_database, entriesWhere("e.act_id = ? ORDER BY e.id"));
+    rows.run(act);
+    return collect(rows);
 }
 
 bool EventLog::isReplaced(base::EventId id)

@@ -43,8 +43,8 @@ public:
     [[nodiscard]] std::vector<LogEntry> presentEntries(base::LiftId lift);
     /// At most `most` of them, the latest first.
     [[nodiscard]] std::vector<LogEntry> lastEntries(base::LiftId lift, int most);
-    /// Every row of a lift, in the order entered.
-    [[nodiscard]] std::vector<LogEntry> allEntries(base::LiftId lift);
+    /// Every version of the entry that `version` belongs to, the first one first.
+    [[nodiscard]] std::vector<LogEntry> versionsOf(const LogEntry& version);
     /// One row; nothing where there is none.
     [[nodiscard]] std::optional<LogEntry> entry(base::EventId id);
     /// The rows that an act appended.
@@ -55,7 +55,7 @@ public:
     [[nodiscard]] bool isReplaced(base::EventId id);
 
 private:
-    [[nodiscard]] std::vector<LogEntry> collect(const QString& rest, std::int64_t value);
+    [[nodiscard]] std::vector<LogEntry> collect(Statement& rows);
     void readSets(LogEntry& entry);
 
     Database& m_database;

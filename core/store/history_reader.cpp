@@ -1,7 +1,5 @@
 #include "core/store/history_reader.h"
 
-#include <algorithm>
-
 namespace chalk::store {
 
 Result<std::vector<HistoryEntry>> HistoryReader::read(base::LiftId id)
@@ -40,12 +38,8 @@ Result<std::vector<LogEntry>> HistoryReader::versions(base::EventId id)
 {
     const Snapshot snapshot(m_database);
     EventLog log(m_database);
-    std::vector<LogEntry> versions;
-    if (const auto entry = log.entry(id)) {
-        versions = log.allEntries(entry->lift);
-        std::erase_if(versions, [&entry](const LogEntry& other) { return other.root != entry->root; });
-    }
-    return m_database.resultOf(std::move(versions));
+    const auto entry = log.entry(id);
+    return m_database.resultOf(entry ? log.versionsOf(*entry) : std::vector<LogEntry>());
 }
 
 }  // namespace chalk::store

@@ -104,8 +104,9 @@ std::optional<CachedLift> LiftCache::read(base::LiftId lift)
     auto kit = isThere && m_selectState.isNull(1) ? std::optional(read->setup.kit) : kitOf(m_selectState.qtext(1));
     auto machine = state && kit ? std::optional(LiftMachine::resume(std::move(read->setup), *std::move(kit), *state)) : std::nullopt;
     if (!machine || !*machine) {
-        failAsDamaged(m_database, lift);
-        return std::nullopt;
+        // It is only a cache: the log says the same.
+        auto logged = replay(lift);
+        return logged ? std::optional(std::move(logged->replay.lift)) : std::nullopt;
     }
     return CachedLift{lift,
                       read->client,

@@ -61,6 +61,26 @@ std::optional<base::Load> loadIn(const QJsonObject& object, const char* name)
     return value.isDouble() ? std::optional(base::Load::fromCenti(value.toInt())) : std::nullopt;
 }
 
+/// Whether everything is there that the rules of the stage, or of the one that it returns to, read.
+bool isWhole(const LiftState& state)
+{
+    const Stage stage = state.returnStage.value_or(state.stage);
+    switch (stage) {
+        case Stage::Pattern:
+        case Stage::Control:
+            return !state.returnStage;
+        case Stage::BaseLoad:
+        case Stage::LoadBuild:
+        case Stage::RepBuild:
+            return state.load.has_value();
+        case Stage::SetBuild:
+            return state.load && state.holdReps && state.sets;
+        case Stage::RestCut:
+            return state.load && state.holdReps && state.holdSets && state.rest;
+    }
+    return false;
+}
+
 }  // namespace
 
 QString qstringOf(std::string_view text)
@@ -163,7 +183,7 @@ std::optional<LiftState> stateOf(const QString& text)
     if (const auto days = numberIn<int>(object, "last_work")) {
         state.lastWork = base::Date::fromDays(*days);
     }
-    return state;
+    return isWhole(state) ? std::optional(state) : std::nullopt;
 }
 
 QString textOfRules(const progression::RuleList& rules)

@@ -44,7 +44,7 @@ struct Step {
 };
 
 /// Judges one more event, no earlier than the last one, and keeps up everything in `lift`. The event has no fault.
-[[nodiscard]] Step advance(CachedLift& lift, const progression::Event& event);
+Step advance(CachedLift& lift, const progression::Event& event);
 
 /// A lift that went through its log.
 struct LiftReplay {

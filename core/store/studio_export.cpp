@@ -39,13 +39,13 @@ public:
         for (clients::Caution& caution : document.cautions) {
             caution.id = {};
         }
-        document.sessions = readSessions(client.id, inDocument);
+        document.sessions = readSessions(client.id);
         document.lifts = readLifts(client.id);
         return document;
     }
 
 private:
-    std::vector<sessions::Session> readSessions(base::ClientId client, base::ClientId inDocument)
+    std::vector<sessions::Session> readSessions(base::ClientId client)
     {
         std::vector<sessions::Session> sessions;
         Statement rows(m_database, QStringLiteral("SELECT ") + sessionColumns() + QStringLiteral(" FROM session s WHERE s.client_id = ? ORDER BY s.id"));
@@ -55,7 +55,7 @@ private:
             sessions::Session& session = sessions.emplace_back(sessionOf(rows));
             m_codes[session.id] = session.code;
             session.id = {};
-            session.client = inDocument;
+            session.client = {};
             session.coach = m_coaches[session.coach];
         }
         return sessions;

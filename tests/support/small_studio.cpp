@@ -1,7 +1,13 @@
 #include "tests/support/small_studio.h"
 
+#include "core/store/client_reader.h"
+#include "core/store/lift_cache.h"
 #include "core/store/studio_import.h"
 #include "tests/support/lift_on_test.h"
+
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QSqlRecord>
 
 #include <stdexcept>
 
@@ -107,6 +113,70 @@ StudioOnTest::StudioOnTest(const exchange::StudioDocument& document)
     if (const auto imported = store::importStudio(*m_database, document, someMoment()); !imported) {
         throw std::runtime_error(imported.error().message.toStdString());
     }
+}
+
+void StudioOnTest::open()
+{
+    auto database = store::Database::open(file(), store::OpenMode::MustExist);
+    if (!database) {
+        throw std::runtime_error(database.error().message.toStdString());
+    }
+    m_database = *std::move(database);
+}
+
+QStringList StudioOnTest::rows(const QString& sql)
+{
+    QStringList rows;
+    QSqlQuery query(m_database->connection());
+    if (!query.exec(sql)) {
+        throw std::runtime_error(query.lastError().text().toStdString());
+    }
+    while (query.next()) {
+        QStringList row;
+        for (int i = 0; i < query.record().count(); ++i) {
+            row.append(query.isNull(i) ? QStringLiteral("-") : query.value(i).toString());
+        }
+        rows.append(row.join(QLatin1Char('|')));
+    }
+    return rows;
+}
+
+QStringList StudioOnTest::cacheRows()
+{
+    return rows(QStringLiteral("SELECT * FROM lift_state ORDER BY lift_id")) + rows(QStringLiteral("SELECT * FROM stage_reached ORDER BY 1, 2, 3")) +
+           rows(QStringLiteral("SELECT * FROM client_week ORDER BY 1, 2"));
+}
+
+void StudioOnTest::rebuildCaches()
+{
+    store::Transaction transaction(*m_database);
+    store::EventLog log(*m_database);
+    store::LiftCache(*m_database, log).rebuildAll();
+    if (const auto committed = transaction.commit(); !committed) {
+        throw std::runtime_error(committed.error().message.toStdString());
+    }
+}
+
+base::ClientId clientNamed(store::Database& database, const std::string& name)
+{
+    const auto names = store::ClientReader(database).names().value();
+    for (const auto& [id, other] : names) {
+        if (other == name) {
+            return id;
+        }
+    }
+    throw std::runtime_error("nobody is called " + name);
+}
+
+base::LiftId liftOf(store::Database& database, base::ClientId client, lifts::Pattern pattern)
+{
+    const auto clientFile = store::ClientReader(database).read(client, smallStudioDay()).value();
+    for (const auto& [lift, reached] : clientFile.lifts) {
+        if (lift.pattern == pattern) {
+            return lift.id;
+        }
+    }
+    throw std::runtime_error("there is no such lift");
 }
 
 QString someMoment()

@@ -4,6 +4,7 @@
 #include "core/store/database.h"
 
 #include <QString>
+#include <QStringList>
 #include <QTemporaryDir>
 
 #include <memory>
@@ -24,11 +25,22 @@ public:
     [[nodiscard]] QString file() const { return m_folder.filePath(QStringLiteral("studio.chalkrung")); }
     [[nodiscard]] QString folder() const { return m_folder.path(); }
     void close() { m_database.reset(); }
+    void open();
+    /// Runs a statement and answers its rows as text, one a line.
+    QStringList rows(const QString& sql);
+    /// Everything in the tables that can be rebuilt from the log.
+    [[nodiscard]] QStringList cacheRows();
+    /// Throws the caches away and builds them from the log.
+    void rebuildCaches();
 
 private:
     QTemporaryDir m_folder;
     std::unique_ptr<store::Database> m_database;
 };
+
+/// The id of the client with that name, of a lift by its pattern; they are there.
+[[nodiscard]] base::ClientId clientNamed(store::Database& database, const std::string& name);
+[[nodiscard]] base::LiftId liftOf(store::Database& database, base::ClientId client, lifts::Pattern pattern);
 
 /// A fixed moment, for acts in tests.
 [[nodiscard]] QString someMoment();

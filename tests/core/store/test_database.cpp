@@ -1,8 +1,9 @@
 #include "core/store/database.h"
 
+#include "core/store/client_reader.h"
 #include "core/store/migrations.h"
 #include "core/store/statement.h"
-#include "core/store/studio_import.h"
+#include "core/store/studio_reader.h"
 #include "tests/support/small_studio.h"
 
 #include <QFile>
@@ -11,7 +12,7 @@
 
 #include <gtest/gtest.h>
 
-#include <unistd.h>
+#include <stdexcept>
 
 namespace chalk::store {
 
@@ -80,7 +81,20 @@ TEST(Database, RefusesAForeignDatabase)
     QSqlDatabase::removeDatabase(QStringLiteral("foreign"));
     const QByteArray before = read(file);
     expectRefused(file, StoreError::Kind::NotAStudio, OpenMode::CreateIfMissing);
-    EXPECT_EQ(read(file).size(), before.size());
+    EXPECT_EQ(read(file), before) << "it is left as it is";
+}
+
+TEST(Database, RefusesTheFileOfAnotherProgram)
+{
+    test::StudioOnTest studio;
+    {
+        QSqlQuery query(studio.database().connection());
+        ASSERT_TRUE(query.exec(QStringLiteral("PRAGMA application_id = 252006673")));
+    }
+    studio.close();
+    const QByteArray before = read(studio.file());
+    expectRefused(studio.file(), StoreError::Kind::NotAStudio);
+    EXPECT_EQ(read(studio.file()), before);
 }
 
 TEST(Database, RefusesANewerStudioAndLeavesItAlone)
@@ -91,7 +105,10 @@ TEST(Database, RefusesANewerStudioAndLeavesItAlone)
         ASSERT_TRUE(query.exec(QStringLiteral("PRAGMA user_version = %1").arg(presentSchemaVersion() + 1)));
     }
     studio.close();
+    const QByteArray before = read(studio.file());
     expectRefused(studio.file(), StoreError::Kind::Newer);
+    expectRefused(studio.file(), StoreError::Kind::Newer, OpenMode::ReadOnly);
+    EXPECT_EQ(read(studio.file()), before);
 }
 
 TEST(Database, FindsAStudioCutShort)
@@ -107,17 +124,69 @@ TEST(Database, FindsAStudioCutShort)
     }
 }
 
-TEST(Database, AReadOnlyFolderIsNamed)
+TEST(Database, FindsADamagedPage)
 {
-    if (::geteuid() == 0) {
-        GTEST_SKIP() << "root may write everywhere";
-    }
     test::StudioOnTest studio;
     studio.close();
-    QFile::setPermissions(studio.folder(), QFile::ReadOwner | QFile::ExeOwner);
-    const StoreError error = errorOfOpening(studio.folder() + QStringLiteral("/new"), OpenMode::CreateIfMissing);
-    QFile::setPermissions(studio.folder(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
-    EXPECT_EQ(error.kind, StoreError::Kind::CannotWrite) << error.message.toStdString();
+    QByteArray bytes = read(studio.file());
+    // Every page but the first: whatever is read is broken.
+    bytes.replace(4096, bytes.size() - 4096, QByteArray(bytes.size() - 4096, '\xA5'));
+    write(studio.file(), bytes);
+    const auto opened = Database::open(studio.file(), OpenMode::MustExist);
+    if (!opened) {
+        EXPECT_EQ(opened.error().kind, StoreError::Kind::Damaged) << opened.error().message.toStdString();
+        return;
+    }
+    const auto names = ClientReader(**opened).names();
+    ASSERT_FALSE(names);
+    EXPECT_EQ(names.error().kind, StoreError::Kind::Damaged);
+    EXPECT_TRUE(names.error().message.contains(studio.file()));
+}
+
+TEST(Database, AnotherConnectionSeesWhatWasCommittedAndNothingElse)
+{
+    test::StudioOnTest studio;
+    const auto other = Database::open(studio.file(), OpenMode::MustExist).value();
+    const auto coaches = [&other] { return StudioReader(*other).coaches().value().size(); };
+    {
+        Transaction transaction(studio.database());
+        Statement(studio.database(), QStringLiteral("INSERT INTO coach (name) VALUES (?)")).run(std::string("Mara"));
+        EXPECT_EQ(coaches(), 2U);
+        ASSERT_TRUE(transaction.commit());
+    }
+    EXPECT_EQ(coaches(), 3U);
+}
+
+TEST(Snapshot, SeesOneStateThroughout)
+{
+    test::StudioOnTest studio;
+    const auto other = Database::open(studio.file(), OpenMode::MustExist).value();
+    {
+        const Snapshot snapshot(*other);
+        EXPECT_EQ(StudioReader(*other).coaches().value().size(), 2U);
+        Transaction transaction(studio.database());
+        Statement(studio.database(), QStringLiteral("INSERT INTO coach (name) VALUES (?)")).run(std::string("Mara"));
+        ASSERT_TRUE(transaction.commit());
+        EXPECT_EQ(StudioReader(*other).coaches().value().size(), 2U);
+    }
+    EXPECT_EQ(StudioReader(*other).coaches().value().size(), 3U);
+}
+
+TEST(Database, WhatIsOpenForReadingIsNotWritten)
+{
+    test::StudioOnTest studio;
+    const auto reading = Database::open(studio.file(), OpenMode::ReadOnly).value();
+    Transaction transaction(*reading);
+    Statement(*reading, QStringLiteral("INSERT INTO coach (name) VALUES (?)")).run(std::string("Mara"));
+    const auto committed = transaction.commit();
+    ASSERT_FALSE(committed);
+    EXPECT_EQ(committed.error().kind, StoreError::Kind::CannotWrite) << committed.error().message.toStdString();
+}
+
+TEST(Database, TheDefaultFileIsInTheDataFolder)
+{
+    EXPECT_TRUE(QFileInfo(defaultStudioFile()).isAbsolute());
+    EXPECT_TRUE(defaultStudioFile().endsWith(QLatin1String("/chalkrung/studio.chalkrung")));
 }
 
 TEST(Transaction, RollsBackUnlessCommitted)
@@ -143,28 +212,50 @@ TEST(Transaction, RollsBackUnlessCommitted)
     EXPECT_EQ(coaches(), 2);
 }
 
-TEST(StudioWriter, TakesAStudioOnlyOnceAndStopsWhenAsked)
+TEST(Transaction, OneInsideOfAnotherIsADefect)
 {
     test::StudioOnTest studio;
-    const auto again = importStudio(studio.database(), test::smallStudio(), test::someMoment());
-    ASSERT_FALSE(again);
-    EXPECT_EQ(again.error().kind, StoreError::Kind::Refused);
-
-    QTemporaryDir folder;
-    const auto database = Database::open(folder.filePath(QStringLiteral("new")), OpenMode::CreateIfMissing).value();
-    const auto stopped = importStudio(*database, test::smallStudio(), test::someMoment(), [](int done, int) { return done < 1; });
-    ASSERT_FALSE(stopped);
-    EXPECT_EQ(stopped.error().kind, StoreError::Kind::Cancelled);
-    EXPECT_TRUE(importStudio(*database, test::smallStudio(), test::someMoment())) << "nothing was left behind";
+    const Transaction outer(studio.database());
+    EXPECT_THROW(Transaction{studio.database()}, std::logic_error);
 }
 
-TEST(Migrations, SplitStatementsKeepTriggersWhole)
+TEST(Transaction, ReadingInsideSeesWhatWasWritten)
 {
-    const QStringList statements = statementsOf(QStringLiteral("-- about\nCREATE TABLE a (\n  b INTEGER\n);\n\nCREATE TRIGGER t BEFORE UPDATE ON a\n"
-                                                               "BEGIN SELECT 1; SELECT 2; END;\nCREATE INDEX i ON a (b);\n"));
-    ASSERT_EQ(statements.size(), 3);
-    EXPECT_TRUE(statements[1].startsWith(QLatin1String("CREATE TRIGGER")));
-    EXPECT_TRUE(statements[1].endsWith(QLatin1String("END;")));
+    test::StudioOnTest studio;
+    const Transaction transaction(studio.database());
+    Statement(studio.database(), QStringLiteral("INSERT INTO coach (name) VALUES (?)")).run(std::string("Mara"));
+    EXPECT_EQ(StudioReader(studio.database()).coaches().value().size(), 3U);
+    Statement(studio.database(), QStringLiteral("INSERT INTO coach (name) VALUES (?)")).run(std::string());
+    EXPECT_FALSE(StudioReader(studio.database()).coaches()) << "what failed before is not forgotten in the middle";
+}
+
+TEST(Statement, ValuesKeepTheirKind)
+{
+    test::StudioOnTest studio;
+    const Snapshot snapshot(studio.database());
+    Statement row(studio.database(), QStringLiteral("SELECT ?, ?, ?, ?, ?, ?, ?"));
+    ASSERT_TRUE(row.run(std::int64_t{1} << 60, std::optional<base::Date>(), base::Date::fromDays(-3), QString(), std::string("Ünï"), base::CoachId(),
+                        base::Load::fromCenti(-250)));
+    ASSERT_TRUE(row.next());
+    EXPECT_EQ(row.integer(0), std::int64_t{1} << 60);
+    EXPECT_FALSE(row.optionalDate(1));
+    EXPECT_EQ(row.date(2), base::Date::fromDays(-3));
+    EXPECT_FALSE(row.isNull(3)) << "an empty text is no missing one";
+    EXPECT_EQ(row.text(4), "Ünï");
+    EXPECT_TRUE(row.isNull(5));
+    EXPECT_EQ(row.optionalLoad(6), base::Load::fromCenti(-250));
+    EXPECT_FALSE(row.next());
+}
+
+TEST(Statement, AWrongOneFailsOnceAndNamesTheFile)
+{
+    test::StudioOnTest studio;
+    const Snapshot snapshot(studio.database());
+    Statement wrong(studio.database(), QStringLiteral("SELECT x FROM nowhere"));
+    EXPECT_FALSE(wrong.run());
+    EXPECT_FALSE(wrong.next());
+    ASSERT_TRUE(studio.database().failure());
+    EXPECT_TRUE(studio.database().failure()->message.contains(studio.file()));
 }
 
 }  // namespace chalk::store

@@ -1,0 +1,134 @@
+#include "core/store/studio_import.h"
+
+#include "core/exchange/studio_json.h"
+#include "core/store/client_reader.h"
+#include "core/store/record_writer.h"
+#include "core/store/studio_export.h"
+#include "core/store/studio_reader.h"
+#include "tests/support/lift_on_test.h"
+#include "tests/support/small_studio.h"
+
+#include <gtest/gtest.h>
+
+namespace chalk::store {
+
+namespace {
+
+/// A studio as files give it: lifts know their exercise, sessions take their client from where they stand.
+exchange::StudioDocument asFromFiles(const exchange::StudioDocument& document)
+{
+    return exchange::readStudio(exchange::writeStudio(document)).value();
+}
+
+/// The message of a refused import that left nothing behind.
+std::string refusalOf(const exchange::StudioDocument& document)
+{
+    const QTemporaryDir folder;
+    const auto database = Database::open(folder.filePath(QStringLiteral("new")), OpenMode::CreateIfMissing).value();
+    const auto imported = importStudio(*database, document, test::someMoment());
+    EXPECT_TRUE(importStudio(*database, test::smallStudio(), test::someMoment())) << "something was left behind";
+    return imported ? "it was taken in" : imported.error().message.toStdString();
+}
+
+}  // namespace
+
+TEST(StudioImport, WhatGoesInComesOutAgain)
+{
+    const exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    test::StudioOnTest studio(document);
+    const auto out = exportStudio(studio.database(), test::smallStudioDay());
+    ASSERT_TRUE(out) << out.error().message.toStdString();
+    EXPECT_EQ(*out, document);
+}
+
+TEST(StudioImport, TheDemoStudioComesOutAsTheSameFiles)
+{
+    const exchange::StudioFiles files = exchange::studioFilesIn(QStringLiteral(CHALKRUNG_SOURCE "/demo_clients"));
+    const auto document = exchange::readStudio(files);
+    ASSERT_TRUE(document) << document.error().message().toStdString();
+    test::StudioOnTest studio(*document);
+    const auto out = exportStudio(studio.database(), document->today);
+    ASSERT_TRUE(out) << out.error().message.toStdString();
+    EXPECT_EQ(exchange::writeStudio(*out), files);
+    const QStringList caches = studio.cacheRows();
+    studio.rebuildCaches();
+    EXPECT_EQ(studio.cacheRows(), caches);
+}
+
+TEST(StudioImport, ExportGivesWhatCountsNow)
+{
+    exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    test::StudioOnTest studio(document);
+    RecordWriter writer(studio.database(), test::someMoment);
+    const base::LiftId squat = test::liftOf(studio.database(), base::ClientId(1), lifts::Pattern::Squat);
+    const progression::Event late{test::smallStudioDay() - 30, test::exposureOf({{32.5, 8, 3}, {32.5, 8, 3}})};
+    const auto added = writer.record(base::ClientId(1), {}, {{squat, late}});
+    ASSERT_TRUE(added) << added.error().message.toStdString();
+    const auto undone = writer.record(base::ClientId(1), {}, {{squat, {test::smallStudioDay(), test::exposureOf({{45, 8, 2}})}}});
+    ASSERT_TRUE(writer.undo(undone->act));
+    document.clients[0].lifts[1].events.push_back({late, {}});
+    EXPECT_EQ(exportStudio(studio.database(), test::smallStudioDay()).value(), document) << "in the order in which it was entered";
+}
+
+TEST(StudioImport, TakesAStudioOnlyOnce)
+{
+    test::StudioOnTest studio;
+    const auto again = importStudio(studio.database(), test::smallStudio(), test::someMoment());
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().kind, StoreError::Kind::Refused);
+    EXPECT_TRUE(again.error().message.contains(QLatin1String("holds a studio already: Small Studio"))) << again.error().message.toStdString();
+}
+
+TEST(StudioImport, StopsWhenAsked)
+{
+    const QTemporaryDir folder;
+    const auto database = Database::open(folder.filePath(QStringLiteral("new")), OpenMode::CreateIfMissing).value();
+    std::vector<std::pair<int, int>> told;
+    const auto stopped = importStudio(*database, test::smallStudio(), test::someMoment(), [&told](int done, int of) {
+        told.emplace_back(done, of);
+        return done < 1;
+    });
+    ASSERT_FALSE(stopped);
+    EXPECT_EQ(stopped.error().kind, StoreError::Kind::Cancelled);
+    EXPECT_EQ(told, (std::vector<std::pair<int, int>>{{0, 2}, {1, 2}}));
+    EXPECT_EQ(StudioReader(*database).name().value(), "");
+    EXPECT_TRUE(importStudio(*database, test::smallStudio(), test::someMoment())) << "nothing was left behind";
+    const auto cancelled = exportStudio(*database, test::smallStudioDay(), [](int, int) { return false; });
+    ASSERT_FALSE(cancelled);
+    EXPECT_EQ(cancelled.error().kind, StoreError::Kind::Cancelled);
+}
+
+TEST(StudioImport, FaultsNameTheClientAndTheEntry)
+{
+    exchange::StudioDocument document = test::smallStudio();
+    document.clients[0].client.coach = base::CoachId(7);
+    EXPECT_EQ(refusalOf(document), "Ada Lund: there is no coach 7");
+
+    document = test::smallStudio();
+    document.clients[0].lifts[1].events[3].sessionCode = "S9";
+    EXPECT_EQ(refusalOf(document), "Ada Lund: there is no session S9 for the entry of 2026-11-03");
+
+    document = test::smallStudio();
+    progression::CoachSet set;
+    set.reason = "because";
+    set.load = test::kilos(61);
+    document.clients[0].lifts[1].events.push_back({{test::smallStudioDay(), set}, {}});
+    EXPECT_EQ(refusalOf(document), "Ada Lund: squat, entry of 2026-11-24: load is not a load that the equipment can give");
+
+    document = test::smallStudio();
+    document.clients[1].client.sessionsPerWeek = 9;
+    EXPECT_EQ(refusalOf(document).substr(0, 11), "Bo Arden: T");
+
+    document = test::smallStudio();
+    std::get<progression::Exposure>(document.clients[0].lifts[1].events[2].event.body).sets[0].amount = 2'000'000'000;
+    EXPECT_EQ(refusalOf(document).substr(0, 11), "Ada Lund: T");
+}
+
+TEST(StudioImport, TwoSessionsWithOneCodeAreRefused)
+{
+    exchange::StudioDocument document = test::smallStudio();
+    document.clients[0].sessions[1].code = "S1";
+    EXPECT_NE(refusalOf(document).find("session.code"), std::string::npos);
+}
+
+}  // namespace chalk::store
