@@ -16,7 +16,7 @@ USING_NAMESPACE = re.compile(r"\busing\s+namespace\s+(?!\w*literals)")
 NO_CPP20_OF_OURS = re.compile(r"#include <(format|expected|source_location|ranges)>|std::views::")
 ONLY_NAMES = re.compile(r"^\s*(?:(?:class|struct) \w+;\s*)*$")
 SNAKE = re.compile(r"^[a-z0-9]+(_[a-z0-9]+)*\.(cpp|h)$")
-BINARY = (".otf", ".ttf", ".png", ".pdf", ".ico")
+BINARY = (".otf", ".ttf", ".png", ".pdf", ".ico", ".chalkrung")
 CHECKER = "tests/lint/"
 NOT_OURS = ("LICENSE", ".git")
 

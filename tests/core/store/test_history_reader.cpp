@@ -27,7 +27,7 @@ TEST_F(HistoryReaderTest, EntriesComeWithTheirDecisions)
         EXPECT_EQ(history[i].session.isNone(), !events[i].sessionCode.has_value());
         rules.push_back(test::namesOf(history[i].rules));
     }
-    EXPECT_EQ(rules, (std::vector<std::string>{"U-1 K-1", "B-5", "L-1", "L-1", "L-1"}));
+    EXPECT_EQ(rules, (std::vector<std::string>{"U-1 K-1", "B-5", "L-1", "L-1", "G-1 L-1"}));
     EXPECT_EQ(history[0].stageAfter, progression::Stage::BaseLoad);
     EXPECT_EQ(history[4].after.load, test::kilos(50));
     EXPECT_FALSE(history[4].isCorrected);
