@@ -67,6 +67,8 @@ std::optional<AttentionReason> clearanceDue(const clients::Clearance& clearance,
         return ClearanceDue{clearance.askedOn ? Cause::Waiting : Cause::NotAsked, clearance.askedOn, clearance.reason};
     case ClearanceState::StopAndSeek:
         return ClearanceDue{Cause::StopAndSeek, clearance.askedOn, clearance.reason};
+    case ClearanceState::Unanswered:
+        return ClearanceDue{Cause::IntakeOpen, {}, {}};
     case ClearanceState::Granted:
         if (!clearance.validUntil || *clearance.validUntil - day > thresholds.clearanceEndsDays) {
             return std::nullopt;

@@ -26,6 +26,7 @@ struct AttentionThresholds {
 /// Loaded work waits for clearance, or will.
 struct ClearanceDue {
     enum class Cause : std::uint8_t {
+        IntakeOpen,   ///< the health intake is not finished
         NotAsked,     ///< recommended, and no letter went out
         Waiting,      ///< the letter went out on `day`
         StopAndSeek,  ///< not to train before a doctor was seen

@@ -6,7 +6,7 @@ namespace chalk::clients {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> kClearanceKeys{"not_needed", "recommended", "stop_and_seek", "granted"};
+constexpr std::array<std::string_view, 5> kClearanceKeys{"not_needed", "recommended", "stop_and_seek", "granted", "unanswered"};
 
 /// The first UTF-8 character of a word, ASCII letters in upper case.
 std::string firstCharacterOf(std::string_view word)
@@ -31,6 +31,7 @@ bool isBlocked(const Clearance& clearance, base::Date day)
         return false;
     case ClearanceState::Recommended:
     case ClearanceState::StopAndSeek:
+    case ClearanceState::Unanswered:
         return true;
     case ClearanceState::Granted:
         return clearance.validUntil && day > *clearance.validUntil;

@@ -47,8 +47,8 @@ struct Caution {
     bool operator==(const Caution&) const = default;
 };
 
-/// Whether a client may train with load. `NotNeeded` and `Granted` may; the others may not.
-enum class ClearanceState : std::uint8_t { NotNeeded, Recommended, StopAndSeek, Granted };
+/// Whether a client may train with load. `NotNeeded` and `Granted` may; the others may not. `Unanswered`: the health intake is not finished.
+enum class ClearanceState : std::uint8_t { NotNeeded, Recommended, StopAndSeek, Granted, Unanswered };
 
 /// What the health intake led to and what came back from it.
 struct Clearance {
@@ -58,6 +58,7 @@ struct Clearance {
     std::optional<base::Date> grantedOn;
     std::optional<base::Date> validUntil;    ///< last day
     std::string limits;
+    std::string grantedBy{};                 ///< who wrote the letter
 
     bool operator==(const Clearance&) const = default;
 };

@@ -45,6 +45,9 @@ LockWords lockWordsOf(const ClientCase& client)
                                            .arg(datedText(*clearance.validUntil))
                                      : what};
     }
+    if (clearance.state == ClearanceState::Unanswered) {
+        return {BoardText::tr("The health intake is not finished"), BoardText::tr("No loaded work and no card before its questions are answered.")};
+    }
     const QString letter = clearance.askedOn ? BoardText::tr("The letter went on %1.").arg(datedText(*clearance.askedOn))
                                              : BoardText::tr("No letter has gone yet.");
     return {BoardText::tr("Waiting for %1’s doctor").arg(firstNameOf(client.client)), letter + QLatin1Char(' ') + what};
@@ -61,6 +64,8 @@ QString clearanceTitleOf(const Clearance& clearance)
         return BoardText::tr("Not today: medical advice first");
     case ClearanceState::Granted:
         return BoardText::tr("Cleared by the doctor");
+    case ClearanceState::Unanswered:
+        return BoardText::tr("The health intake is not finished");
     }
     return {};
 }

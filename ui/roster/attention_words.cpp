@@ -53,6 +53,8 @@ QString whyAsked(const ClearanceDue& due)
                                   : asSentence(due.reason);
     case ClearanceDue::Cause::StopAndSeek:
         return due.reason.empty() ? attentionWords(QT_TRANSLATE_NOOP("Attention", "No training until a doctor has been seen.")) : asSentence(due.reason);
+    case ClearanceDue::Cause::IntakeOpen:
+        return attentionWords(QT_TRANSLATE_NOOP("Attention", "The health intake is not finished."));
     case ClearanceDue::Cause::RanOut:
     case ClearanceDue::Cause::RunsOut:
         return {};
@@ -73,6 +75,8 @@ QString whatIsWaitedFor(const ClearanceDue& due)
         return attentionWords(QT_TRANSLATE_NOOP("Attention", "The doctor’s clearance ran out on %1.")).arg(day);
     case ClearanceDue::Cause::RunsOut:
         return attentionWords(QT_TRANSLATE_NOOP("Attention", "The doctor’s clearance runs out on %1.")).arg(day);
+    case ClearanceDue::Cause::IntakeOpen:
+        return attentionWords(QT_TRANSLATE_NOOP("Attention", "Loaded work waits for the answers."));
     }
     return {};
 }
