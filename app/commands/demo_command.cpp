@@ -1,13 +1,11 @@
 #include "app/commands/demo_command.h"
 
 #include "core/exchange/catalogue_json.h"
-#include "core/exchange/studio_json.h"
+#include "core/exchange/studio_folder.h"
 #include "core/simulation/harbour_studio.h"
 #include "core/simulation/simulated_crowd.h"
 #include "core/store/studio_import.h"
 
-#include <QDir>
-#include <QFile>
 #include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -71,7 +69,8 @@ int makeCrowd(const CommandContext& context, int clients, int years, int seed)
 int makeDemo(const CommandContext& context)
 {
     const QString folder = context.value(QStringLiteral("from"), QStringLiteral(":/demo"));
-    auto document = exchange::readStudio(exchange::studioFilesIn(folder));
+    auto document = exchange::studioFilesIn(folder).and_then(
+        [](const exchange::StudioFiles& files) { return exchange::readStudio(files, exchange::builtInCatalogue()); });
     if (!document) {
         return context.refuse(folder + QLatin1Char('/') + document.error().message());
     }
@@ -86,17 +85,12 @@ int makeDemo(const CommandContext& context)
 
 int writeFiles(const CommandContext& context)
 {
-    const QDir folder(context.value(QStringLiteral("write")));
-    if (!folder.mkpath(QStringLiteral("clients"))) {
-        return context.refuse(QStringLiteral("the folder %1 cannot be made").arg(folder.path()));
+    const QString folder = context.value(QStringLiteral("write"));
+    const auto files = exchange::writeStudio(simulation::harbourStudio(exchange::builtInCatalogue()));
+    if (const auto written = exchange::writeFilesInto(folder, files); !written) {
+        return context.giveUp(folder + QLatin1Char('/') + written.error().message());
     }
-    for (const auto& [name, text] : exchange::writeStudio(simulation::harbourStudio(exchange::builtInCatalogue()))) {
-        QFile file(folder.filePath(name));
-        if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size()) {
-            return context.giveUp(QStringLiteral("%1: %2").arg(file.fileName(), file.errorString()));
-        }
-    }
-    context.out << "The demo studio's files are in " << folder.path() << '\n';
+    context.out << "The demo studio's files are in " << folder << '\n';
     return kDone;
 }
 

@@ -1,70 +1,14 @@
 #pragma once
 
-#include "core/clients/client.h"
-#include "core/lifts/equipment.h"
-#include "core/progression/event.h"
-#include "core/progression/lift_state.h"
-#include "core/sessions/session.h"
-
-#include <optional>
-#include <string>
-#include <vector>
+#include "core/studio/studio_document.h"
 
 namespace chalk::exchange {
 
-/// One thing of the studio's that lifts are loaded with: `Olympic bar`, `Dumbbells`, `Cable stack`.
-struct StudioEquipment {
-    std::string key;   ///< unique in the studio
-    std::string name;
-    lifts::EquipmentKind kind = lifts::EquipmentKind::Barbell;
-    base::MassUnit unit = base::MassUnit::Kilogram;
-    lifts::Equipment equipment;
-
-    bool operator==(const StudioEquipment&) const = default;
-};
-
-/// One entry of a lift's log, with the session that it was done in.
-struct DocumentEvent {
-    progression::Event event;
-    std::optional<std::string> sessionCode;
-
-    bool operator==(const DocumentEvent&) const = default;
-};
-
-struct DocumentLift {
-    lifts::Pattern pattern = lifts::Pattern::Squat;
-    std::string exerciseKey;   ///< of the catalogue, at the start; a swap changes it
-    std::string equipmentKey;  ///< of the studio's equipment at the start; empty for none of it
-    progression::LiftSetup setup;
-    base::Date startedOn;
-    std::vector<DocumentEvent> events;  ///< in the order in which they were entered
-
-    bool operator==(const DocumentLift&) const = default;
-};
-
-struct DocumentClient {
-    clients::Client client;  ///< ids are those of the document, counted from 1
-    std::vector<clients::Caution> cautions;
-    clients::Clearance clearance;
-    std::vector<DocumentLift> lifts;
-    std::vector<sessions::Session> sessions;
-
-    bool operator==(const DocumentClient&) const = default;
-};
-
-/// A whole studio as plain values: what files in the open format say and what the store takes in or gives out.
-struct StudioDocument {
-    std::string name;
-    std::vector<clients::Coach> coaches;
-    std::vector<StudioEquipment> equipment;
-    std::vector<DocumentClient> clients;
-    base::Date today;  ///< the day that the document's dates lead up to
-
-    bool operator==(const StudioDocument&) const = default;
-};
-
-/// Moves every date of the document by the same whole number of weeks, so that its `today` falls in the ISO week of `day`
-/// (birth dates stay), and then sets `today` to `day`.
-void slideTo(StudioDocument& document, base::Date day);
+using studio::DocumentClient;
+using studio::DocumentEvent;
+using studio::DocumentLift;
+using studio::StudioDocument;
+using studio::StudioEquipment;
+using studio::slideTo;
 
 }  // namespace chalk::exchange

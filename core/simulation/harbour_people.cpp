@@ -109,13 +109,13 @@ std::vector<Person> peopleOfTobias()
     };
 }
 
-void addCaution(exchange::DocumentClient& client, const char* part, const char* text, const char* shortText, std::vector<lifts::CautionTag> tags,
+void addCaution(studio::DocumentClient& client, const char* part, const char* text, const char* shortText, std::vector<lifts::CautionTag> tags,
                 std::optional<base::Date> until = {})
 {
     client.cautions.push_back({{}, part, text, shortText, std::move(tags), until});
 }
 
-void grant(exchange::DocumentClient& client, base::Date on, const char* reason, const char* limits)
+void grant(studio::DocumentClient& client, base::Date on, const char* reason, const char* limits)
 {
     client.clearance = {clients::ClearanceState::Granted, reason, on - 9, on, on + 365, limits};
 }
@@ -131,7 +131,7 @@ std::vector<Person> harbourPeople()
     return people;
 }
 
-void addParticulars(exchange::DocumentClient& client, base::Date today)
+void addParticulars(studio::DocumentClient& client, base::Date today)
 {
     using lifts::CautionTag;
     const std::string& name = client.client.name;

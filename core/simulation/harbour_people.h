@@ -39,7 +39,7 @@ struct Person {
 [[nodiscard]] std::vector<Person> harbourPeople();
 
 /// Cautions, clearance, and what else is particular to somebody, put into the document.
-void addParticulars(exchange::DocumentClient& client, base::Date today);
+void addParticulars(studio::DocumentClient& client, base::Date today);
 
 /// What coaches do to somebody's lift, and its pains, put into the story.
 void addEvents(LiftStory& story, const std::string& name, base::Date today);

@@ -106,10 +106,10 @@ clients::Client profileOf(const Person& person, int number, base::Date today, Ch
     return client;
 }
 
-exchange::DocumentClient clientOf(const Person& person, int number, const exchange::StudioDocument& studio, const lifts::Catalogue& catalogue)
+studio::DocumentClient clientOf(const Person& person, int number, const studio::StudioDocument& studio, const lifts::Catalogue& catalogue)
 {
     Chance chance(static_cast<std::uint64_t>(788055 + 977 * number));
-    exchange::DocumentClient client;
+    studio::DocumentClient client;
     client.client = profileOf(person, number, studio.today, chance);
     client.sessions = sessionsOf(person, studio.today, chance);
     addParticulars(client, studio.today);
@@ -127,9 +127,9 @@ exchange::DocumentClient clientOf(const Person& person, int number, const exchan
 
 }  // namespace
 
-exchange::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
+studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
 {
-    exchange::StudioDocument studio;
+    studio::StudioDocument studio;
     studio.name = "Ketch Lane Studio";
     studio.today = *base::Date::fromYmd(2026, 11, 24);
     studio.coaches = {{base::CoachId(1), "Ines"}, {base::CoachId(2), "Tobias"}};

@@ -32,9 +32,9 @@ void setPain(progression::EventBody& body, int pain)
     }
 }
 
-exchange::DocumentLift playOn(LiftMachine& machine, const LiftStory& story, const Talent& talent, std::uint64_t seed)
+studio::DocumentLift playOn(LiftMachine& machine, const LiftStory& story, const Talent& talent, std::uint64_t seed)
 {
-    exchange::DocumentLift lift{story.pattern, story.exerciseKey, story.equipmentKey, story.setup, story.sessions.front().date, {}};
+    studio::DocumentLift lift{story.pattern, story.exerciseKey, story.equipmentKey, story.setup, story.sessions.front().date, {}};
     SimulatedLifter lifter(talent, seed);
     const auto add = [&machine, &lift](base::Date date, progression::EventBody body, const std::string& code) {
         machine.apply(date, body);
@@ -66,15 +66,15 @@ exchange::DocumentLift playOn(LiftMachine& machine, const LiftStory& story, cons
 
 }  // namespace
 
-exchange::DocumentLift play(const LiftStory& story, const Talent& talent, std::uint64_t seed)
+studio::DocumentLift play(const LiftStory& story, const Talent& talent, std::uint64_t seed)
 {
     LiftMachine machine = machineOf(story);
     return playOn(machine, story, talent, seed);
 }
 
-exchange::DocumentLift playTowards(const LiftStory& story, const Ending& ending, const Talent& talent, std::uint64_t seed)
+studio::DocumentLift playTowards(const LiftStory& story, const Ending& ending, const Talent& talent, std::uint64_t seed)
 {
-    exchange::DocumentLift best;
+    studio::DocumentLift best;
     int least = 1'000'000;
     Chance chance(seed);
     for (int i = 0; i < kTries && least > 0; ++i) {
@@ -83,7 +83,7 @@ exchange::DocumentLift playTowards(const LiftStory& story, const Ending& ending,
         varied.gain *= 0.4 + 1.4 * chance.unit();
         varied.learning = 20 + chance.below(70);
         LiftMachine machine = machineOf(story);
-        exchange::DocumentLift lift = playOn(machine, story, varied, chance.next());
+        studio::DocumentLift lift = playOn(machine, story, varied, chance.next());
         if (const int far = distance(machine, ending); far < least) {
             least = far;
             best = std::move(lift);

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/exchange/studio_document.h"
 #include "core/simulation/simulated_lifter.h"
+#include "core/studio/studio_document.h"
 
 #include <map>
 #include <vector>
@@ -33,9 +33,9 @@ struct Ending {
 };
 
 /// Plays a story with one talent and one seed.
-[[nodiscard]] exchange::DocumentLift play(const LiftStory& story, const Talent& talent, std::uint64_t seed);
+[[nodiscard]] studio::DocumentLift play(const LiftStory& story, const Talent& talent, std::uint64_t seed);
 
 /// Plays a story with many talents and seeds, and keeps the one that ends nearest to `ending`.
-[[nodiscard]] exchange::DocumentLift playTowards(const LiftStory& story, const Ending& ending, const Talent& talent, std::uint64_t seed);
+[[nodiscard]] studio::DocumentLift playTowards(const LiftStory& story, const Ending& ending, const Talent& talent, std::uint64_t seed);
 
 }  // namespace chalk::simulation

@@ -41,10 +41,10 @@ SimulatedCrowd::SimulatedCrowd(const lifts::Catalogue& catalogue, int weeks, bas
     }
 }
 
-exchange::DocumentClient SimulatedCrowd::client(int number) const
+studio::DocumentClient SimulatedCrowd::client(int number) const
 {
     Chance chance(m_seed * 1'000'003U + static_cast<std::uint64_t>(number));
-    exchange::DocumentClient client;
+    studio::DocumentClient client;
     const auto first = static_cast<std::size_t>(chance.below(static_cast<int>(kFirstNames.size())));
     const auto last = static_cast<std::size_t>(chance.below(static_cast<int>(kLastNames.size())));
     client.client = {base::ClientId(number), fmt::format("{} {} {}", kFirstNames[first], kLastNames[last], number),

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/exchange/studio_document.h"
 #include "core/lifts/catalogue.h"
+#include "core/studio/studio_document.h"
 
 namespace chalk::simulation {
 
@@ -12,9 +12,9 @@ public:
     SimulatedCrowd(const lifts::Catalogue& catalogue, int weeks, base::Date today, std::uint64_t seed);
 
     [[nodiscard]] const std::vector<clients::Coach>& coaches() const { return m_coaches; }
-    [[nodiscard]] const std::vector<exchange::StudioEquipment>& equipment() const { return m_equipment; }
+    [[nodiscard]] const std::vector<studio::StudioEquipment>& equipment() const { return m_equipment; }
     /// Client number `number`, from 1.
-    [[nodiscard]] exchange::DocumentClient client(int number) const;
+    [[nodiscard]] studio::DocumentClient client(int number) const;
 
 private:
     const lifts::Catalogue& m_catalogue;
@@ -22,7 +22,7 @@ private:
     base::Date m_today;
     std::uint64_t m_seed;
     std::vector<clients::Coach> m_coaches;
-    std::vector<exchange::StudioEquipment> m_equipment;
+    std::vector<studio::StudioEquipment> m_equipment;
 };
 
 }  // namespace chalk::simulation

@@ -9,7 +9,7 @@ namespace {
 
 using base::Load;
 using base::MassUnit;
-using exchange::StudioEquipment;
+using studio::StudioEquipment;
 using lifts::EquipmentKind;
 
 Load whole(double value)

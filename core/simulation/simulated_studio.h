@@ -1,16 +1,16 @@
 #pragma once
 
-#include "core/exchange/studio_document.h"
 #include "core/lifts/catalogue.h"
 #include "core/simulation/chance.h"
 #include "core/simulation/simulated_lifter.h"
+#include "core/studio/studio_document.h"
 
 #include <vector>
 
 namespace chalk::simulation {
 
 /// Bars, plates, dumbbells, kettlebells and stacks of a small studio, in kg, and a bar and dumbbells in lb.
-[[nodiscard]] std::vector<exchange::StudioEquipment> studioEquipment();
+[[nodiscard]] std::vector<studio::StudioEquipment> studioEquipment();
 
 /// An exercise and the equipment that it is done with.
 struct LiftChoice {
@@ -19,7 +19,7 @@ struct LiftChoice {
 };
 
 /// The set-up of a lift: what the catalogue says of the exercise, the equipment of that key, and the person.
-[[nodiscard]] progression::LiftSetup setupOf(const lifts::Exercise& exercise, const std::vector<exchange::StudioEquipment>& equipment,
+[[nodiscard]] progression::LiftSetup setupOf(const lifts::Exercise& exercise, const std::vector<studio::StudioEquipment>& equipment,
                                              const char* equipmentKey, const clients::Client& client);
 
 /// A first strength for the lift that suits the person: body mass × a share by pattern and kind × `factor`.

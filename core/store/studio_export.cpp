@@ -3,8 +3,8 @@
 #include "core/store/profile_rows.h"
 #include "core/store/studio_reader.h"
 
-#include <algorithm>
 #include <map>
+#include <utility>
 
 namespace chalk::store {
 
@@ -81,13 +81,20 @@ private:
 
     std::vector<exchange::DocumentEvent> readEvents(base::LiftId lift)
     {
-        std::vector<LogEntry> entries = m_log.presentEntries(lift);
-        std::sort(entries.begin(), entries.end(), [](const LogEntry& a, const LogEntry& b) { return a.root < b.root; });
         std::vector<exchange::DocumentEvent> events;
-        events.reserve(entries.size());
-        for (LogEntry& entry : entries) {
-            const auto code = m_codes.find(entry.session);
-            events.push_back({std::move(entry.event), code == m_codes.end() ? std::nullopt : std::optional(code->second)});
+        std::map<base::EventId, std::size_t> places;  // of first versions
+        for (LogEntry& row : m_log.allEntries(lift)) {
+            const auto [place, isFirst] = places.try_emplace(row.root, events.size());
+            if (isFirst) {
+                const auto code = m_codes.find(row.session);
+                events.push_back({std::move(row.event), code == m_codes.end() ? std::nullopt : std::optional(code->second)});
+                continue;
+            }
+            exchange::DocumentEvent& entry = events[place->second];
+            entry.isTakenBack = row.isVoid;
+            if (!row.isVoid && row.event != entry.event) {
+                entry.former.push_back(std::exchange(entry.event, std::move(row.event)));
+            }
         }
         return events;
     }

@@ -135,7 +135,14 @@ void StudioImport::addEvents(const std::vector<exchange::DocumentEvent>& events,
             }
             session = found->second;
         }
-        m_log.append({lift, entry.event, m_act, session, {}, false});
+        base::EventId last;
+        for (const progression::Event& version : entry.former) {
+            last = m_log.append({lift, version, m_act, session, last, false});
+        }
+        last = m_log.append({lift, entry.event, m_act, session, last, false});
+        if (entry.isTakenBack) {
+            m_log.append({lift, entry.event, m_act, session, last, true});
+        }
     }
 }
 
@@ -147,7 +154,9 @@ void StudioImport::judge(const std::vector<exchange::DocumentEvent>& events, bas
     }
     std::vector<const progression::Event*> ordered;
     for (const exchange::DocumentEvent& entry : events) {
-        ordered.push_back(&entry.event);
+        if (!entry.isTakenBack) {
+            ordered.push_back(&entry.event);
+        }
     }
     std::stable_sort(ordered.begin(), ordered.end(), [](const auto* a, const auto* b) { return a->date < b->date; });
     const QString pattern = qstringOf(lifts::keyOf(fresh->pattern));

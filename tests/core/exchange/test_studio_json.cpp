@@ -1,5 +1,6 @@
 #include "core/exchange/studio_json.h"
 
+#include "core/exchange/catalogue_json.h"
 #include "tests/support/small_studio.h"
 
 #include <gtest/gtest.h>
@@ -20,7 +21,7 @@ std::string faultAfter(const char* from, const char* to)
         return std::string("no such text: ") + from;
     }
     ada.replace(at, static_cast<qsizetype>(std::string_view(from).size()), to);
-    const auto read = readStudio(files);
+    const auto read = readStudio(files, builtInCatalogue());
     return read ? "none" : read.error().fault.field;
 }
 
@@ -47,7 +48,7 @@ TEST(StudioJson, WhatIsWrittenReadsBackAndWritesTheSameBytes)
 {
     const StudioDocument document = test::smallStudio();
     const StudioFiles files = writeStudio(document);
-    const auto read = readStudio(files);
+    const auto read = readStudio(files, builtInCatalogue());
     ASSERT_TRUE(read) << read.error().message().toStdString();
     EXPECT_EQ(comparable(*read), comparable(document));
     EXPECT_EQ(writeStudio(*read), files);
@@ -62,19 +63,19 @@ TEST(StudioJson, FaultsNameFileAndPlace)
     EXPECT_EQ(faultAfter("\"sessions_per_week\":2", "\"sessions_per_week\":0"), "sessions_per_week");
     EXPECT_EQ(faultAfter("\"at\":\"09:00\"", "\"at\":\"25:00\""), "sessions[0].at");
     EXPECT_EQ(faultAfter("\"S0\"", "\"S1\""), "sessions[1].code");
-    EXPECT_EQ(faultAfter("\"lower_back\"", "\"luck\""), "cautions[0].tags");
+    EXPECT_EQ(faultAfter("\"lower_back\"", "\"luck\""), "cautions[0].tags[0]");
     EXPECT_EQ(faultAfter("\"state\":\"not_needed\"", "\"state\":\"fine\""), "clearance.state");
     EXPECT_EQ(faultAfter("\"equipment\":\"dumbbells\"", "\"equipment\":\"anvils\""), "lifts[0].equipment");
     EXPECT_EQ(faultAfter("\"rir\":5", "\"rir\":11"), "lifts[1].events[1].sets[0].rir");
     EXPECT_EQ(faultAfter("\"rir\":5", "\"rir\":true"), "lifts[1].events[1].sets[0].rir");
     EXPECT_EQ(faultAfter("\"load\":30", "\"load\":30.001"), "lifts[1].events[1].sets[0].load");
     EXPECT_EQ(faultAfter("\"session\":\"S1\"", "\"session\":\"S9\""), "lifts[1].events[3].session");
-    EXPECT_EQ(faultAfter("{\n", "{\n  ,"), "line 2, column 4");
+    EXPECT_EQ(faultAfter("{\n", "{\n  ,"), "");
 }
 
 TEST(StudioJson, AMissingHeaderIsNamed)
 {
-    const auto read = readStudio({});
+    const auto read = readStudio({}, builtInCatalogue());
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().file, QStringLiteral("studio.json"));
 }

@@ -1,7 +1,7 @@
 #include "core/simulation/harbour_studio.h"
 
 #include "core/exchange/catalogue_json.h"
-#include "core/exchange/studio_json.h"
+#include "core/exchange/studio_folder.h"
 
 #include <QFile>
 
@@ -61,7 +61,7 @@ Occurrences occurrencesIn(const exchange::StudioDocument& document)
 
 exchange::StudioDocument embeddedStudio()
 {
-    return exchange::readStudio(exchange::studioFilesIn(QStringLiteral(":/demo"))).value();
+    return exchange::readStudio(exchange::studioFilesIn(QStringLiteral(":/demo")).value(), exchange::builtInCatalogue()).value();
 }
 
 }  // namespace
@@ -69,7 +69,7 @@ exchange::StudioDocument embeddedStudio()
 TEST(HarbourStudio, IsWhatTheSimulationInvents)
 {
     const auto files = exchange::writeStudio(harbourStudio(exchange::builtInCatalogue()));
-    const auto embedded = exchange::studioFilesIn(QStringLiteral(":/demo"));
+    const auto embedded = exchange::studioFilesIn(QStringLiteral(":/demo")).value();
     ASSERT_EQ(files.size(), embedded.size());
     for (const auto& [name, text] : files) {
         EXPECT_TRUE(embedded.at(name) == text) << name.toStdString() << " is not what `chalkrung demo --write` writes";

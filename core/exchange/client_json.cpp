@@ -1,0 +1,169 @@
+#include "core/exchange/client_json.h"
+
+#include "core/exchange/lift_json.h"
+#include "core/exchange/studio_fields.h"
+
+#include <QJsonArray>
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+namespace chalk::exchange {
+
+namespace {
+
+/// Reads one client; the fault of the reader is that of the file.
+class ClientReading {
+public:
+    ClientReading(ObjectReader& reader, const StudioDocument& studio, const lifts::Catalogue& catalogue, std::set<std::string>& codes)
+        : m_reader(reader), m_studio(studio), m_catalogue(catalogue), m_codes(codes)
+    {
+    }
+
+    DocumentClient read()
+    {
+        m_reader.allowOnly({"name", "born", "goal", "coach", "unit", "body_mass", "started", "sessions_per_week", "away_until", "clearance", "cautions",
+                            "sessions", "lifts"});
+        readProfile();
+        readClearance();
+        eachOf(m_reader, "cautions", [this](ObjectReader& item) { readCaution(item); });
+        eachOf(m_reader, "sessions", [this](ObjectReader& item) { readSession(item); });
+        readLifts();
+        return std::move(m_client);
+    }
+
+private:
+    void readProfile()
+    {
+        clients::Client& client = m_client.client;
+        client.name = labelAt(m_reader, "name");
+        client.birthDate = optionalDayAt(m_reader, "born");
+        client.goal = proseAt(m_reader, "goal");
+        client.coach = coachAt(m_reader);
+        client.unit = unitAt(m_reader);
+        client.bodyMass = optionalMassAt(m_reader, "body_mass");
+        client.startedOn = dayAt(m_reader, "started");
+        client.sessionsPerWeek = m_reader.wholeNumber("sessions_per_week", 1, 7);
+        client.awayUntil = optionalDayAt(m_reader, "away_until");
+        if (client.birthDate && *client.birthDate >= std::min(client.startedOn, m_studio.today)) {
+            m_reader.fail("born", "must lie before the first day here");
+        }
+    }
+
+    void readClearance()
+    {
+        clients::Clearance& clearance = m_client.clearance;
+        ObjectReader item(m_reader.required("clearance"), m_reader.pathOf("clearance"));
+        item.allowOnly({"state", "reason", "asked", "granted", "valid_until", "limits"});
+        clearance.state = wordAt(item, "state", clients::clearanceStateOf, "not_needed, recommended, stop_and_seek or granted");
+        clearance.reason = proseAt(item, "reason");
+        clearance.askedOn = optionalDayAt(item, "asked");
+        clearance.grantedOn = optionalDayAt(item, "granted");
+        clearance.validUntil = optionalDayAt(item, "valid_until");
+        clearance.limits = proseAt(item, "limits");
+        checkPast(item, "asked", clearance.askedOn);
+        checkPast(item, "granted", clearance.grantedOn);
+        if (clearance.askedOn && clearance.grantedOn && *clearance.grantedOn < *clearance.askedOn) {
+            item.fail("granted", "must not lie before `asked`");
+        }
+        if (clearance.grantedOn && clearance.validUntil && *clearance.validUntil < *clearance.grantedOn) {
+            item.fail("valid_until", "must not lie before `granted`");
+        }
+        if (item.fault()) {
+            m_reader.take(*item.fault());
+        }
+    }
+
+    void checkPast(ObjectReader& reader, const char* field, std::optional<base::Date> day) const
+    {
+        if (day && *day > m_studio.today) {
+            reader.fail(field, "lies after the studio's day");
+        }
+    }
+
+    void readCaution(ObjectReader& reader)
+    {
+        reader.allowOnly({"body_part", "text", "short", "tags", "until"});
+        clients::Caution caution{{}, labelAt(reader, "body_part"), proseAt(reader, "text"), labelAt(reader, "short"), {}, optionalDayAt(reader, "until")};
+        const QJsonArray tags = reader.array("tags");
+        for (qsizetype i = 0; i < tags.size(); ++i) {
+            const auto tag = lifts::cautionTagOf(tags[i].toString().toStdString());
+            const std::string place = fmt::format("{}[{}]", reader.pathOf("tags"), i);
+            if (!tag) {
+                reader.take({place, "is no caution that is known here"});
+            } else if (std::find(caution.tags.begin(), caution.tags.end(), *tag) != caution.tags.end()) {
+                reader.take({place, "is named twice"});
+            } else {
+                caution.tags.push_back(*tag);
+            }
+        }
+        m_client.cautions.push_back(std::move(caution));
+    }
+
+    void readSession(ObjectReader& reader)
+    {
+        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state"});
+        sessions::Session session;
+        session.code = labelAt(reader, "code");
+        if (reader.isSound() && !m_codes.insert(session.code).second) {
+            reader.fail("code", "is that of another session already");
+        }
+        session.date = dayAt(reader, "date");
+        session.startMinute = wordAt(reader, "at", sessions::parseClock, "a time, HH:MM");
+        session.minutes = reader.wholeNumber("minutes", 5, 480);
+        session.coach = coachAt(reader);
+        session.place = proseAt(reader, "place");
+        session.placeCapacity = reader.wholeNumber("places", 1, 100);
+        session.kind = wordAt(reader, "kind", sessions::sessionKindOf, "training, movement_screen or trial");
+        session.state = wordAt(reader, "state", sessions::sessionStateOf, "planned, printed, recorded, missed, cancelled_in_time or cancelled_late");
+        const bool isOver = session.state == sessions::SessionState::Recorded || session.state == sessions::SessionState::Missed;
+        if (isOver && session.date > m_studio.today) {
+            reader.fail("state", "cannot be: the session lies after the studio's day");
+        }
+        m_client.sessions.push_back(std::move(session));
+    }
+
+    void readLifts()
+    {
+        const LiftSurroundings surroundings{m_studio, m_catalogue, m_client.sessions};
+        const QJsonArray array = m_reader.array("lifts");
+        std::set<lifts::Pattern> patterns;
+        for (qsizetype i = 0; i < array.size() && m_reader.isSound(); ++i) {
+            const std::string place = fmt::format("{}[{}]", m_reader.pathOf("lifts"), i);
+            m_client.lifts.push_back(taken(m_reader, readLift(array[i], place, surroundings)));
+            if (!patterns.insert(m_client.lifts.back().pattern).second) {
+                m_reader.take({place + ".pattern", "is that of another lift already"});
+            }
+        }
+    }
+
+    base::CoachId coachAt(ObjectReader& reader) const
+    {
+        const std::string name = labelAt(reader, "coach");
+        for (const clients::Coach& coach : m_studio.coaches) {
+            if (coach.name == name) {
+                return coach.id;
+            }
+        }
+        reader.fail("coach", "is not one of the studio's coaches");
+        return {};
+    }
+
+    ObjectReader& m_reader;
+    const StudioDocument& m_studio;
+    const lifts::Catalogue& m_catalogue;
+    std::set<std::string>& m_codes;
+    DocumentClient m_client;
+};
+
+}  // namespace
+
+JsonResult<DocumentClient> readClient(const QJsonValue& value, const StudioDocument& studio, const lifts::Catalogue& catalogue, std::set<std::string>& codes)
+{
+    ObjectReader reader(value, {});
+    DocumentClient client = ClientReading(reader, studio, catalogue, codes).read();
+    return resultOf(reader, std::move(client));
+}
+
+}  // namespace chalk::exchange

@@ -1,0 +1,116 @@
+#include "core/exchange/client_json.h"
+#include "core/exchange/equipment_json.h"
+#include "core/exchange/json_writing.h"
+#include "core/exchange/lift_json.h"
+#include "core/exchange/line_writer.h"
+
+#include <QJsonArray>
+
+#include <stdexcept>
+
+namespace chalk::exchange {
+
+namespace {
+
+void putDay(QJsonObject& object, const char* field, const std::optional<base::Date>& day)
+{
+    if (day) {
+        put(object, field, textOf(day->toString()));
+    }
+}
+
+QString nameOfCoach(const StudioDocument& studio, base::CoachId id)
+{
+    for (const clients::Coach& coach : studio.coaches) {
+        if (coach.id == id) {
+            return textOf(coach.name);
+        }
+    }
+    throw std::invalid_argument("a coach who is not of the studio");
+}
+
+QByteArray written(const clients::Caution& caution)
+{
+    QJsonArray tags;
+    for (const lifts::CautionTag tag : caution.tags) {
+        tags.append(textOf(lifts::keyOf(tag)));
+    }
+    QJsonObject object;
+    put(object, "body_part", textOf(caution.bodyPart));
+    put(object, "text", textOf(caution.text));
+    put(object, "short", textOf(caution.shortText));
+    put(object, "tags", tags);
+    putDay(object, "until", caution.until);
+    return lineOf(object);
+}
+
+QJsonObject written(const clients::Clearance& clearance)
+{
+    QJsonObject object;
+    put(object, "state", textOf(clients::keyOf(clearance.state)));
+    put(object, "reason", textOf(clearance.reason));
+    putDay(object, "asked", clearance.askedOn);
+    putDay(object, "granted", clearance.grantedOn);
+    putDay(object, "valid_until", clearance.validUntil);
+    put(object, "limits", textOf(clearance.limits));
+    return object;
+}
+
+QByteArray written(const sessions::Session& session, const StudioDocument& studio)
+{
+    QJsonObject object;
+    put(object, "code", textOf(session.code));
+    putDay(object, "date", session.date);
+    put(object, "at", textOf(sessions::clockText(session.startMinute)));
+    put(object, "minutes", session.minutes);
+    put(object, "coach", nameOfCoach(studio, session.coach));
+    put(object, "place", textOf(session.place));
+    put(object, "places", session.placeCapacity);
+    put(object, "kind", textOf(sessions::keyOf(session.kind)));
+    put(object, "state", textOf(sessions::keyOf(session.state)));
+    return lineOf(object);
+}
+
+void writeProfile(LineWriter& writer, const clients::Client& who, const StudioDocument& studio)
+{
+    writer.field("name", textOf(who.name));
+    if (who.birthDate) {
+        writer.field("born", textOf(who.birthDate->toString()));
+    }
+    writer.field("goal", textOf(who.goal));
+    writer.field("coach", nameOfCoach(studio, who.coach));
+    writer.field("unit", who.unit == base::MassUnit::Pound ? QStringLiteral("lb") : QStringLiteral("kg"));
+    if (who.bodyMass) {
+        writer.field("body_mass", numberOf(*who.bodyMass));
+    }
+    writer.field("started", textOf(who.startedOn.toString()));
+    writer.field("sessions_per_week", who.sessionsPerWeek);
+    if (who.awayUntil) {
+        writer.field("away_until", textOf(who.awayUntil->toString()));
+    }
+}
+
+template <class Item, class Write>
+void writeList(LineWriter& writer, const char* name, const std::vector<Item>& items, Write&& write)
+{
+    std::vector<QByteArray> lines;
+    for (const Item& item : items) {
+        lines.push_back(write(item));
+    }
+    writer.list(name, lines);
+}
+
+}  // namespace
+
+QByteArray writtenClient(const DocumentClient& client, const StudioDocument& studio)
+{
+    LineWriter writer;
+    writeProfile(writer, client.client, studio);
+    writer.field("clearance", written(client.clearance));
+    writeList(writer, "cautions", client.cautions, [](const clients::Caution& caution) { return written(caution); });
+    writeList(writer, "sessions", client.sessions, [&studio](const sessions::Session& session) { return written(session, studio); });
+    writeList(writer, "lifts", client.lifts, [](const DocumentLift& lift) { return writtenLift(lift, 2); });
+    return writer.finished() + "\n";
+}
+
+}  // namespace chalk::exchange

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/exchange/json_reading.h"
+#include "core/exchange/studio_document.h"
+#include "core/lifts/catalogue.h"
+
+#include <QByteArray>
+
+#include <string>
+#include <vector>
+
+namespace chalk::exchange {
+
+/// What a lift in a studio's files refers to.
+struct LiftSurroundings {
+    const StudioDocument& studio;  ///< its equipment and its day
+    const lifts::Catalogue& catalogue;
+    const std::vector<sessions::Session>& sessions;  ///< of the client
+};
+
+/// Reads a lift of a client and judges its whole history, so that an event that cannot be is a fault with its place.
+[[nodiscard]] JsonResult<DocumentLift> readLift(const QJsonValue& value, const std::string& path, const LiftSurroundings& surroundings);
+
+/// A lift, written; `depth` is how deep it lies in its file.
+[[nodiscard]] QByteArray writtenLift(const DocumentLift& lift, int depth);
+
+}  // namespace chalk::exchange

@@ -1,0 +1,15 @@
+#pragma once
+
+#include "core/exchange/studio_json.h"
+
+namespace chalk::exchange {
+
+/// The files of a studio in a folder, or in a folder of the program's resources (`:/demo`): `studio.json` and `clients/*.json`;
+/// others are left alone. Fails where there is no studio.json, and on a file that cannot be read or has more than 64 MB.
+[[nodiscard]] StudioResult<StudioFiles> studioFilesIn(const QString& folder);
+
+/// Writes the files of a studio into a folder, which is made where it is not there. Fails, and may leave some files, where one cannot
+/// be written. Files of other clients that are there already are a fault too: they would be read as of this studio.
+[[nodiscard]] StudioResult<void> writeFilesInto(const QString& folder, const StudioFiles& files);
+
+}  // namespace chalk::exchange

@@ -1,0 +1,119 @@
+#include "core/studio/studio_document.h"
+
+#include <algorithm>
+#include <set>
+
+namespace chalk::studio {
+
+namespace {
+
+constexpr int kPrintedMinutesAhead = 120;
+
+void slide(std::optional<base::Date>& date, int days)
+{
+    if (date) {
+        date = *date + days;
+    }
+}
+
+void slideLift(DocumentLift& lift, int days)
+{
+    lift.startedOn = lift.startedOn + days;
+    for (DocumentEvent& entry : lift.events) {
+        entry.event.date = entry.event.date + days;
+        for (progression::Event& version : entry.former) {
+            version.date = version.date + days;
+        }
+    }
+}
+
+void slideClient(DocumentClient& client, int days)
+{
+    client.client.startedOn = client.client.startedOn + days;
+    slide(client.client.awayUntil, days);
+    for (clients::Caution& caution : client.cautions) {
+        slide(caution.until, days);
+    }
+    slide(client.clearance.askedOn, days);
+    slide(client.clearance.grantedOn, days);
+    slide(client.clearance.validUntil, days);
+    for (sessions::Session& session : client.sessions) {
+        session.date = session.date + days;
+    }
+    for (DocumentLift& lift : client.lifts) {
+        slideLift(lift, days);
+    }
+}
+
+/// A moment of a studio's life, and what of a client's log lies after it.
+class Moment {
+public:
+    Moment(base::Date day, int minute) : m_day(day), m_minute(minute) {}
+
+    void rewind(DocumentClient& client)
+    {
+        m_undone.clear();
+        for (sessions::Session& session : client.sessions) {
+            if (isAhead(session)) {
+                m_undone.insert(session.code);
+                const bool isSoon = session.date == m_day && session.startMinute < m_minute + kPrintedMinutesAhead;
+                session.state = isSoon ? sessions::SessionState::Printed : sessions::SessionState::Planned;
+            }
+        }
+        for (DocumentLift& lift : client.lifts) {
+            const auto isUndone = [this](const DocumentEvent& entry) { return isAhead(entry); };
+            lift.events.erase(std::remove_if(lift.events.begin(), lift.events.end(), isUndone), lift.events.end());
+        }
+        const auto isUnborn = [this](const DocumentLift& lift) { return lift.startedOn > m_day || (lift.startedOn == m_day && lift.events.empty()); };
+        client.lifts.erase(std::remove_if(client.lifts.begin(), client.lifts.end(), isUnborn), client.lifts.end());
+    }
+
+private:
+    [[nodiscard]] bool isAhead(const sessions::Session& session) const
+    {
+        return session.date > m_day || (session.date == m_day && session.startMinute >= m_minute);
+    }
+    [[nodiscard]] bool isAhead(const DocumentEvent& entry) const
+    {
+        return entry.event.date > m_day || (entry.sessionCode && m_undone.count(*entry.sessionCode) > 0);
+    }
+
+    base::Date m_day;
+    int m_minute;
+    std::set<std::string> m_undone;  ///< codes of the client's sessions that lie ahead
+};
+
+}  // namespace
+
+std::vector<progression::Event> countingEvents(const DocumentLift& lift)
+{
+    std::vector<progression::Event> events;
+    for (const DocumentEvent& entry : lift.events) {
+        if (!entry.isTakenBack) {
+            events.push_back(entry.event);
+        }
+    }
+    std::stable_sort(events.begin(), events.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+    return events;
+}
+
+void slideTo(StudioDocument& document, base::Date day)
+{
+    const auto mondayOf = [](base::Date date) { return date - date.weekday(); };
+    const int days = mondayOf(day) - mondayOf(document.today);
+    for (DocumentClient& client : document.clients) {
+        slideClient(client, days);
+    }
+    document.today = day;
+}
+
+void rewindTo(StudioDocument& document, base::Date day, int minute)
+{
+    Moment moment(day, minute);
+    for (DocumentClient& client : document.clients) {
+        moment.rewind(client);
+    }
+    document.today = day;
+}
+
+}  // namespace chalk::studio

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "core/clients/client.h"
+#include "core/lifts/equipment.h"
+#include "core/progression/event.h"
+#include "core/progression/lift_state.h"
+#include "core/sessions/session.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace chalk::studio {
+
+/// One thing of the studio's that lifts are loaded with: `Olympic bar`, `Dumbbells`, `Cable stack`.
+struct StudioEquipment {
+    std::string key;   ///< unique in the studio
+    std::string name;
+    lifts::EquipmentKind kind = lifts::EquipmentKind::Barbell;
+    base::MassUnit unit = base::MassUnit::Kilogram;
+    lifts::Equipment equipment;
+
+    bool operator==(const StudioEquipment&) const = default;
+};
+
+/// One entry of a lift's log, with the session that it was done in.
+struct DocumentEvent {
+    progression::Event event;                  ///< as it counts now
+    std::optional<std::string> sessionCode;    ///< of a session of the same client; nothing outside of one
+    std::vector<progression::Event> former{};  ///< the versions that were corrected, oldest first; `event` replaced the last of them
+    bool isTakenBack = false;                  ///< the whole entry counts no longer
+
+    bool operator==(const DocumentEvent&) const = default;
+};
+
+struct DocumentLift {
+    lifts::Pattern pattern = lifts::Pattern::Squat;
+    std::string exerciseKey;   ///< of the catalogue, at the start; a swap changes it
+    std::string equipmentKey;  ///< of the studio's equipment at the start
+    progression::LiftSetup setup;
+    base::Date startedOn;
+    std::vector<DocumentEvent> events;  ///< in the order in which they were entered
+
+    bool operator==(const DocumentLift&) const = default;
+};
+
+struct DocumentClient {
+    clients::Client client;  ///< ids are those of the document, counted from 1
+    std::vector<clients::Caution> cautions;
+    clients::Clearance clearance;
+    std::vector<DocumentLift> lifts;  ///< one of a pattern at most
+    std::vector<sessions::Session> sessions;
+
+    bool operator==(const DocumentClient&) const = default;
+};
+
+/// A whole studio as plain values: what files in the open format say and what the store takes in or gives out.
+struct StudioDocument {
+    std::string name;
+    std::vector<clients::Coach> coaches;
+    std::vector<StudioEquipment> equipment;
+    std::vector<DocumentClient> clients;
+    base::Date today;  ///< the last day that anything is known of: what was done lies on it or before
+
+    bool operator==(const StudioDocument&) const = default;
+};
+
+/// The events of a lift that count, in the order in which they are judged: by date, those of one day as entered, without what was
+/// taken back.
+[[nodiscard]] std::vector<progression::Event> countingEvents(const DocumentLift& lift);
+
+/// Moves every date of the document by the same whole number of weeks, so that its `today` falls in the ISO week of `day`
+/// (birth dates stay), and then sets `today` to `day`.
+void slideTo(StudioDocument& document, base::Date day);
+
+/// Puts the document back to an earlier moment: what was done after it is undone, and its sessions are planned again. Sessions of the
+/// two hours after the moment have their cards printed. `today` becomes `day`. `minute` counts from midnight.
+void rewindTo(StudioDocument& document, base::Date day, int minute);
+
+}  // namespace chalk::studio
