@@ -5,7 +5,7 @@ import sys
 
 from tree import report, root_from
 
-# What a folder without Qt may include besides itself; `base` is open to all. Simulated people make documents of the open format.
+# What a folder of the domain may include besides itself. `base` is open to all.
 DOMAIN = {
     "base": (),
     "clients": ("lifts",),
@@ -16,7 +16,8 @@ DOMAIN = {
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
     "checkin": ("clients", "lifts", "screens", "progression", "sessions", "analysis", "planning"),
-    "simulation": ("clients", "lifts", "screens", "progression", "sessions", "analysis", "planning", "checkin", "exchange"),
+    "studio": ("clients", "lifts", "screens", "progression", "sessions"),
+    "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "checkin"),
 }
 STORE = ("store", "exchange")
 GUI = ("QtGui", "QtWidgets", "QtPrintSupport", "QtCharts", "QtSvg")
