@@ -1,74 +1,22 @@
 #include "app/commands/trace_command.h"
 
-#include "core/exchange/lift_history_json.h"
-#include "ui/common/formats.h"
+#include "core/exchange/lift_trace_json.h"
 #include "ui/common/rule_words.h"
 
-#include <QJsonArray>
 #include <QJsonDocument>
-
-#include <fmt/core.h>
 
 namespace chalk::app {
 
 namespace {
 
 using exchange::JsonFault;
-using progression::Decision;
-using progression::LiftMachine;
 
-/// The decisions on one history and what is due at its end, as one object; or its fault.
-class Trace {
-public:
-    [[nodiscard]] static exchange::JsonResult<QJsonObject> of(const QByteArray& text)
-    {
-        auto history = exchange::readLiftHistory(text);
-        if (!history) {
-            return tl::make_unexpected(history.error());
-        }
-        auto machine = LiftMachine::create(history->setup);
-        if (!machine) {
-            return tl::make_unexpected(JsonFault{machine.error().field, machine.error().reason});
-        }
-        const auto decisions = progression::replay(*machine, history->events);
-        if (!decisions) {
-            const auto& fault = decisions.error();
-            const std::string place = fault.index ? fmt::format("events[{}].", *fault.index) : std::string();
-            return tl::make_unexpected(JsonFault{place + fault.fault.field, fault.fault.reason});
-        }
-        return Trace(*history, *machine).written(*decisions);
-    }
-
-private:
-    Trace(const exchange::LiftHistory& history, const LiftMachine& machine) : m_history(history), m_machine(machine) {}
-
-    [[nodiscard]] QJsonObject written(const std::vector<Decision>& decisions) const
-    {
-        QJsonArray array;
-        for (const Decision& decision : decisions) {
-            const auto& event = m_history.events[decision.index];
-            array.append(QJsonObject{{QStringLiteral("index"), static_cast<qint64>(decision.index)},
-                                     {QStringLiteral("date"), ui::common::qstring(decision.date.toString())},
-                                     {QStringLiteral("type"), ui::common::qstring(progression::typeKeyOf(event.body))},
-                                     {QStringLiteral("rules"), exchange::toJson(decision.rules)},
-                                     {QStringLiteral("after"), prescription(decision.after, decision.rules)}});
-        }
-        const base::Date last = decisions.empty() ? base::Date() : decisions.back().date;
-        const auto due = m_machine.prescriptionOn(m_history.asOf.value_or(last));
-        const auto decided = decisions.empty() ? progression::RuleList() : decisions.back().rules;
-        return {{QStringLiteral("decisions"), array}, {QStringLiteral("next"), prescription(due, decided)}};
-    }
-
-    [[nodiscard]] QJsonObject prescription(const progression::Prescription& next, const progression::RuleList& decided) const
-    {
-        const bool isAdded = std::holds_alternative<lifts::BodyAdded>(m_machine.kit().equipment);
-        const ui::common::RuleFacts facts{m_history.setup.policy, m_history.setup.unit, m_machine.kit().measure, 1, isAdded};
-        return exchange::toJson(next, ui::common::whyOf(decided, next, facts));
-    }
-
-    const exchange::LiftHistory& m_history;
-    const LiftMachine& m_machine;
-};
+QString words(const progression::RuleList& decided, const progression::Prescription& next, const progression::LiftMachine& machine)
+{
+    const auto& setup = machine.setup();
+    const bool isAdded = std::holds_alternative<lifts::BodyAdded>(machine.kit().equipment);
+    return ui::common::whyOf(decided, next, {setup.policy, setup.unit, machine.kit().measure, 1, isAdded});
+}
 
 QString faultText(const JsonFault& fault)
 {
@@ -82,7 +30,7 @@ int traceLines(const CommandContext& context, const QByteArray& text)
         if (line.trimmed().isEmpty()) {
             continue;
         }
-        const auto traced = Trace::of(line);
+        const auto traced = exchange::traceOf(line, words);
         const QJsonObject object = traced ? *traced : QJsonObject{{QStringLiteral("error"), faultText(traced.error())}};
         context.out << QJsonDocument(object).toJson(QJsonDocument::Compact) << '\n';
     }
@@ -98,7 +46,7 @@ int runTrace(const CommandContext& context)
     if (context.has(QStringLiteral("lines"))) {
         return traceLines(context, *text);
     }
-    const auto traced = Trace::of(*text);
+    const auto traced = exchange::traceOf(*text, words);
     if (!traced) {
         return context.refuse(faultText(traced.error()));
     }

@@ -75,12 +75,13 @@ lifts::Equipment readKind(ObjectReader& reader)
     if (kind == "stack") {
         return readStack(reader);
     }
+    if (kind != "fixed" && kind != "body") {
+        reader.fail("kind", "must be barbell, fixed, stack or body");
+        return {};
+    }
     reader.allowOnly({"kind", "loads"});
     if (kind == "fixed") {
         return lifts::FixedSet{loadsAt(reader, 0)};
-    }
-    if (kind != "body") {
-        reader.fail("kind", "must be barbell, fixed, stack or body");
     }
     return lifts::BodyAdded{loadsAt(reader, -lifts::kMaxLoadCenti)};
 }

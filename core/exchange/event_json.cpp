@@ -221,7 +221,32 @@ EventBody readBody(ObjectReader& reader, lifts::Measure measure, EventFields fie
     return progression::Release{reader.text("note")};
 }
 
+base::Date dateOf(ObjectReader& reader)
+{
+    const auto date = base::Date::parse(reader.text("date"));
+    if (!date) {
+        reader.fail("date", "must be a day, YYYY-MM-DD");
+    }
+    return date.value_or(base::Date());
+}
+
 }  // namespace
+
+JsonResult<std::vector<std::size_t>> orderByDate(const QJsonArray& array, const std::string& path)
+{
+    std::vector<base::Date> days;
+    for (qsizetype i = 0; i < array.size(); ++i) {
+        ObjectReader reader(array[i], fmt::format("{}[{}]", path, i));
+        days.push_back(dateOf(reader));
+        if (reader.fault()) {
+            return tl::make_unexpected(*reader.fault());
+        }
+    }
+    std::vector<std::size_t> order(days.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&days](std::size_t a, std::size_t b) { return days[a] < days[b]; });
+    return order;
+}
 
 JsonResult<Event> readEvent(const QJsonValue& value, const std::string& path, lifts::Measure measure, EventFields fields)
 {
@@ -230,34 +255,28 @@ JsonResult<Event> readEvent(const QJsonValue& value, const std::string& path, li
         reader.fail("session", "is not a field that is known here");
     }
     Event event;
-    const std::string day = reader.text("date");
-    const auto date = base::Date::parse(day);
-    if (!date) {
-        reader.fail("date", "must be a day, YYYY-MM-DD");
-    }
-    event.date = date.value_or(base::Date());
+    event.date = dateOf(reader);
     event.body = readBody(reader, measure, fields);
     return resultOf(reader, std::move(event));
 }
 
 JsonResult<std::vector<Event>> readEvents(const QJsonArray& array, const std::string& path, lifts::Measure measure, EventFields fields)
 {
-    // By date, because what a set is counted in depends on the swaps before it. ISO dates sort as texts.
-    std::vector<qsizetype> order(static_cast<std::size_t>(array.size()));
-    std::iota(order.begin(), order.end(), qsizetype{0});
-    const auto dayOf = [&array](qsizetype i) { return array[i].toObject().value(QLatin1String("date")).toString(); };
-    std::stable_sort(order.begin(), order.end(), [&dayOf](qsizetype a, qsizetype b) { return dayOf(a) < dayOf(b); });
-
-    std::vector<Event> events(order.size());
-    for (const qsizetype i : order) {
-        auto event = readEvent(array[i], fmt::format("{}[{}]", path, i), measure, fields);
+    // By date, because what a set is counted in depends on the swaps before it.
+    const auto order = orderByDate(array, path);
+    if (!order) {
+        return tl::make_unexpected(order.error());
+    }
+    std::vector<Event> events(order->size());
+    for (const std::size_t i : *order) {
+        auto event = readEvent(array[static_cast<qsizetype>(i)], fmt::format("{}[{}]", path, i), measure, fields);
         if (!event) {
             return tl::make_unexpected(event.error());
         }
         if (const auto* swap = std::get_if<progression::Swap>(&event->body)) {
             measure = swap->measure.value_or(measure);
         }
-        events[static_cast<std::size_t>(i)] = *std::move(event);
+        events[i] = *std::move(event);
     }
     return events;
 }

@@ -19,6 +19,9 @@ struct EventFields {
 [[nodiscard]] JsonResult<progression::Event> readEvent(const QJsonValue& value, const std::string& path, lifts::Measure measure,
                                                        EventFields fields = {});
 
+/// The places of a list of events in the order in which they are judged: by date, those of one day as given. Every date is checked.
+[[nodiscard]] JsonResult<std::vector<std::size_t>> orderByDate(const QJsonArray& array, const std::string& path);
+
 /// Reads a lift's events in the order given. A swap changes the measure for the events after it by date; `measure` is the first.
 [[nodiscard]] JsonResult<std::vector<progression::Event>> readEvents(const QJsonArray& array, const std::string& path,
                                                                      lifts::Measure measure, EventFields fields = {});

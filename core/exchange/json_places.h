@@ -1,9 +1,7 @@
 #pragma once
 
 #include <QByteArray>
-#include <QString>
 
-#include <optional>
 #include <string>
 
 namespace chalk::exchange {
@@ -22,9 +20,5 @@ struct JsonPlace {
 /// Where the value stands that a path (`lifts[2].events[14].sets[0].rir`) names in a JSON text; of the nearest one around it that is
 /// there, where it is not. The text is sound JSON.
 [[nodiscard]] JsonPlace placeOf(const QByteArray& text, const std::string& path);
-
-/// The path of the first field that an object of a sound JSON text has twice; nothing where there is none. A parser keeps one of
-/// the two and says nothing.
-[[nodiscard]] std::optional<std::string> repeatedField(const QByteArray& text);
 
 }  // namespace chalk::exchange

@@ -1,7 +1,9 @@
 #include "core/exchange/json_reading.h"
 
+#include "core/exchange/json_places.h"
+#include "core/exchange/json_text.h"
+
 #include <QJsonArray>
-#include <QJsonDocument>
 
 #include <algorithm>
 #include <cmath>
@@ -19,13 +21,6 @@ std::string rangeText(std::int64_t low, std::int64_t high, int decimals)
     return fmt::format("must be {:g} to {:g}", static_cast<double>(low) / unit, static_cast<double>(high) / unit);
 }
 
-/// Where in a text an offset is: `line 3, column 7`.
-std::string placeOf(const QByteArray& text, qsizetype offset)
-{
-    const QByteArray before = text.left(offset);
-    return fmt::format("line {}, column {}", before.count('\n') + 1, before.size() - (before.lastIndexOf('\n') + 1) + 1);
-}
-
 }  // namespace
 
 tl::unexpected<JsonFault> jsonFault(std::string field, std::string reason)
@@ -35,12 +30,10 @@ tl::unexpected<JsonFault> jsonFault(std::string field, std::string reason)
 
 JsonResult<QJsonValue> parseJson(const QByteArray& text)
 {
-    QJsonParseError error;
-    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
-    if (error.error != QJsonParseError::NoError) {
-        return jsonFault(placeOf(text, error.offset), "is no JSON: " + error.errorString().toStdString());
-    }
-    return document.isObject() ? QJsonValue(document.object()) : QJsonValue(document.array());
+    return parseJsonText(text).map_error([&text](const JsonTextFault& fault) {
+        const JsonPlace place = placeAt(text, fault.offset);
+        return JsonFault{fault.field.empty() ? fmt::format("line {}, column {}", place.line, place.column) : fault.field, fault.reason};
+    });
 }
 
 JsonResult<std::int32_t> exactDecimal(const QJsonValue& value, const std::string& path, int decimals, std::int64_t low, std::int64_t high)

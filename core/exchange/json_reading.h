@@ -27,7 +27,8 @@ using JsonResult = tl::expected<T, JsonFault>;
 
 [[nodiscard]] tl::unexpected<JsonFault> jsonFault(std::string field, std::string reason);
 
-/// The object or array that a text of JSON is; where it is no JSON, the fault's field is the place: `line 3, column 7`.
+/// The object or array that a text of JSON is; where it is no JSON, the fault's field is the place: `line 3, column 7`. A field that is
+/// there twice is a fault of that field.
 [[nodiscard]] JsonResult<QJsonValue> parseJson(const QByteArray& text);
 
 /// Reads the fields of one JSON object, strictly. The first thing that is wrong is kept as the fault, and every later read

@@ -81,18 +81,13 @@ private:
         setup.policy = taken(m_reader, readPolicy(m_reader.required("policy"), m_reader.pathOf("policy"), progression::Policy::defaultsFor(setup.unit)));
     }
 
-    /// By date, because what a set is counted in depends on the swaps before it. ISO dates sort as texts.
+    /// By date, because what a set is counted in depends on the swaps before it.
     void readEntries(const QJsonArray& array)
     {
         m_lift.events.resize(static_cast<std::size_t>(array.size()));
-        std::vector<qsizetype> order(m_lift.events.size());
-        std::iota(order.begin(), order.end(), qsizetype{0});
-        const auto dayOf = [&array](qsizetype i) { return array[i].toObject().value(QLatin1String("date")).toString(); };
-        std::stable_sort(order.begin(), order.end(), [&dayOf](qsizetype a, qsizetype b) { return dayOf(a) < dayOf(b); });
         lifts::Measure measure = m_lift.setup.kit.measure;
-        for (const qsizetype i : order) {
-            const auto index = static_cast<std::size_t>(i);
-            DocumentEvent entry = entryOf(array[i], index, measure);
+        for (const std::size_t i : taken(m_reader, orderByDate(array, m_reader.pathOf("events")))) {
+            DocumentEvent entry = entryOf(array[static_cast<qsizetype>(i)], i, measure);
             if (!m_reader.isSound()) {
                 return;
             }
@@ -100,7 +95,7 @@ private:
             if (swap != nullptr && !entry.isTakenBack) {
                 measure = swap->measure.value_or(measure);
             }
-            m_lift.events[index] = std::move(entry);
+            m_lift.events[i] = std::move(entry);
         }
     }
 

@@ -2,10 +2,10 @@
 
 #include "core/exchange/client_json.h"
 #include "core/exchange/equipment_json.h"
+#include "core/exchange/json_text.h"
 #include "core/exchange/studio_fields.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
 
 #include <set>
 
@@ -22,15 +22,9 @@ const QString& headerName()
 /// The value of a file's text, sound JSON without repeated fields.
 StudioResult<QJsonValue> parsedFile(const QString& name, const QByteArray& text)
 {
-    QJsonParseError error;
-    const QJsonDocument document = QJsonDocument::fromJson(text, &error);
-    if (error.error != QJsonParseError::NoError) {
-        return tl::make_unexpected(StudioFault{name, placeAt(text, error.offset), {{}, "is no JSON: " + error.errorString().toStdString()}});
-    }
-    if (const auto repeated = repeatedField(text)) {
-        return tl::make_unexpected(StudioFault{name, placeOf(text, *repeated), {*repeated, "is there twice"}});
-    }
-    return document.isObject() ? QJsonValue(document.object()) : QJsonValue(document.array());
+    return parseJsonText(text).map_error([&](const JsonTextFault& fault) {
+        return StudioFault{name, placeAt(text, fault.offset), {fault.field, fault.reason}};
+    });
 }
 
 /// What `read` makes of a file; a fault is given its place in the text.
