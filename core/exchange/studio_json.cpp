@@ -52,7 +52,7 @@ StudioEquipment readItem(ObjectReader& reader, std::set<std::string>& keys)
 
 void readFormat(ObjectReader& reader)
 {
-    const int format = reader.wholeNumber("format", 1, 1'000'000);
+    const int format = reader.wholeNumber("format", 1, 9999);
     if (reader.isSound() && format > kStudioFormat) {
         reader.fail("format", fmt::format("is {}: written by a newer program; this one reads format {}", format, kStudioFormat));
     }

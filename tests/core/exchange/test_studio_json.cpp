@@ -80,21 +80,68 @@ TEST(StudioJson, AMissingHeaderIsNamed)
     EXPECT_EQ(read.error().file, QStringLiteral("studio.json"));
 }
 
-TEST(StudioDocument, SlidesByWholeWeeksAcrossYears)
+TEST(StudioJson, MessagesNameFileLineColumnAndField)
 {
-    // To the last Tuesday of the 53-week year 2026 and well past it: five and forty weeks.
-    for (const char* day : {"2026-12-29", "2027-08-31", "2026-11-26", "2025-01-01"}) {
-        StudioDocument document = test::smallStudio();
-        const auto before = document;
-        const base::Date today = *base::Date::parse(day);
-        slideTo(document, today);
-        const int moved = document.clients[0].sessions[0].date - before.clients[0].sessions[0].date;
-        EXPECT_EQ(moved % 7, 0) << day;
-        EXPECT_EQ(document.clients[0].sessions.back().date.isoWeek(), today.isoWeek()) << day;
-        EXPECT_EQ(document.clients[0].lifts[1].events[2].event.date - before.clients[0].lifts[1].events[2].event.date, moved);
-        EXPECT_EQ(document.clients[0].client.birthDate, before.clients[0].client.birthDate);
-        EXPECT_EQ(document.today, today);
-    }
+    StudioFiles files = writeStudio(test::smallStudio());
+    files[kAda].replace("\"goal\":\"Carry the boat\"", "\"goal\":7");
+    const auto read = readStudio(files, builtInCatalogue());
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().message(), QStringLiteral("clients/01-ada-lund.json, line 4, column 9: goal must be a text"));
+}
+
+TEST(StudioJson, AFieldThatIsThereTwiceIsRefused)
+{
+    EXPECT_EQ(faultAfter("\"rir\":5", "\"rir\":5,\"rir\":4"), "lifts[1].events[1].sets[0].rir");
+    EXPECT_EQ(faultAfter("\"unit\":\"kg\"", "\"unit\":\"kg\",\n \"unit\":\"lb\""), "unit");
+}
+
+TEST(StudioJson, OnlyItsOwnFormatIsRead)
+{
+    const auto faultOfHeader = [](const char* from, const char* to) {
+        StudioFiles files = writeStudio(test::smallStudio());
+        files[QStringLiteral("studio.json")].replace(from, to);
+        const auto read = readStudio(files, builtInCatalogue());
+        return read ? std::string("none") : read.error().fault.field + " " + read.error().fault.reason;
+    };
+    EXPECT_EQ(faultOfHeader("\"format\":1,", ""), "format is required");
+    EXPECT_EQ(faultOfHeader("\"format\":1", "\"format\":2"), "format is 2: written by a newer program; this one reads format 1");
+    EXPECT_EQ(faultOfHeader("\"format\":1", "\"format\":0"), "format must be 1 to 9999");
+    EXPECT_EQ(faultOfHeader("\"today\":\"2026-11-24\"", "\"today\":\"20261124\""), "today must be a day, YYYY-MM-DD");
+}
+
+TEST(StudioJson, NothingLiesAfterTheStudiosDay)
+{
+    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"kind\"", "\"date\":\"2026-11-27\",\"kind\""), "sessions[2].state");
+    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"sets\"", "\"date\":\"2026-11-27\",\"sets\""), "lifts[1].events[4].date");
+    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"sets\"", "\"date\":\"20261117\",\"sets\""), "lifts[1].events[4].date");
+}
+
+TEST(StudioJson, CorrectionsAndEntriesTakenBackAreCarried)
+{
+    StudioDocument document = test::smallStudio();
+    std::vector<DocumentEvent>& events = document.clients[0].lifts[1].events;
+    progression::Event wrong = events[2].event;
+    std::get<progression::Exposure>(wrong.body).pain = 3;
+    events[2].former = {wrong};
+    events[3].isTakenBack = true;
+    const StudioFiles files = writeStudio(document);
+    const auto read = readStudio(files, builtInCatalogue());
+    ASSERT_TRUE(read) << read.error().message().toStdString();
+    EXPECT_EQ(comparable(*read), comparable(document));
+    EXPECT_EQ(writeStudio(*read), files);
+}
+
+TEST(StudioJson, AHistoryThatCannotBeIsRefusedAtItsEvent)
+{
+    StudioDocument document = test::smallStudio();
+    progression::CoachSet set;
+    set.stage = progression::Stage::LoadBuild;
+    set.load = base::Load::fromCenti(4100);  // the bar of the test gives no 41 kg
+    set.reason = "known";
+    document.clients[0].lifts[1].events.push_back({{document.today, set}, {}});
+    const auto read = readStudio(writeStudio(document), builtInCatalogue());
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().fault.field, "lifts[1].events[5].load");
 }
 
 }  // namespace chalk::exchange
