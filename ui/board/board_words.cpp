@@ -148,6 +148,15 @@ common::RuleFacts ruleFactsOf(const LiftCase& lift)
     return {lift.machine.setup().policy, lift.machine.setup().unit, lift.machine.kit().measure, lift.exercise.pieces, isAddedToBody(lift)};
 }
 
+common::RuleFacts ruleFactsOf(const LiftCase& lift, const LogEntry& entry)
+{
+    common::RuleFacts facts = ruleFactsOf(lift);
+    facts.measure = entry.measure;
+    facts.record = common::decidedRecordOf(entry.date, entry.body, entry.measure, facts.policy);
+    facts.today = lift.day;
+    return facts;
+}
+
 QString needTitleOf(const LiftCase& lift)
 {
     const Evidence& evidence = lift.evidence;

@@ -25,6 +25,8 @@ namespace chalk::ui::board {
 [[nodiscard]] QString needTitleOf(const LiftCase& lift);
 /// What the rule sentences need to know about a lift; refers into it.
 [[nodiscard]] common::RuleFacts ruleFactsOf(const LiftCase& lift);
+/// The same with what one entry of the lift's log says.
+[[nodiscard]] common::RuleFacts ruleFactsOf(const LiftCase& lift, const LogEntry& entry);
 
 /// `Back squat, stage 5 Rep build, cycle 2, next 3 by 8 at 77.5 kilograms, needs 3 by 12`: the lift in one sentence.
 [[nodiscard]] QString spokenOf(const LiftCase& lift);

@@ -1,5 +1,8 @@
 #include "ui/board/client_case.h"
 
+#include <algorithm>
+#include <variant>
+
 namespace chalk::ui::board {
 
 namespace {
@@ -30,6 +33,20 @@ void settle(LiftCase& lift, base::Date day)
     lift.day = day;
     lift.next = lift.machine.prescriptionOn(day);
     lift.evidence = evidenceFor(lift.machine, judgedEventsOf(lift), day);
+}
+
+const LogEntry* decidingEntryOf(const LiftCase& lift)
+{
+    const bool isByDay = !lift.next.rules.isEmpty();
+    if (!isByDay && lift.decided.isEmpty()) {
+        return nullptr;
+    }
+    const auto isDeciding = [&lift, isByDay](const LogEntry& entry) {
+        return isByDay ? std::holds_alternative<progression::Exposure>(entry.body) && entry.date == lift.machine.state().lastWork
+                       : entry.rules == lift.decided;
+    };
+    const auto found = std::find_if(lift.log.rbegin(), lift.log.rend(), isDeciding);
+    return found == lift.log.rend() ? nullptr : &*found;
 }
 
 std::array<std::optional<base::Date>, progression::kStages.size()> reachedOn(const LiftCase& lift)

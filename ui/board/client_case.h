@@ -58,6 +58,9 @@ struct ClientCase {
     [[nodiscard]] bool isBlocked() const { return clients::isBlocked(clearance, today); }
 };
 
+/// The entry that decided what comes next: where the day itself decides, the last one with work in it. None where nothing did.
+[[nodiscard]] const LogEntry* decidingEntryOf(const LiftCase& lift);
+
 /// Works out what a lift shows on `day` from its machine and its judged log.
 void settle(LiftCase& lift, base::Date day);
 

@@ -245,6 +245,7 @@ void ClientPage::showBanners()
                     [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
         }
         m_banners->addWidget(banner);
+        banner->show();  // at once: the layout shows it later, and gives it no room until then
     };
     if (const LockWords lock = lockWordsOf(*m_case); !lock.headline.isEmpty()) {
         add({common::Signal::Pain, QStringLiteral("clearance"), lock.headline + QLatin1Char('.'), lock.text});

@@ -2,7 +2,10 @@
 
 #include "ui/board/board_text.h"
 #include "ui/board/board_words.h"
+#include "ui/board/log_words.h"
 #include "ui/common/formats.h"
+
+#include <QStringList>
 
 #include <algorithm>
 
@@ -188,7 +191,23 @@ QString reserveHtmlOf(const LiftCase& lift)
 
 QString whyTextOf(const LiftCase& lift)
 {
-    return common::whyOf(lift.decided, lift.next, ruleFactsOf(lift));
+    const LogEntry* entry = decidingEntryOf(lift);
+    return common::whyOf(lift.decided, lift.next, entry == nullptr ? ruleFactsOf(lift) : ruleFactsOf(lift, *entry));
+}
+
+QString whyRecordTextOf(const LiftCase& lift)
+{
+    const LogEntry* entry = decidingEntryOf(lift);
+    if (entry == nullptr) {
+        return {};
+    }
+    const LogLine line = logLineOf(*entry, lift);
+    QStringList said{line.what, line.left, line.steadiness};
+    if (!line.note.isEmpty()) {
+        said.append(BoardText::tr("“%1”").arg(line.note));
+    }
+    said.removeAll(QString());
+    return BoardText::tr("%1: %2").arg(common::dayText(entry->date), said.join(QLatin1String(", ")));
 }
 
 }  // namespace chalk::ui::board

@@ -24,5 +24,7 @@ namespace chalk::ui::board {
 [[nodiscard]] QString reserveHtmlOf(const LiftCase& lift);
 /// Why this is next, one or two sentences.
 [[nodiscard]] QString whyTextOf(const LiftCase& lift);
+/// The record that decided it: `Thu 19 Nov: 3, 4 at 72.5, 1 left, steady`. Empty where none did.
+[[nodiscard]] QString whyRecordTextOf(const LiftCase& lift);
 
 }  // namespace chalk::ui::board

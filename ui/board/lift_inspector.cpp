@@ -148,6 +148,8 @@ void LiftInspector::makeSections()
     m_why->setWordWrap(true);
     m_why->setTextFormat(Qt::RichText);
     why->addWidget(m_why);
+    m_whyRecord = rowLabel({}, "secondary", true, whySection);
+    why->addWidget(m_whyRecord);
 
     QVBoxLayout* evidence = addSection(&m_evidenceSection, &m_evidenceTitle);
     m_evidence = new EvidenceList(m_look, m_evidenceSection);
@@ -201,6 +203,8 @@ void LiftInspector::showLift(const LiftCase& lift, const ClientCase& client)
     fillHead(lift, client);
     fillSetUp(lift);
     m_why->setText(common::proseHtml(whyTextOf(lift).toHtmlEscaped()));
+    m_whyRecord->setText(whyRecordTextOf(lift));
+    m_whyRecord->setVisible(!m_whyRecord->text().isEmpty());
     m_evidenceTitle->setText(evidenceTitleOf(lift));
     m_evidence->setLines(evidenceLinesOf(lift));
     m_shortfall->setText(shortfallTextOf(lift));

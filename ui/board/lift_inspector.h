@@ -91,6 +91,7 @@ private:
     QLabel* m_setUp;
     QLabel* m_reserve;
     QLabel* m_why;
+    QLabel* m_whyRecord;
     QLabel* m_evidenceTitle;
     QWidget* m_evidenceSection;
     EvidenceList* m_evidence;

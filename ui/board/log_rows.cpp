@@ -85,7 +85,7 @@ LogRow entryRow(const ClientCase& client, const LiftCase& lift, const LogEntry& 
     row.what = line.what;
     row.whatNote = noteText(line);
     row.rules = rulesText(entry.rules);
-    row.decision = common::whyOf(entry.rules, entry.after, ruleFactsOf(lift));
+    row.decision = common::whyOf(entry.rules, entry.after, ruleFactsOf(lift, entry));
     describeNext(row, lift, entry.after);
     row.isCorrected = !entry.earlier.empty();
     return row;

@@ -22,10 +22,11 @@ bool MenuReveal::isForOurWindow(QObject* watched) const
 
 bool MenuReveal::eventFilter(QObject* watched, QEvent* event)
 {
-    const bool isKey = event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease;
-    if (isKey && isForOurWindow(watched)) {
+    // A key that is a shortcut, such as the 2 of Alt+2, arrives as an override alone and never as a key press.
+    const bool isDown = event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
+    if ((isDown || event->type() == QEvent::KeyRelease) && isForOurWindow(watched)) {
         const int key = static_cast<QKeyEvent*>(event)->key();
-        if (event->type() == QEvent::KeyPress) {
+        if (isDown) {
             m_isAltAlone = key == Qt::Key_Alt;
             if (key == Qt::Key_Escape && m_bar->isVisible()) {
                 m_bar->hide();

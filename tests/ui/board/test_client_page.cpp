@@ -94,6 +94,17 @@ TEST_F(ClientPageTest, ShowsTheClientAndKeepsItsPlace)
     EXPECT_TRUE(m_page.canPrint());
 }
 
+TEST_F(ClientPageTest, TheCautionHasRoomAsSoonAsThePageIsOpen)
+{
+    m_page.show();
+    open("Bo");
+    const auto banners = m_page.findChildren<common::Banner*>();
+    ASSERT_FALSE(banners.empty());
+    EXPECT_TRUE(banners.front()->isVisible());
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    EXPECT_GE(banners.front()->height(), banners.front()->heightForWidth(banners.front()->width()));
+}
+
 TEST_F(ClientPageTest, HoldHereKeepsTheNumbersAndCanBeUndone)
 {
     open("Ada");

@@ -16,6 +16,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QSettings>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -216,6 +217,19 @@ TEST_F(MainWindowTest, TheFindBoxFindsActionsAndPages)
     QTest::keyClick(m_window->findDialog()->field(), Qt::Key_Return);
     EXPECT_EQ(title(), QStringLiteral("floor"));
     EXPECT_FALSE(m_window->findDialog()->isVisible());
+}
+
+TEST_F(MainWindowTest, AShortcutWithAltLeavesTheMenuHidden)
+{
+    QAction act(m_window.get());
+    act.setShortcut(Qt::ALT | Qt::Key_2);
+    m_window->addAction(&act);
+    const QSignalSpy triggered(&act, &QAction::triggered);
+    QTest::keyPress(m_window.get(), Qt::Key_Alt, Qt::AltModifier);
+    QTest::keyClick(m_window.get(), Qt::Key_2, Qt::AltModifier);
+    QTest::keyRelease(m_window.get(), Qt::Key_Alt);
+    EXPECT_EQ(triggered.count(), 1);
+    EXPECT_FALSE(m_window->menuBar()->isVisible());
 }
 
 TEST_F(MainWindowTest, TheMenuIsHiddenUntilAltAndListsEveryAction)
