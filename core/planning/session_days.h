@@ -1,9 +1,9 @@
 #pragma once
 
-#include "core/base/date.h"
+#include "core/clients/availability.h"
 #include "core/planning/plan_template.h"
 
-#include <span>
+#include <cstddef>
 #include <vector>
 
 namespace chalk::planning {
@@ -11,13 +11,6 @@ namespace chalk::planning {
 /// Hours between two sessions that train the same patterns. ACSM and NSCA: one to three days between sessions for the same muscles
 /// (Haff G, Triplett N (eds.), Essentials of Strength Training and Conditioning, 4th ed., 2016, table 17.4); 48 is common practice.
 inline constexpr int kHoursBetween = 48;
-
-/// A time on one weekday in which the client can train.
-struct FreeSpan {
-    int weekday = 0;     ///< 0 for Monday to 6 for Sunday
-    int fromMinute = 0;  ///< of the day, 0 to 1440
-    int toMinute = 0;    ///< above fromMinute
-};
 
 /// A session of the week on its day and time.
 struct WeekSlot {
@@ -47,9 +40,16 @@ struct WeekOfSessions {
     bool operator==(const WeekOfSessions&) const = default;
 };
 
-/// Chooses days and times for the sessions of a template: one session a day, each in a free span that holds `sessionMinutes`, with the
-/// least time missing to 48 hours, then spread evenly, then early in the week. Without spans every day is free at 9:00. The sessions
-/// keep their order in the week that starts on `firstWeekday`.
-[[nodiscard]] WeekOfSessions weekOf(const PlanTemplate& plan, std::span<const FreeSpan> spans, int sessionMinutes, int firstWeekday);
+/// When a client can come.
+struct SessionHours {
+    clients::WeekHours free;       ///< empty: every day from 9:00 to 20:00
+    clients::WeekHours preferred;  ///< may be empty
+    int sessionMinutes = 60;       ///< 15 to 240
+};
+
+/// Chooses days and times for the sessions of a template: one session a day, each inside the free hours, with the most sessions placed,
+/// then the least time missing to 48 hours, then the most of them in preferred hours, then spread most evenly, then early. The sessions keep
+/// their order in the week that begins on `firstWeekday`.
+[[nodiscard]] WeekOfSessions weekOf(const PlanTemplate& plan, const SessionHours& hours, int firstWeekday);
 
 }  // namespace chalk::planning

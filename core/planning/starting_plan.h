@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/date.h"
 #include "core/lifts/equipment.h"
 #include "core/planning/session_days.h"
 #include "core/progression/screen_start.h"
@@ -23,8 +24,7 @@ struct PatternStanding {
 /// What a plan is made from.
 struct PlanRequest {
     base::Date firstDay;  ///< the first session is on this day or later
-    std::vector<FreeSpan> spans;
-    int sessionMinutes = 60;
+    SessionHours hours;
     std::vector<EquipmentOnHand> equipment;
     std::vector<lifts::CautionTag> cautions;
     std::array<PatternStanding, lifts::kPatterns.size()> standings;  ///< by pattern

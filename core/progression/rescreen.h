@@ -39,7 +39,7 @@ struct PatternChange {
     Change stage = Change::NotComparable;  ///< a hold is worse than any stage
     std::vector<PointChange> points;       ///< those of the later screen, then those that only the earlier one has
     std::array<PauseChange, 3> pauses;     ///< by mark, and by time where both were timed
-    Change pain = Change::Same;            ///< by the number, none being 0
+    Change pain = Change::NotComparable;   ///< by the number, none being 0; not in a pattern that one of them left out
 };
 
 /// Two screens side by side, pattern by pattern.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/quantity.h"
+#include "core/clients/profile.h"
 
 #include <cstdint>
 #include <optional>
@@ -10,13 +11,10 @@
 
 namespace chalk::screens {
 
-/// The sex by which the published norms are split.
-enum class NormSex : std::uint8_t { Male, Female };
-
 /// Whom a result is compared for.
 struct NormPerson {
-    int age = 0;                 ///< whole years, 0 to 120
-    std::optional<NormSex> sex;  ///< nothing where it is not given: norms that are split by sex say so
+    int age = 0;                                      ///< whole years, 0 to 120
+    clients::NormSex sex = clients::NormSex::NotGiven;///< where it is not given, norms that are split by sex say so
 };
 
 /// Stands from a chair in 30 seconds. With the arms used the result is 0.
@@ -120,9 +118,7 @@ struct NormResult {
 [[nodiscard]] std::string_view keyOf(NormClass normClass);
 [[nodiscard]] std::string_view keyOf(NormRemark remark);
 [[nodiscard]] std::string_view keyOf(PushUpForm form);
-[[nodiscard]] std::string_view keyOf(NormSex sex);
 /// Nothing where the key is unknown.
 [[nodiscard]] std::optional<PushUpForm> pushUpFormOf(std::string_view key);
-[[nodiscard]] std::optional<NormSex> normSexOf(std::string_view key);
 
 }  // namespace chalk::screens
