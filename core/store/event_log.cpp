@@ -110,6 +110,13 @@ std::vector<LogEntry> EventLog::presentEntries(base::LiftId lift)
     return collect(rows);
 }
 
+std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)
+{
+    Statement rows(m_database, entriesWhere("e.lift_id = ? ORDER BY e.id"));
+    rows.run(lift);
+    return collect(rows);
+}
+
 std::vector<LogEntry> EventLog::presentEntriesIn(base::SessionId session)
 {
     Statement rows(m_database, entriesWhere("e.session_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "

@@ -41,7 +41,9 @@ public:
     base::EventId append(const NewEntry& entry);
     /// The entries of a lift that count now, by date and place in the day: last versions, none that were taken back.
     [[nodiscard]] std::vector<LogEntry> presentEntries(base::LiftId lift);
-    /// At most `most` of them, the latest first.
+    /// Every row of a lift in the order in which they were appended, all versions and what was taken back.
+    [[nodiscard]] std::vector<LogEntry> allEntries(base::LiftId lift);
+    /// At most `most` of those that count now, the latest first.
     [[nodiscard]] std::vector<LogEntry> lastEntries(base::LiftId lift, int most);
     /// Every version of the entry that `version` belongs to, the first one first.
     [[nodiscard]] std::vector<LogEntry> versionsOf(const LogEntry& version);

@@ -112,8 +112,8 @@ TEST(StudioJson, OnlyItsOwnFormatIsRead)
 TEST(StudioJson, NothingLiesAfterTheStudiosDay)
 {
     EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"kind\"", "\"date\":\"2026-11-27\",\"kind\""), "sessions[2].state");
-    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"sets\"", "\"date\":\"2026-11-27\",\"sets\""), "lifts[1].events[4].date");
-    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"sets\"", "\"date\":\"20261117\",\"sets\""), "lifts[1].events[4].date");
+    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"session\":\"S2\",\"sets\"", "\"date\":\"2026-11-27\",\"session\":\"S2\",\"sets\""), "lifts[1].events[4].date");
+    EXPECT_EQ(faultAfter("\"date\":\"2026-11-17\",\"session\":\"S2\",\"sets\"", "\"date\":\"20261117\",\"session\":\"S2\",\"sets\""), "lifts[1].events[4].date");
 }
 
 TEST(StudioJson, CorrectionsAndEntriesTakenBackAreCarried)

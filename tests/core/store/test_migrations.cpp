@@ -1,6 +1,7 @@
 #include "core/store/migrations.h"
 
-#include "core/exchange/studio_json.h"
+#include "core/exchange/catalogue_json.h"
+#include "core/exchange/studio_folder.h"
 #include "core/store/act_reader.h"
 #include "core/store/history_reader.h"
 #include "core/store/record_writer.h"
@@ -121,7 +122,8 @@ TEST(Migrations, EverySampleIsBroughtUpToThePresentVersionWithAllThatIsInIt)
         ASSERT_TRUE(opened) << opened.error().message.toStdString();
         Database& database = **opened;
         EXPECT_EQ(database.engine().schemaVersion(database.connection(), database.target()).value(), presentSchemaVersion());
-        const auto expected = exchange::readStudio(exchange::studioFilesIn(samplesFolder() + QFileInfo(sample).baseName()));
+        const auto expected = exchange::studioFilesIn(samplesFolder() + QFileInfo(sample).baseName()).and_then(
+            [](const exchange::StudioFiles& files) { return exchange::readStudio(files, exchange::builtInCatalogue()); });
         ASSERT_TRUE(expected) << expected.error().message().toStdString();
         const auto found = exportStudio(database, expected->today).value();
         EXPECT_EQ(found.clients, expected->clients);

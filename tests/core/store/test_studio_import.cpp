@@ -1,6 +1,7 @@
 #include "core/store/studio_import.h"
 
-#include "core/exchange/studio_json.h"
+#include "core/exchange/catalogue_json.h"
+#include "core/exchange/studio_folder.h"
 #include "core/store/client_reader.h"
 #include "core/store/record_writer.h"
 #include "core/store/studio_export.h"
@@ -17,7 +18,7 @@ namespace {
 /// A studio as files give it: lifts know their exercise, sessions take their client from where they stand.
 exchange::StudioDocument asFromFiles(const exchange::StudioDocument& document)
 {
-    return exchange::readStudio(exchange::writeStudio(document)).value();
+    return exchange::readStudio(exchange::writeStudio(document), exchange::builtInCatalogue()).value();
 }
 
 /// The message of a refused import that left nothing behind.
@@ -43,8 +44,8 @@ TEST(StudioImport, WhatGoesInComesOutAgain)
 
 TEST(StudioImport, TheDemoStudioComesOutAsTheSameFiles)
 {
-    const exchange::StudioFiles files = exchange::studioFilesIn(QStringLiteral(CHALKRUNG_SOURCE "/demo_clients"));
-    const auto document = exchange::readStudio(files);
+    const exchange::StudioFiles files = exchange::studioFilesIn(QStringLiteral(CHALKRUNG_SOURCE "/demo_clients")).value();
+    const auto document = exchange::readStudio(files, exchange::builtInCatalogue());
     ASSERT_TRUE(document) << document.error().message().toStdString();
     test::StudioOnTest studio(*document);
     const auto out = exportStudio(studio.database(), document->today);
@@ -55,7 +56,7 @@ TEST(StudioImport, TheDemoStudioComesOutAsTheSameFiles)
     EXPECT_EQ(studio.cacheRows(), caches);
 }
 
-TEST(StudioImport, ExportGivesWhatCountsNow)
+TEST(StudioImport, ExportGivesTheWholeLogInTheOrderInWhichItWasEntered)
 {
     exchange::StudioDocument document = asFromFiles(test::smallStudio());
     test::StudioOnTest studio(document);
@@ -64,10 +65,24 @@ TEST(StudioImport, ExportGivesWhatCountsNow)
     const progression::Event late{test::smallStudioDay() - 30, test::exposureOf({{32.5, 8, 3}, {32.5, 8, 3}})};
     const auto added = writer.record(base::ClientId(1), {}, {{squat, late}});
     ASSERT_TRUE(added) << added.error().message.toStdString();
-    const auto undone = writer.record(base::ClientId(1), {}, {{squat, {test::smallStudioDay(), test::exposureOf({{45, 8, 2}})}}});
+    const progression::Event doubtful{test::smallStudioDay(), test::exposureOf({{45, 8, 2}})};
+    const auto undone = writer.record(base::ClientId(1), {}, {{squat, doubtful}});
     ASSERT_TRUE(writer.undo(undone->act));
     document.clients[0].lifts[1].events.push_back({late, {}});
-    EXPECT_EQ(exportStudio(studio.database(), test::smallStudioDay()).value(), document) << "in the order in which it was entered";
+    document.clients[0].lifts[1].events.push_back({doubtful, {}, {}, true});
+    EXPECT_EQ(exportStudio(studio.database(), test::smallStudioDay()).value(), document);
+}
+
+TEST(StudioImport, FormerVersionsComeOutAsTheyWentIn)
+{
+    exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    std::vector<exchange::DocumentEvent>& events = document.clients[0].lifts[1].events;
+    const progression::Event first{events[2].event.date, test::exposureOf({{35, 18, 3}, {35, 8, 3}})};
+    const progression::Event second{events[2].event.date - 1, test::exposureOf({{35, 8, 3}})};
+    events[2].former = {first, second};
+    events[4].isTakenBack = true;
+    test::StudioOnTest studio(document);
+    EXPECT_EQ(exportStudio(studio.database(), test::smallStudioDay()).value(), document);
 }
 
 TEST(StudioImport, TakesAStudioOnlyOnce)
