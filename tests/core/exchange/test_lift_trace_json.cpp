@@ -75,7 +75,7 @@ TEST(LiftTraceJson, GoldenHistoriesAreDecidedAsTheRulesSay)
 TEST(LiftTraceJson, EveryPrescriptionHasTheWordsThatItIsGiven)
 {
     int asked = 0;
-    const auto words = [&asked](const progression::RuleList& decided, const progression::Prescription&, const progression::LiftMachine&) {
+    const auto words = [&asked](const progression::RuleList& decided, const progression::Prescription&, const progression::LiftMachine&) -> QString {
         return QString::number(++asked) + QLatin1Char(' ') + QString::fromUtf8(progression::nameOf(*decided.begin()).data());
     };
     const auto traced = traceOf(textOfFile(QStringLiteral("stage_2_control_to_base_load.json")), words);
