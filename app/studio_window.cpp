@@ -13,6 +13,7 @@
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
@@ -41,7 +42,8 @@ public:
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
-          m_floor(*m_database, m_catalogue, SystemClock::nowUtc)
+          m_floor(*m_database, m_catalogue, SystemClock::nowUtc),
+          m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
     {
     }
 
@@ -83,21 +85,53 @@ private:
         return found;
     }
 
+    /// A page that can ask for the card of a client.
+    template <class Page>
+    Page* withCards(Page* page, void (Page::*asked)(base::ClientId))
+    {
+        QObject::connect(page, asked, &m_cards, [this, page](base::ClientId client) { m_cards.showClient(client, page->window()); });
+        readAfterPrinting(page);
+        return page;
+    }
+
+    /// The page on show reads again and tells the others to.
+    void readAfterPrinting(ui::shell::Page* page)
+    {
+        QObject::connect(&m_cards, &ui::floor::CardDesk::studioChanged, page, [page] {
+            if (page->isVisible()) {
+                page->refresh();
+                Q_EMIT page->studioChanged();
+            }
+        });
+    }
+
+    ui::floor::FloorPage* floorPage(QWidget* parent)
+    {
+        auto* page = new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor}, parent);
+        QObject::connect(page, &ui::floor::FloorPage::cardAsked, &m_cards,
+                         [this, page](const ui::floor::FloorClient& client) { m_cards.showSession(client, page->window()); });
+        QObject::connect(page, &ui::floor::FloorPage::dayCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showDay(day, page->window()); });
+        readAfterPrinting(page);
+        return page;
+    }
+
     ui::shell::PageRegistry pages()
     {
         ui::shell::PageRegistry registry;
         registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
                       [this](QWidget* parent) {
-                          return new ui::roster::RosterPage(m_look, m_clock,
-                                                            std::make_unique<ui::roster::StudioRosterSource>(m_database->target(), m_catalogue), parent);
+                          auto* page = new ui::roster::RosterPage(
+                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->target(), m_catalogue), parent);
+                          return withCards(page, &ui::roster::RosterPage::cardAsked);
                       }});
         registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
                       [this](QWidget* parent) {
-                          return new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor}, parent);
+                          return floorPage(parent);
                       }});
         registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
                       [this](QWidget* parent) {
-                          return new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
+                          auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
+                          return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
         return registry;
     }
@@ -108,7 +142,9 @@ private:
     ui::common::Look m_look;
     QSettings m_settings;
     ui::common::ActHistory m_acts;
+    ui::common::ScreenDialogs m_dialogs;
     ui::floor::FloorPresenter m_floor;
+    ui::floor::CardDesk m_cards;
 };
 
 /// Whether Qt will find a place for a window: it ends the program where it does not.

@@ -50,24 +50,63 @@ std::optional<int> decimalOf(std::string_view text, int decimals)
     return isNegative ? -value : value;
 }
 
-bool readSets(std::string_view word, EntryLine& line)
+/// Takes the characters of `kind` from the front of a text.
+std::string_view takeFront(std::string_view& text, std::string_view kind)
 {
-    auto cross = word.find_first_of("xX");
-    std::size_t crossLength = 1;
-    if (cross == std::string_view::npos) {
-        cross = word.find("×");
-        crossLength = 2;
+    const auto end = std::min(text.find_first_not_of(kind), text.size());
+    const std::string_view taken = text.substr(0, end);
+    text.remove_prefix(end);
+    return taken;
+}
+
+constexpr std::string_view kDigits = "0123456789";
+
+/// `r1s@80`: what stands right behind the number of a set.
+std::optional<EntrySet> ownOf(std::string_view text)
+{
+    EntrySet own;
+    while (!text.empty()) {
+        const char kind = text.front();
+        text.remove_prefix(1);
+        if (kind == 's' || kind == 'l') {
+            own.felt = kind == 's' ? Steadiness::Shaky : Steadiness::Lost;
+        } else if (kind == 'r') {
+            own.rir = wholeOf(takeFront(text, kDigits));
+            if (!own.rir || *own.rir > 10) {
+                return std::nullopt;
+            }
+        } else {
+            const auto centi = kind == '@' ? decimalOf(takeFront(text, "-0123456789.,"), 2) : std::nullopt;
+            if (!centi) {
+                return std::nullopt;
+            }
+            own.load = base::Load::fromCenti(*centi);
+        }
     }
-    if (cross == std::string_view::npos) {
-        return false;
+    return own;
+}
+
+/// `8`, `5x8`, and what is said of just these sets behind it.
+EntryPart readSets(std::string_view word, EntryLine& line)
+{
+    std::optional<int> count = 1;
+    auto amount = wholeOf(takeFront(word, kDigits));
+    EntryPart part = EntryPart::Reps;
+    const std::size_t cross = word.substr(0, 1) == "x" || word.substr(0, 1) == "X" ? 1 : word.substr(0, 2) == "×" ? 2 : 0;
+    if (cross > 0) {
+        word.remove_prefix(cross);
+        count = amount;
+        amount = wholeOf(takeFront(word, kDigits));
+        part = EntryPart::SetsAndReps;
     }
-    const auto sets = wholeOf(word.substr(0, cross));
-    const auto amount = wholeOf(word.substr(cross + crossLength));
-    if (!sets || !amount || *sets < 1 || *sets > kMostSets || *amount > kMostAmount) {
-        return false;
+    const auto own = ownOf(word);
+    if (!count || !amount || !own || *count < 1 || *count > kMostSets || *amount > kMostAmount ||
+        line.amounts.size() + static_cast<std::size_t>(*count) > static_cast<std::size_t>(kMostSets)) {
+        return EntryPart::Unknown;
     }
-    line.amounts.insert(line.amounts.end(), static_cast<std::size_t>(*sets), *amount);
-    return true;
+    line.amounts.insert(line.amounts.end(), static_cast<std::size_t>(*count), *amount);
+    line.own.insert(line.own.end(), static_cast<std::size_t>(*count), *own);
+    return part;
 }
 
 bool readRest(std::string_view word, EntryLine& line)
@@ -130,14 +169,7 @@ EntryPart readWord(std::string_view word, EntryLine& line)
     default:
         break;
     }
-    if (const auto amount = wholeOf(word); amount && *amount <= kMostAmount && line.amounts.size() < static_cast<std::size_t>(kMostSets)) {
-        line.amounts.push_back(*amount);
-        return EntryPart::Reps;
-    }
-    if (readSets(word, line)) {
-        return EntryPart::SetsAndReps;
-    }
-    return readRest(word, line) ? EntryPart::Rest : EntryPart::Unknown;
+    return readRest(word, line) ? EntryPart::Rest : readSets(word, line);
 }
 
 progression::EventBody rehearsalOf(const EntryLine& line, const EntryPlan& plan)
@@ -160,13 +192,14 @@ progression::EventBody exposureOf(const EntryLine& line, const EntryPlan& plan)
     }
     progression::Exposure exposure;
     exposure.pain = line.pain.value_or(0);
-    for (const int amount : amounts) {
+    for (std::size_t i = 0; i < amounts.size(); ++i) {
+        const EntrySet own = isAsPlanned ? EntrySet{} : line.own[i];
         progression::SetRecord set;
-        set.load = line.load.value_or(plan.due.load);
-        set.amount = amount;
-        set.rir = static_cast<std::int16_t>(line.rir.value_or(isAsPlanned ? plan.due.reserve : progression::SetRecord::kNotRecorded));
+        set.load = own.load.value_or(line.load.value_or(plan.due.load));
+        set.amount = amounts[i];
+        set.rir = static_cast<std::int16_t>(own.rir.value_or(line.rir.value_or(isAsPlanned ? plan.due.reserve : progression::SetRecord::kNotRecorded)));
         set.restSeconds = static_cast<std::int16_t>(line.restSeconds.value_or(plan.due.rest.value()));
-        set.steadiness = line.felt.value_or(Steadiness::Steady);
+        set.steadiness = own.felt.value_or(line.felt.value_or(Steadiness::Steady));
         exposure.sets.push_back(set);
     }
     return exposure;
@@ -235,10 +268,12 @@ std::vector<EntryDoubt> doubtsAbout(const progression::Exposure& exposure, const
             break;
         }
     }
-    if (exposure.sets.empty() || exposure.sets.front().load == plan.due.load) {
+    const auto other = std::find_if(exposure.sets.begin(), exposure.sets.end(),
+                                    [&plan](const progression::SetRecord& set) { return !set.isWarmup && set.load != plan.due.load; });
+    if (other == exposure.sets.end()) {
         return doubts;
     }
-    const double load = exposure.sets.front().load.centi();
+    const double load = other->load.centi();
     const double due = plan.due.load.centi();
     constexpr double kPoundsPerKilogram = 2.2046226218;
     const auto isNear = [load, due](double factor) { return due > 0 && load > due * factor * 0.97 && load < due * factor * 1.03; };
@@ -246,7 +281,7 @@ std::vector<EntryDoubt> doubtsAbout(const progression::Exposure& exposure, const
         doubts.push_back(EntryDoubt::LoadInOtherUnit);
     } else if (due > 0 && (load >= due * 4 || load * 4 <= due)) {
         doubts.push_back(EntryDoubt::LoadFarOff);
-    } else if (!loads.canGive(exposure.sets.front().load)) {
+    } else if (!loads.canGive(other->load)) {
         doubts.push_back(EntryDoubt::LoadNotOnHand);
     }
     return doubts;

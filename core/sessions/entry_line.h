@@ -24,10 +24,20 @@ struct EntryToken {
     EntryPart part = EntryPart::Unknown;
 };
 
+/// What was said of one set alone: `8r1`, `7s`, `8@80`.
+struct EntrySet {
+    std::optional<int> rir;
+    std::optional<base::Load> load;
+    std::optional<progression::Steadiness> felt;
+
+    bool operator==(const EntrySet&) const = default;
+};
+
 /// One lift's result as it was typed. What is absent was not said.
 struct EntryLine {
     std::vector<EntryToken> tokens;
     std::vector<int> amounts;                          ///< reps, seconds or metres, set by set
+    std::vector<EntrySet> own;                         ///< as many: what goes before what is said of all sets
     std::optional<base::Load> load;
     std::optional<int> rir;
     std::optional<int> restSeconds;
@@ -44,7 +54,8 @@ struct EntryLine {
 };
 
 /// Reads a line as the trade writes it: `8 8 7 @80 r2 2:15 p1 s`. Numbers alone are sets one by one, `5x8` is five sets of eight,
-/// `@80` the load, `r2` the reps left in reserve, `2:15` the rest, `p1` pain of 10, `s` shaky, `lost` a lost set, `x` skipped. For an
+/// `@80` the load, `r2` the reps left in reserve, `2:15` the rest, `p1` pain of 10, `s` shaky, `lost` a lost set, `x` skipped. What
+/// stands right behind a number is said of that set alone: `8r2 8r2 7r0s`, `3x8@80`, and `l` for lost. For an
 /// unloaded rehearsal `met`, `partly` or `not`, the reps, and the pauses `t1 m1 b1.5` in seconds. Two spaces begin a note. Nothing is
 /// guessed: what makes no sense is a token of its own.
 [[nodiscard]] EntryLine parseEntryLine(std::string_view line);

@@ -1,6 +1,7 @@
 #include "ui/floor/entry_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/rule_words.h"
 
 #include <QCoreApplication>
 
@@ -10,7 +11,11 @@ namespace chalk::ui::floor {
 
 namespace {
 
+using progression::EventBody;
 using progression::Exposure;
+using progression::Prescription;
+using progression::PrescriptionKind;
+using progression::Rehearsal;
 using progression::SetRecord;
 using progression::Steadiness;
 
@@ -24,14 +29,60 @@ bool isAdded(const FloorLift& lift)
     return std::holds_alternative<lifts::BodyAdded>(lift.machine.kit().equipment);
 }
 
+/// A value where all sets agree on it.
+template <class Value>
+std::optional<Value> commonOf(const std::vector<SetRecord>& sets, Value SetRecord::*field)
+{
+    const bool isOne = std::all_of(sets.begin(), sets.end(), [&](const SetRecord& set) { return set.*field == sets.front().*field; });
+    return isOne && !sets.empty() ? std::optional(sets.front().*field) : std::nullopt;
+}
+
+QString amountsText(const std::vector<SetRecord>& sets)
+{
+    QStringList amounts;
+    for (const SetRecord& set : sets) {
+        amounts.append(QString::number(set.amount));
+    }
+    return amounts.join(QStringLiteral(", "));
+}
+
+QString leftText(const std::vector<SetRecord>& sets)
+{
+    QStringList left;
+    for (const SetRecord& set : sets) {
+        left.append(set.rir == SetRecord::kNotRecorded ? QStringLiteral("–") : QString::number(set.rir));
+    }
+    return commonOf(sets, &SetRecord::rir) ? left.front() : left.join(QStringLiteral(", "));
+}
+
+Steadiness worstOf(const std::vector<SetRecord>& sets)
+{
+    Steadiness worst = Steadiness::Steady;
+    for (const SetRecord& set : sets) {
+        worst = std::max(worst, set.steadiness);
+    }
+    return worst;
+}
+
+QString rehearsalRecordText(const Rehearsal& rehearsal)
+{
+    const auto met = std::count_if(rehearsal.criteria.begin(), rehearsal.criteria.end(),
+                                   [](const progression::Criterion& point) { return point.verdict == progression::Verdict::Met; });
+    return floorText("%1 of %2 points met, %3").arg(met).arg(rehearsal.criteria.size()).arg(feltText(rehearsal.steadiness));
+}
+
+}  // namespace
+
+std::vector<SetRecord> workingSets(const Exposure& exposure)
+{
+    std::vector<SetRecord> sets;
+    std::copy_if(exposure.sets.begin(), exposure.sets.end(), std::back_inserter(sets), [](const SetRecord& set) { return !set.isWarmup; });
+    return sets;
+}
+
 QString loadOf(base::Load load, const FloorLift& lift)
 {
     return common::loadText(load, lift.machine.setup().unit, lift.machine.kit().pieces, isAdded(lift));
-}
-
-common::RuleFacts factsOf(const FloorLift& lift)
-{
-    return {lift.machine.setup().policy, lift.machine.setup().unit, lift.machine.kit().measure, lift.machine.kit().pieces, isAdded(lift)};
 }
 
 QString feltText(Steadiness felt)
@@ -47,51 +98,14 @@ QString feltText(Steadiness felt)
     return {};
 }
 
-QString listOf(const Exposure& exposure)
-{
-    QStringList amounts;
-    for (const SetRecord& set : exposure.sets) {
-        amounts.append(QString::number(set.amount));
-    }
-    return amounts.join(QStringLiteral(", "));
-}
-
-QStringList chipsOfExposure(const Exposure& exposure, const sessions::EntryLine& line, const FloorLift& lift)
-{
-    const SetRecord& first = exposure.sets.front();
-    const char* const unit = lift.machine.kit().measure == lifts::Measure::Reps      ? QT_TRANSLATE_NOOP("Floor", "reps %1")
-                             : lift.machine.kit().measure == lifts::Measure::Seconds ? QT_TRANSLATE_NOOP("Floor", "seconds %1")
-                                                                                     : QT_TRANSLATE_NOOP("Floor", "metres %1");
-    QStringList chips{floorText(unit).arg(listOf(exposure))};
-    chips.append(line.load ? loadOf(first.load, lift) : floorText("%1 as planned").arg(loadOf(first.load, lift)));
-    chips.append(first.rir == SetRecord::kNotRecorded ? floorText("left not noted") : floorText("%1 left").arg(first.rir));
-    chips.append(floorText("rest %1").arg(common::restText(base::Seconds(first.restSeconds))));
-    chips.append(feltText(first.steadiness));
-    chips.append(floorText("pain %1").arg(exposure.pain));
-    return chips;
-}
-
-QStringList chipsOfRehearsal(const progression::Rehearsal& rehearsal)
-{
-    const auto pause = [](const char* name, const std::optional<int>& ms) {
-        return floorText(name).arg(ms ? QStringLiteral("%1 s").arg(*ms / 1000.0) : QStringLiteral("–"));
-    };
-    const char* const verdicts[] = {QT_TRANSLATE_NOOP("Floor", "points met"), QT_TRANSLATE_NOOP("Floor", "partly met"), QT_TRANSLATE_NOOP("Floor", "not met")};
-    return {floorText(verdicts[static_cast<int>(rehearsal.criteria.front().verdict)]), floorText("reps %1").arg(rehearsal.reps.value()),
-            pause("top %1", rehearsal.pauses.topMs), pause("middle %1", rehearsal.pauses.middleMs), pause("bottom %1", rehearsal.pauses.bottomMs),
-            feltText(rehearsal.steadiness), floorText("pain %1").arg(rehearsal.pain)};
-}
-
-}  // namespace
-
-QString dueText(const progression::Prescription& due, const FloorLift& lift)
+QString dueText(const Prescription& due, const FloorLift& lift)
 {
     switch (due.kind) {
-    case progression::PrescriptionKind::Hold:
+    case PrescriptionKind::Hold:
         return floorText("On hold");
-    case progression::PrescriptionKind::Rehearse:
+    case PrescriptionKind::Rehearse:
         return floorText("Rehearse: %1").arg(common::stageName(due.stage));
-    case progression::PrescriptionKind::Work:
+    case PrescriptionKind::Work:
         break;
     }
     const QString target = common::targetText(due, lift.machine.kit().measure, lift.machine.setup().policy);
@@ -99,27 +113,54 @@ QString dueText(const progression::Prescription& due, const FloorLift& lift)
     return due.stage == progression::Stage::RestCut ? floorText("%1, rest %2").arg(work, common::restText(due.rest)) : work;
 }
 
-QStringList chipsOf(const progression::EventBody& body, const sessions::EntryLine& line, const FloorLift& lift)
+std::vector<EntryChip> chipsOf(const Exposure& exposure, const sessions::EntryLine& line, const FloorLift& lift)
 {
-    if (const auto* rehearsal = std::get_if<progression::Rehearsal>(&body)) {
-        return chipsOfRehearsal(*rehearsal);
+    const std::vector<SetRecord> sets = workingSets(exposure);
+    if (sets.empty()) {
+        return {};
     }
-    const auto* exposure = std::get_if<Exposure>(&body);
-    return exposure == nullptr || exposure->sets.empty() ? QStringList() : chipsOfExposure(*exposure, line, lift);
+    const lifts::Measure measure = lift.machine.kit().measure;
+    const QString what = measure == lifts::Measure::Reps ? floorText("reps") : measure == lifts::Measure::Seconds ? floorText("seconds") : floorText("metres");
+    const auto load = commonOf(sets, &SetRecord::load);
+    const auto rir = commonOf(sets, &SetRecord::rir);
+    const bool isPlanned = load == lift.due.load && !line.load;
+    const bool isNoted = rir != SetRecord::kNotRecorded;
+    const auto rest = commonOf(sets, &SetRecord::restSeconds);
+    const Steadiness felt = worstOf(sets);
+    return {{what, amountsText(sets), {}},
+            {floorText("load"), load ? loadOf(*load, lift) : floorText("differs"), isPlanned ? floorText("as planned") : QString()},
+            isNoted ? EntryChip{{}, leftText(sets), floorText("left")} : EntryChip{floorText("left"), QStringLiteral("–"), floorText("not noted")},
+            {floorText("rest"), rest && *rest >= 0 ? common::restText(base::Seconds(*rest)) : floorText("differs"), {}},
+            {feltText(felt), {}, {}, felt == Steadiness::Steady, felt != Steadiness::Steady},
+            {floorText("pain"), QString::number(exposure.pain), {}, false, exposure.pain > 0}};
+}
+
+QString nextShortText(const Preview& preview, const FloorLift& lift)
+{
+    const QString due = dueText(preview.next, lift);
+    const bool isNewStage = preview.next.stage != lift.due.stage && preview.next.kind == PrescriptionKind::Work;
+    return isNewStage ? QStringLiteral("%1: %2").arg(common::stageName(preview.next.stage), due) : due;
 }
 
 QString nextTimeText(const Preview& preview, const FloorLift& lift)
 {
-    const bool isSame = preview.next == lift.due;
-    const QString due = dueText(preview.next, lift);
-    const bool isNewStage = preview.next.stage != lift.due.stage && preview.next.kind == progression::PrescriptionKind::Work;
-    const QString what = isNewStage ? QStringLiteral("%1: %2").arg(common::stageName(preview.next.stage), due) : due;
-    return isSame ? floorText("Next time %1, again.").arg(what) : floorText("Next time %1.").arg(what);
+    const QString what = nextShortText(preview, lift);
+    return dueText(preview.next, lift) == dueText(lift.due, lift) ? floorText("Next time %1, again.").arg(what) : floorText("Next time %1.").arg(what);
 }
 
-QString whyText(const Preview& preview, const FloorLift& lift)
+QString whyText(const Preview& preview, const EventBody& body, const FloorLift& lift, base::Date day)
 {
-    return common::whyOf(preview.rules, preview.next, factsOf(lift));
+    const progression::LiftSetup& setup = lift.machine.setup();
+    const progression::Kit& kit = lift.machine.kit();
+    common::RuleFacts facts{setup.policy, setup.unit, kit.measure, kit.pieces, isAdded(lift)};
+    facts.record = common::decidedRecordOf(day, body, kit.measure, setup.policy);
+    facts.today = day;
+    return common::whyOf(preview.rules, preview.next, facts);
+}
+
+QString presentText(const Preview& preview, const FloorLift& lift)
+{
+    return preview.present ? floorText("With what was recorded later, %1 is due now.").arg(dueText(*preview.present, lift)) : QString();
 }
 
 QString doubtText(sessions::EntryDoubt doubt, const FloorLift& lift)
@@ -137,39 +178,56 @@ QString doubtText(sessions::EntryDoubt doubt, const FloorLift& lift)
     return {};
 }
 
-QString lineOf(const progression::EventBody& body, const FloorLift& lift)
+QString recordText(const EventBody& body, const FloorLift& lift)
 {
-    const auto* exposure = std::get_if<Exposure>(&body);
-    if (exposure == nullptr || exposure->sets.empty()) {
-        return {};
+    QStringList parts;
+    if (const auto* rehearsal = std::get_if<Rehearsal>(&body)) {
+        parts.append(rehearsalRecordText(*rehearsal));
     }
-    QStringList words;
-    const SetRecord* last = nullptr;
-    for (const SetRecord& set : exposure->sets) {
-        if (!set.isWarmup) {
-            words.append(QString::number(set.amount));
-            last = &set;
+    if (const auto* exposure = std::get_if<Exposure>(&body)) {
+        const std::vector<SetRecord> sets = workingSets(*exposure);
+        const auto load = commonOf(sets, &SetRecord::load);
+        parts.append(load ? floorText("%1 at %2").arg(amountsText(sets), loadOf(*load, lift)) : amountsText(sets));
+        if (commonOf(sets, &SetRecord::rir) != SetRecord::kNotRecorded) {
+            parts.append(floorText("%1 left").arg(leftText(sets)));
+        }
+        if (worstOf(sets) != Steadiness::Steady) {
+            parts.append(feltText(worstOf(sets)));
         }
     }
-    if (last == nullptr) {
-        return {};
+    if (painOf(body) > 0) {
+        parts.append(floorText("pain %1").arg(painOf(body)));
     }
-    if (last->load != lift.due.load) {
-        words.append(QLatin1Char('@') + common::numberText(last->load).replace(QChar(0x2212), QLatin1Char('-')));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString correctionText(const EventBody& before, const EventBody& after, const store::ActOutcome& outcome, const FloorLift& lift)
+{
+    QStringList sentences{floorText("Was %1; is %2.").arg(recordText(before, lift), recordText(after, lift))};
+    for (const store::LiftOutcome& one : outcome.lifts) {
+        const QString now = dueText(one.after, lift);
+        const QString then = dueText(one.before, lift);
+        sentences.append(now == then ? floorText("%1 stays due.").arg(now) : floorText("Due now %1, before %2.").arg(now, then));
     }
-    if (last->rir != SetRecord::kNotRecorded) {
-        words.append(QStringLiteral("r%1").arg(last->rir));
+    if (outcome.changed.empty()) {
+        sentences.append(floorText("No other decision is different."));
+        return sentences.join(QLatin1Char(' '));
     }
-    if (last->restSeconds != SetRecord::kNotRecorded && last->restSeconds != lift.due.rest.value()) {
-        words.append(common::restText(base::Seconds(last->restSeconds)));
+    QStringList days;
+    for (const store::ChangedDecision& one : outcome.changed) {
+        days.append(floorText("%1 led to %2, before %3").arg(common::dayText(one.date), dueText(one.dueAfter, lift), dueText(one.dueBefore, lift)));
     }
-    if (exposure->pain > 0) {
-        words.append(QStringLiteral("p%1").arg(exposure->pain));
+    sentences.append(QCoreApplication::translate("Floor", "%n later decision(s) changed: %1.", nullptr, static_cast<int>(days.size())).arg(days.join(QStringLiteral("; "))));
+    return sentences.join(QLatin1Char(' '));
+}
+
+int painOf(const EventBody& body)
+{
+    if (const auto* exposure = std::get_if<Exposure>(&body)) {
+        return exposure->pain;
     }
-    if (last->steadiness != Steadiness::Steady) {
-        words.append(last->steadiness == Steadiness::Shaky ? QStringLiteral("s") : QStringLiteral("lost"));
-    }
-    return words.join(QLatin1Char(' '));
+    const auto* rehearsal = std::get_if<Rehearsal>(&body);
+    return rehearsal == nullptr ? 0 : rehearsal->pain;
 }
 
 }  // namespace chalk::ui::floor

@@ -5,6 +5,7 @@
 #include "core/progression/lift_machine.h"
 #include "core/sessions/entry_line.h"
 #include "core/sessions/session.h"
+#include "ui/floor/rehearsal_draft.h"
 
 #include <QString>
 
@@ -19,25 +20,38 @@ struct FloorLift {
     lifts::Exercise exercise;
     progression::LiftMachine machine;  ///< as it stood before this session
     progression::Prescription due;
-    QString line;                      ///< as typed and not saved yet
-    base::EventId saved;               ///< the entry of this session; none before it is saved
+    std::optional<base::Date> lastTrained = {};  ///< before this session
+    std::vector<progression::Event> later = {};  ///< what was recorded after this session
+    QString line = {};                           ///< as typed and not saved yet
+    RehearsalDraft rehearsal = {};               ///< as judged and not saved yet
+    base::EventId saved = {};                    ///< the entry of this session; none before it is saved
     std::optional<progression::EventBody> savedBody = {};
     bool isSkipped = false;
 
     [[nodiscard]] sessions::EntryPlan plan() const { return {due, machine.kit().measure, machine.setup().policy}; }
     [[nodiscard]] bool isDone() const { return !saved.isNone() || isSkipped; }
+    /// Whether the session's record of it is a rehearsal, judged point by point, and no line of sets.
+    [[nodiscard]] bool isRehearsed() const
+    {
+        return savedBody ? std::holds_alternative<progression::Rehearsal>(*savedBody) : due.kind == progression::PrescriptionKind::Rehearse;
+    }
 };
 
 /// One client of the slot.
 struct FloorClient {
     clients::Client client;
+    QString coach;
     std::vector<clients::Caution> cautions;
-    bool isBlocked = false;  ///< clearance: nothing loaded may be recorded
+    clients::Clearance clearance;
+    bool isBlocked = false;  ///< by the clearance: nothing may be recorded
     sessions::Session session;
     std::vector<FloorLift> lifts;
+    std::vector<FloorLift> others;  ///< lifts that are not planned for this session
+
+    [[nodiscard]] QString firstName() const;
 };
 
-/// One slot of today's run: the sessions of one coach at one time.
+/// One slot of a day's run: the sessions of one coach at one time.
 struct RunSlot {
     int startMinute = 0;
     QString coach;
@@ -47,6 +61,10 @@ struct RunSlot {
     [[nodiscard]] bool isRecorded() const;
     /// Whether anybody is still to come.
     [[nodiscard]] bool isOpen() const;
+    /// Whether everybody called off.
+    [[nodiscard]] bool isCalledOff() const;
+    /// Whether all cards that are needed are on paper.
+    [[nodiscard]] bool isPrinted() const;
 };
 
 }  // namespace chalk::ui::floor

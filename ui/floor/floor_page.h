@@ -1,20 +1,14 @@
 #pragma once
 
 #ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
-#include "ui/common/clock.h"
-#include "ui/floor/floor_presenter.h"
+#include "ui/floor/floor_desk.h"
 #endif
-#include "ui/floor/lift_rows.h"
 #include "ui/shell/page.h"
 
 class QLabel;
-class QLineEdit;
 class QListView;
-class QListWidget;
-class QTabBar;
 
 namespace chalk::ui::common {
-class ActHistory;
 class ActionButton;
 class Banner;
 class EmptyState;
@@ -25,6 +19,12 @@ class Panel;
 
 namespace chalk::ui::floor {
 
+class CardPane;
+class ClientTabs;
+class EntryPane;
+class LiftRowsModel;
+class RunModel;
+
 /// What the page works with. Everything outlives the page.
 struct FloorServices {
     const common::Look& look;
@@ -33,63 +33,86 @@ struct FloorServices {
     FloorPresenter& presenter;
 };
 
-/// Today's run, and the results of its sessions typed in a line a lift: what follows next time is said at every key, Enter saves
-/// and goes to the next lift, Ctrl+Enter to the next client.
+/// A day's run, and the results of its sessions typed in a line a lift: what follows next time is said at every key, Enter saves
+/// and goes to the next lift, Ctrl+Enter to the next client. Earlier days are there to be corrected.
 class FloorPage : public shell::Page {
     Q_OBJECT
 
 public:
     explicit FloorPage(const FloorServices& services, QWidget* parent = nullptr);
+    ~FloorPage() override;
 
     [[nodiscard]] QString title() const override { return tr("Floor"); }
+    /// Shows the session or the client of the place; its text is typed in the line of the first open lift.
     void open(const shell::Place& place) override;
     [[nodiscard]] shell::Place place() const override;
     void refresh() override;
     [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
+    [[nodiscard]] bool canPrint() const override;
+    void print() override;
     bool closeOrClear() override;
+    bool showNextClient() override;
     void setRoom(bool isNarrow, bool isLow) override;
+
+    [[nodiscard]] const FloorDesk& desk() const { return m_desk; }
+
+Q_SIGNALS:
+    /// The card of the client on show is wanted.
+    void cardAsked(const chalk::ui::floor::FloorClient& client);
+    /// All cards of a day are wanted.
+    void dayCardsAsked(base::Date day);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void build();
-    void buildEntry(common::Panel& panel);
+    void buildHeader();
+    void buildRun();
+    void buildRecording();
+    QWidget* buildFoot();
     void buildActions();
+
+    /// Shows what is on the desk; `isFocusMoved`: the focus goes to where work goes on.
+    void show(bool isFocusMoved);
     void showRun();
-    void showSlot(int index);
-    void showClient(int index);
-    void showLift(int index);
-    void readLine();
-    void showMessage();
-    void save();
-    void saveBody(const progression::EventBody& body);
-    void skipLift();
+    void showTabs();
+    void showRows();
+    void showCard();
+    void showEmpty();
+    [[nodiscard]] bool hasEntry() const;
+
+    void save(bool goesToNextClient);
+    void goToDay(base::Date day);
     void moveLift(int by);
     void moveClient(int by);
-    [[nodiscard]] LiftRow rowOf(const FloorLift& lift) const;
-    [[nodiscard]] FloorClient* client();
-    [[nodiscard]] FloorLift* lift();
+    void moveSlot(int by);
+    void skipLift();
+    void offerLifts();
+    void emptyAction();
 
     FloorServices m_services;
-    std::vector<RunSlot> m_run;
-    std::vector<FloorClient> m_clients;
-    int m_slot = -1;
-    int m_clientIndex = -1;
-    int m_liftIndex = -1;
-    bool m_isDoubtAsked = false;
-    QString m_failure;        ///< why the last save did not work; empty where it did
-    QString m_changed;        ///< what a correction changed
+    FloorDesk m_desk;
+    base::SessionId m_cardOf;  ///< whose card is in the pane
 
     common::PageHeader* m_header = nullptr;
     common::Panel* m_runPanel = nullptr;
-    QListWidget* m_runList = nullptr;
-    QTabBar* m_tabs = nullptr;
-    QLabel* m_liftName = nullptr;
-    QLineEdit* m_line = nullptr;
-    QLabel* m_chips = nullptr;
-    common::Banner* m_message = nullptr;
+    RunModel* m_runModel = nullptr;
+    QListView* m_runList = nullptr;
+    ClientTabs* m_tabs = nullptr;
+    QWidget* m_recording = nullptr;
+    EntryPane* m_entry = nullptr;
     LiftRowsModel* m_rows = nullptr;
     QListView* m_table = nullptr;
-    QWidget* m_entry = nullptr;
+    common::Banner* m_trouble = nullptr;
     common::EmptyState* m_empty = nullptr;
+    common::ActionButton* m_emptyAction = nullptr;
+    common::ActionButton* m_today = nullptr;
+    common::ActionButton* m_skip = nullptr;
+    common::ActionButton* m_add = nullptr;
+    common::ActionButton* m_next = nullptr;
+    QLabel* m_nextHint = nullptr;
+    CardPane* m_card = nullptr;
 };
 
 }  // namespace chalk::ui::floor

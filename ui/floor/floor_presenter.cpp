@@ -13,12 +13,29 @@ namespace {
 
 using sessions::SessionState;
 
+constexpr int kMostDaysAhead = 21;
+
 QString firstNameOf(const std::string& name)
 {
     return common::qstring(name).section(QLatin1Char(' '), 0, 0);
 }
 
+bool isOff(const sessions::Session& session)
+{
+    return session.state == SessionState::CancelledInTime || session.state == SessionState::CancelledLate;
+}
+
+bool isTraining(const progression::EventBody& body)
+{
+    return std::holds_alternative<progression::Exposure>(body) || std::holds_alternative<progression::Rehearsal>(body);
+}
+
 }  // namespace
+
+QString FloorClient::firstName() const
+{
+    return firstNameOf(client.name);
+}
 
 bool RunSlot::isRecorded() const
 {
@@ -30,6 +47,16 @@ bool RunSlot::isOpen() const
     return std::any_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) {
         return session.state == SessionState::Planned || session.state == SessionState::Printed;
     });
+}
+
+bool RunSlot::isCalledOff() const
+{
+    return std::all_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) { return isOff(session); });
+}
+
+bool RunSlot::isPrinted() const
+{
+    return std::none_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) { return session.state == SessionState::Planned; });
 }
 
 FloorPresenter::FloorPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
@@ -63,14 +90,18 @@ std::optional<FloorLift> FloorPresenter::floorLift(const progression::LiftMachin
     if (!history || !machine) {
         return std::nullopt;
     }
-    base::EventId saved;
-    std::optional<progression::EventBody> savedBody;
-    for (const store::HistoryEntry& entry : *history) {
-        if (entry.session == session.id && !session.id.isNone()) {
-            saved = entry.id;
-            savedBody = entry.event.body;
-        } else if (entry.event.date <= session.date) {
-            machine->apply(entry.event.date, entry.event.body);
+    const auto here = std::find_if(history->begin(), history->end(), [&session](const store::HistoryEntry& entry) {
+        return !session.id.isNone() && entry.session == session.id;
+    });
+    const bool isSaved = here != history->end();
+    std::vector<progression::Event> later;
+    std::optional<base::Date> lastTrained;
+    for (auto entry = history->begin(); entry != history->end(); ++entry) {
+        if (isSaved ? entry < here : entry->event.date <= session.date) {
+            machine->apply(entry->event.date, entry->event.body);
+            lastTrained = isTraining(entry->event.body) ? entry->event.date : lastTrained;
+        } else if (entry != here) {
+            later.push_back(entry->event);
         }
     }
     const lifts::Exercise* exercise = m_catalogue.find(machine->kit().exerciseKey);
@@ -79,40 +110,106 @@ std::optional<FloorLift> FloorPresenter::floorLift(const progression::LiftMachin
         named.name = machine->kit().exerciseKey;
     }
     const auto due = machine->prescriptionOn(session.date);
-    return FloorLift{id, named, *std::move(machine), due, {}, saved, savedBody, false};
+    FloorLift lift{id, std::move(named), *std::move(machine), due, lastTrained, std::move(later)};
+    if (isSaved) {
+        lift.saved = here->id;
+        lift.savedBody = here->event.body;
+    }
+    return lift;
 }
 
-store::Result<std::vector<FloorClient>> FloorPresenter::clients(const RunSlot& slot, base::Date day)
+store::Result<FloorClient> FloorPresenter::client(const sessions::Session& session, const QString& coach, base::Date today)
+{
+    const auto file = store::ClientReader(m_database).read(session.client, session.date);
+    if (!file) {
+        return tl::make_unexpected(file.error());
+    }
+    FloorClient client{file->client, coach, file->cautions, file->clearance, clients::isBlocked(file->clearance, session.date), session, {}, {}};
+    std::vector<sessions::LiftCandidate> candidates;
+    std::vector<FloorLift> all;
+    for (const store::ClientLift& one : file->lifts) {
+        if (auto lift = floorLift(one.lift.machine, one.lift.id, session)) {
+            lift->exercise.pattern = one.lift.pattern;
+            candidates.push_back({one.lift.id, one.lift.pattern, lift->lastTrained});
+            all.push_back(*std::move(lift));
+        }
+    }
+    const auto saved = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [](const FloorLift& lift) { return !lift.saved.isNone(); }));
+    const bool isOver = saved > 0 && session.date < today;
+    std::size_t room = isOver ? 0 : sessions::kLiftsOfSession - std::min(saved, sessions::kLiftsOfSession);
+    const auto chosen = sessions::chooseLifts(candidates);
+    for (FloorLift& lift : all) {
+        const bool isChosen = lift.saved.isNone() && room > 0 && std::find(chosen.begin(), chosen.end(), lift.id) != chosen.end();
+        room -= isChosen ? 1 : 0;
+        const bool isShown = !lift.saved.isNone() || isChosen;
+        (isShown ? client.lifts : client.others).push_back(std::move(lift));
+    }
+    return client;
+}
+
+store::Result<std::vector<FloorClient>> FloorPresenter::clients(const RunSlot& slot, base::Date today)
 {
     std::vector<FloorClient> clients;
     for (const sessions::Session& session : slot.sessions) {
-        if (session.state == SessionState::CancelledInTime || session.state == SessionState::CancelledLate) {
+        if (isOff(session)) {
             continue;
         }
-        const auto file = store::ClientReader(m_database).read(session.client, day);
-        if (!file) {
-            return tl::make_unexpected(file.error());
+        auto one = client(session, slot.coach, today);
+        if (!one) {
+            return tl::make_unexpected(one.error());
         }
-        FloorClient client{file->client, file->cautions, clients::isBlocked(file->clearance, day), session, {}};
-        std::vector<sessions::LiftCandidate> candidates;
-        std::vector<FloorLift> all;
-        for (const store::ClientLift& one : file->lifts) {
-            candidates.push_back({one.lift.id, one.lift.pattern, one.lift.lastEvent});
-            if (auto lift = floorLift(one.lift.machine, one.lift.id, session)) {
-                all.push_back(*std::move(lift));
-            }
-        }
-        const bool isAnySaved = std::any_of(all.begin(), all.end(), [](const FloorLift& lift) { return !lift.saved.isNone(); });
-        const auto chosen = sessions::chooseLifts(candidates);
-        for (FloorLift& lift : all) {
-            const bool isChosen = std::find(chosen.begin(), chosen.end(), lift.id) != chosen.end();
-            if (!lift.saved.isNone() || (isChosen && !(isAnySaved && session.state == SessionState::Recorded))) {
-                client.lifts.push_back(std::move(lift));
-            }
-        }
-        clients.push_back(std::move(client));
+        clients.push_back(*std::move(one));
     }
     return clients;
+}
+
+store::Result<FloorClient> FloorPresenter::forCard(base::ClientId id, base::Date day, int minute)
+{
+    const auto today = store::SessionReader(m_database).on(day);
+    const auto file = store::ClientReader(m_database).read(id, day);
+    if (!today || !file) {
+        return tl::make_unexpected(today ? file.error() : today.error());
+    }
+    for (const store::NamedSession& one : *today) {
+        if (one.session.client == id && !isOff(one.session)) {
+            return client(one.session, common::qstring(one.coachName), day);
+        }
+    }
+    sessions::Session session;
+    session.client = id;
+    session.coach = file->client.coach;
+    session.date = day;
+    session.startMinute = minute;
+    return client(file->next.session.value_or(session), common::qstring(file->coachName), day);
+}
+
+std::optional<base::Date> FloorPresenter::dayOf(base::ClientId client, base::SessionId session)
+{
+    const auto all = store::SessionReader(m_database).of(client);
+    if (!all) {
+        return std::nullopt;
+    }
+    const auto at = std::find_if(all->begin(), all->end(), [session](const store::NamedSession& one) { return one.session.id == session; });
+    return at == all->end() ? std::nullopt : std::optional(at->session.date);
+}
+
+std::optional<base::Date> FloorPresenter::nextBusyDay(base::Date day)
+{
+    for (int ahead = 1; ahead <= kMostDaysAhead; ++ahead) {
+        if (const auto sessions = store::SessionReader(m_database).on(day + ahead); sessions && !sessions->empty()) {
+            return day + ahead;
+        }
+    }
+    return std::nullopt;
+}
+
+sessions::CardContent FloorPresenter::cardOf(const FloorClient& client) const
+{
+    std::vector<sessions::LiftDue> due;
+    for (const FloorLift& lift : client.lifts) {
+        due.push_back({&lift.exercise, &lift.machine});
+    }
+    return sessions::cardContentOf({client.client, client.session, client.coach.toStdString(), 0, client.cautions, due, m_catalogue});
 }
 
 store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body)
@@ -122,9 +219,22 @@ store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client,
     return lift.saved.isNone() ? writer.record(client.client.id, client.session.id, {{lift.id, event}}) : writer.correct(lift.saved, event);
 }
 
-store::Result<store::ActOutcome> FloorPresenter::setSessionState(const sessions::Session& session, SessionState state)
+store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(const std::vector<sessions::Session>& sessions)
 {
-    return store::RecordWriter(m_database, m_atUtc).setSessionState(session.id, state);
+    std::vector<base::SessionId> planned;
+    for (const sessions::Session& session : sessions) {
+        if (!session.id.isNone() && session.state == SessionState::Planned) {
+            planned.push_back(session.id);
+        }
+    }
+    if (planned.empty()) {
+        return std::optional<store::ActOutcome>();
+    }
+    auto outcome = store::RecordWriter(m_database, m_atUtc).setSessionStates(planned, SessionState::Printed);
+    if (!outcome) {
+        return tl::make_unexpected(outcome.error());
+    }
+    return std::optional(*std::move(outcome));
 }
 
 std::optional<Preview> previewOf(const FloorLift& lift, const progression::EventBody& body, base::Date day)
@@ -134,7 +244,18 @@ std::optional<Preview> previewOf(const FloorLift& lift, const progression::Event
     }
     progression::LiftMachine copy = lift.machine;
     const auto rules = copy.apply(day, body);
-    return Preview{copy.prescriptionOn(day), rules};
+    Preview preview{copy.prescriptionOn(day), rules};
+    for (const progression::Event& event : lift.later) {
+        if (copy.faultOf(event.body)) {
+            return preview;
+        }
+        copy.apply(event.date, event.body);
+        day = event.date;
+    }
+    if (!lift.later.empty()) {
+        preview.present = copy.prescriptionOn(day);
+    }
+    return preview;
 }
 
 }  // namespace chalk::ui::floor

@@ -1,6 +1,8 @@
 #pragma once
 
 #include "core/lifts/catalogue.h"
+#include "core/sessions/card_content.h"
+#include "core/store/client_reader.h"
 #include "core/store/history_reader.h"
 #include "core/store/record_writer.h"
 #include "ui/floor/floor_case.h"
@@ -16,12 +18,25 @@ public:
 
     /// The slots of a day, by time.
     [[nodiscard]] store::Result<std::vector<RunSlot>> run(base::Date day);
-    /// The clients of a slot with their lifts, those already recorded among them.
-    [[nodiscard]] store::Result<std::vector<FloorClient>> clients(const RunSlot& slot, base::Date day);
+    /// The clients of a slot with their lifts. Who called off is left out.
+    [[nodiscard]] store::Result<std::vector<FloorClient>> clients(const RunSlot& slot, base::Date today);
+    /// One client in a session: the lifts that are planned for it and those that were recorded in it. Of a recorded session that
+    /// lies before `today` nothing is planned any more.
+    [[nodiscard]] store::Result<FloorClient> client(const sessions::Session& session, const QString& coach, base::Date today);
+    /// The client's session of `day`, else the next one, else one that nobody booked, at `minute`: for the client's card.
+    [[nodiscard]] store::Result<FloorClient> forCard(base::ClientId client, base::Date day, int minute);
+    /// The day of a client's session; nothing where there is no such session.
+    [[nodiscard]] std::optional<base::Date> dayOf(base::ClientId client, base::SessionId session);
+    /// The next day with sessions, three weeks ahead at most.
+    [[nodiscard]] std::optional<base::Date> nextBusyDay(base::Date day);
+
+    /// The card of a session, as it is printed before it.
+    [[nodiscard]] sessions::CardContent cardOf(const FloorClient& client) const;
 
     /// Saves one lift of a session, or corrects what was saved for it.
     [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body);
-    [[nodiscard]] store::Result<store::ActOutcome> setSessionState(const sessions::Session& session, sessions::SessionState state);
+    /// Sessions whose cards were printed: those that are planned count as printed then. Nothing where none was.
+    [[nodiscard]] store::Result<std::optional<store::ActOutcome>> markPrinted(const std::vector<sessions::Session>& sessions);
 
 private:
     [[nodiscard]] std::optional<FloorLift> floorLift(const progression::LiftMachine& present, base::LiftId id, const sessions::Session& session);
@@ -31,11 +46,14 @@ private:
     std::function<QString()> m_atUtc;
 };
 
-/// What is due after `body`, judged on a copy; with the rules that fired.
+/// What follows from a record, judged on a copy of the lift.
 struct Preview {
-    progression::Prescription next;
-    progression::RuleList rules;
+    progression::Prescription next;  ///< right after it, on the day of the session
+    progression::RuleList rules;     ///< that fired
+    /// What is due after all that was recorded later as well; nothing where nothing was.
+    std::optional<progression::Prescription> present = {};
 };
+/// Nothing where the record cannot be judged.
 [[nodiscard]] std::optional<Preview> previewOf(const FloorLift& lift, const progression::EventBody& body, base::Date day);
 
 }  // namespace chalk::ui::floor

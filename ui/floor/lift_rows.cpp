@@ -1,9 +1,11 @@
 #include "ui/floor/lift_rows.h"
 
+#include "ui/common/icon_store.h"
 #include "ui/common/look.h"
 #include "ui/common/stage_glyph.h"
 
 #include <QPainter>
+#include <QPainterPath>
 
 #include <algorithm>
 
@@ -14,9 +16,23 @@ namespace {
 using common::TextStyle;
 using common::Theme;
 
-constexpr double kRowHeight = 54;
+constexpr double kRowHeight = 55;
 constexpr double kRowWithNext = 80;
 constexpr double kBox = 36;
+constexpr double kRowSide = 16;
+constexpr double kColumnGap = 10;
+constexpr double kNarrowRow = 720;  ///< below it boxes are narrower
+
+struct BoxWidths {
+    double sets, left, rest, felt, pain, set;
+};
+constexpr BoxWidths kWideBoxes{216, 46, 58, 72, 42, 38};
+constexpr BoxWidths kNarrowBoxes{190, 42, 52, 64, 38, 33};
+
+const BoxWidths& boxWidthsFor(double width, const Theme& theme)
+{
+    return width < theme.scaled(kNarrowRow) ? kNarrowBoxes : kWideBoxes;
+}
 
 QString elided(const QString& text, const QFont& font, double width)
 {
@@ -27,6 +43,12 @@ QString elided(const QString& text, const QFont& font, double width)
 
 void LiftRowsModel::setRows(std::vector<LiftRow> rows)
 {
+    if (rows.size() == m_rows.size()) {
+        for (int i = 0; i < rowCount(); ++i) {
+            setRow(i, std::move(rows[static_cast<std::size_t>(i)]));
+        }
+        return;
+    }
     beginResetModel();
     m_rows = std::move(rows);
     endResetModel();
@@ -34,6 +56,9 @@ void LiftRowsModel::setRows(std::vector<LiftRow> rows)
 
 void LiftRowsModel::setRow(int at, LiftRow row)
 {
+    if (row == m_rows[static_cast<std::size_t>(at)]) {
+        return;
+    }
     m_rows[static_cast<std::size_t>(at)] = std::move(row);
     Q_EMIT dataChanged(index(at), index(at));
 }
@@ -79,16 +104,44 @@ QSize LiftRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModel
     return {option.rect.width(), qRound(m_look.theme().scaled(hasNext ? kRowWithNext : kRowHeight))};
 }
 
-LiftRowDelegate::Columns LiftRowDelegate::columnsFor(double width) const
+LiftColumns liftColumnsFor(double width, const Theme& theme)
+{
+    const BoxWidths& boxes = boxWidthsFor(width, theme);
+    LiftColumns columns;
+    columns.pain = width - theme.scaled(kRowSide + boxes.pain);
+    columns.felt = columns.pain - theme.scaled(kColumnGap + boxes.felt);
+    columns.rest = columns.felt - theme.scaled(kColumnGap + boxes.rest);
+    columns.left = columns.rest - theme.scaled(kColumnGap + boxes.left);
+    columns.setsWidth = theme.scaled(boxes.sets);
+    columns.sets = columns.left - theme.scaled(kColumnGap) - columns.setsWidth;
+    return columns;
+}
+
+LiftCaptions::LiftCaptions(const common::Look& look, QWidget* parent) : QWidget(parent), m_look(look)
+{
+    setFixedHeight(qRound(look.theme().scaled(32)));
+    connect(&look, &common::Look::changed, this, [this] { setFixedHeight(qRound(m_look.theme().scaled(32))); });
+}
+
+void LiftCaptions::paintEvent(QPaintEvent* /*event*/)
 {
     const Theme& theme = m_look.theme();
-    Columns columns;
-    columns.pain = width - theme.scaled(16 + 42);
-    columns.felt = columns.pain - theme.scaled(10 + 64);
-    columns.rest = columns.felt - theme.scaled(10 + 58);
-    columns.left = columns.rest - theme.scaled(10 + 46);
-    columns.sets = columns.left - theme.scaled(10 + 232);
-    return columns;
+    const LiftColumns columns = liftColumnsFor(width(), theme);
+    QPainter painter(this);
+    painter.setFont(theme.font(12, QFont::DemiBold));
+    painter.setPen(theme.ink2);
+    const auto caption = [&](double x, double width, const QString& text) {
+        painter.drawText(QRectF(x, 0, width, height()), Qt::AlignVCenter, text);
+    };
+    caption(theme.scaled(kRowSide), columns.sets - theme.scaled(kRowSide), tr("Lift and target"));
+    caption(columns.sets, columns.setsWidth, tr("Reps, set by set"));
+    caption(columns.left, columns.rest - columns.left, tr("Left"));
+    caption(columns.rest, columns.felt - columns.rest, tr("Rest"));
+    caption(columns.felt, columns.pain - columns.felt, tr("Felt"));
+    caption(columns.pain, width() - columns.pain, tr("Pain"));
+    for (const double y : {0.0, height() - 1.0}) {
+        painter.fillRect(QRectF(0, y, width(), 1), theme.line);
+    }
 }
 
 void LiftRowDelegate::paintBox(QPainter& painter, const QRectF& rect, const LiftRow::Box& box) const
@@ -103,27 +156,103 @@ void LiftRowDelegate::paintBox(QPainter& painter, const QRectF& rect, const Lift
     painter.drawText(rect, Qt::AlignCenter, elided(box.text, font, rect.width() - 4));
 }
 
+void LiftRowDelegate::paintFelt(QPainter& painter, const QRectF& rect, const LiftRow& lift) const
+{
+    const Theme& theme = m_look.theme();
+    const QRectF frame = rect.adjusted(0.5, 0.5, -0.5, -0.5);
+    const bool isSteady = lift.felt == progression::Steadiness::Steady;
+    const QRectF halves[] = {QRectF(frame.topLeft(), QSizeF(frame.width() / 2, frame.height())),
+                             QRectF(frame.center().x(), frame.top(), frame.width() / 2, frame.height())};
+    painter.save();
+    QPainterPath shape;
+    shape.addRoundedRect(frame, 5, 5);
+    painter.setClipPath(shape);
+    if (lift.felt) {
+        painter.fillRect(halves[isSteady ? 0 : 1], isSteady ? theme.okBg : theme.warnBg);
+    }
+    painter.fillRect(QRectF(frame.center().x(), frame.top(), 1, frame.height()), theme.line2);
+    painter.restore();
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(lift.felt ? theme.ctl : theme.line2, 1));
+    painter.drawRoundedRect(frame, 5, 5);
+    const double side = theme.scaled(17);
+    const QString second = lift.felt == progression::Steadiness::Lost ? QStringLiteral("cross") : QStringLiteral("shaky");
+    const auto icon = [&](const QRectF& half, const QString& name, const QColor& ink) {
+        common::paintIcon(painter, QRectF(half.center().x() - side / 2, half.center().y() - side / 2, side, side), name, ink, theme);
+    };
+    icon(halves[0], QStringLiteral("steady"), isSteady ? theme.ok : theme.ink3);
+    icon(halves[1], second, lift.felt && !isSteady ? theme.warn : theme.ink3);
+}
+
 void LiftRowDelegate::paintBoxes(QPainter& painter, const QRectF& row, const LiftRow& lift) const
 {
     const Theme& theme = m_look.theme();
-    const Columns columns = columnsFor(row.width());
+    const LiftColumns columns = liftColumnsFor(row.width(), theme);
+    const BoxWidths& boxes = boxWidthsFor(row.width(), theme);
     const double height = theme.scaled(kBox);
     const double top = row.top() + theme.scaled(9);
-    const auto boxAt = [&](double x, double width, const LiftRow::Box& box) {
-        paintBox(painter, QRectF(row.left() + x, top, width, height), box);
-    };
+    const auto placeAt = [&](double x, double width) { return QRectF(row.left() + x, top, width, height); };
     const auto count = static_cast<double>(std::max<std::size_t>(lift.amounts.size(), 1));
-    const double room = columns.left - columns.sets - theme.scaled(10);
-    const double width = std::min(theme.scaled(38), (room - 5 * (count - 1)) / count);
+    const double gap = count > 6 ? 2 : 5;
+    const double width = std::min(theme.scaled(boxes.set), (columns.setsWidth - gap * (count - 1)) / count);
     double x = columns.sets;
     for (const LiftRow::Box& box : lift.amounts) {
-        boxAt(x, width, box);
-        x += width + 5;
+        paintBox(painter, placeAt(x, width), box);
+        x += width + gap;
     }
-    boxAt(columns.left, theme.scaled(46), lift.left);
-    boxAt(columns.rest, theme.scaled(58), lift.rest);
-    boxAt(columns.felt, theme.scaled(64), lift.felt);
-    boxAt(columns.pain, theme.scaled(42), lift.pain);
+    paintBox(painter, placeAt(columns.left, theme.scaled(boxes.left)), lift.left);
+    paintBox(painter, placeAt(columns.rest, theme.scaled(boxes.rest)), lift.rest);
+    paintFelt(painter, placeAt(columns.felt, theme.scaled(boxes.felt)), lift);
+    paintBox(painter, placeAt(columns.pain, theme.scaled(boxes.pain)), lift.pain);
+}
+
+void LiftRowDelegate::paintNames(QPainter& painter, const QRectF& row, const LiftRow& lift) const
+{
+    const Theme& theme = m_look.theme();
+    double left = row.left() + theme.scaled(kRowSide);
+    const double end = lift.amounts.empty() ? row.width() - theme.scaled(kRowSide) : liftColumnsFor(row.width(), theme).sets - theme.scaled(8);
+    const double right = row.left() + end;
+    if (lift.isSaved) {
+        const double side = theme.scaled(15);
+        common::paintIcon(painter, QRectF(left, row.top() + theme.scaled(11), side, side), QStringLiteral("check"), theme.ok, theme);
+        left += side + theme.scaled(5);
+    }
+    const QFont strong = theme.font(TextStyle::Strong);
+    painter.setFont(strong);
+    painter.setPen(lift.isSkipped ? theme.ink3 : theme.ink);
+    painter.drawText(QRectF(left, row.top() + theme.scaled(8), right - left, theme.scaled(20)), Qt::AlignVCenter, elided(lift.name, strong, right - left));
+    const double x = row.left() + theme.scaled(kRowSide);
+    const double glyph = theme.scaled(11);
+    painter.fillPath(common::stageGlyph(lift.stage, QRectF(x, row.top() + theme.scaled(32), glyph, glyph)), theme.stage(lift.stage));
+    const QFont small = theme.font(12, QFont::Normal);
+    painter.setFont(small);
+    painter.setPen(theme.ink2);
+    const double room = right - x - glyph - 5;
+    painter.drawText(QRectF(x + glyph + 5, row.top() + theme.scaled(28), room, theme.scaled(18)), Qt::AlignVCenter,
+                     elided(lift.isSkipped ? tr("skipped today") : lift.due, small, room));
+}
+
+void LiftRowDelegate::paintNext(QPainter& painter, const QRectF& row, const LiftRow& lift) const
+{
+    const Theme& theme = m_look.theme();
+    const double side = theme.scaled(15);
+    double x = row.left() + theme.scaled(kRowSide);
+    const QRectF line(x, row.top() + theme.scaled(52), row.width() - theme.scaled(2 * kRowSide), theme.scaled(20));
+    common::paintIcon(painter, QRectF(x, line.center().y() - side / 2, side, side), lift.isUp ? QStringLiteral("ready") : QStringLiteral("right"),
+                      lift.isUp ? theme.ok : theme.ink3, theme);
+    x += side + theme.scaled(8);
+    const QFont strong = theme.font(13, QFont::DemiBold);
+    const QFont plain = theme.font(13, QFont::Normal);
+    painter.setFont(strong);
+    painter.setPen(theme.ink);
+    const QString next = elided(lift.next, strong, line.right() - x);
+    painter.drawText(QRectF(x, line.top(), line.right() - x, line.height()), Qt::AlignVCenter, next);
+    x += QFontMetricsF(strong).horizontalAdvance(next) + theme.scaled(6);
+    if (line.right() - x > theme.scaled(60)) {
+        painter.setFont(plain);
+        painter.setPen(theme.ink2);
+        painter.drawText(QRectF(x, line.top(), line.right() - x, line.height()), Qt::AlignVCenter, elided(lift.why, plain, line.right() - x));
+    }
 }
 
 void LiftRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -138,29 +267,17 @@ void LiftRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
         painter->fillRect(QRectF(row.left(), row.top(), 3, row.height()), theme.mark);
     }
     painter->fillRect(QRectF(row.left(), row.bottom() - 1, row.width(), 1), theme.line);
-    const double left = row.left() + theme.scaled(16);
-    const double width = columnsFor(row.width()).sets - theme.scaled(24);
-    const QFont strong = theme.font(TextStyle::Strong);
-    painter->setFont(strong);
-    painter->setPen(lift.isSkipped ? theme.ink3 : theme.ink);
-    const QString mark = lift.isSaved ? QStringLiteral("✓ ") : QString();
-    painter->drawText(QRectF(left, row.top() + theme.scaled(8), width, theme.scaled(20)), Qt::AlignVCenter, elided(mark + lift.name, strong, width));
-    const double glyph = theme.scaled(11);
-    painter->fillPath(common::stageGlyph(lift.stage, QRectF(left, row.top() + theme.scaled(32), glyph, glyph)), theme.stage(lift.stage));
-    const QFont small = theme.font(12, QFont::Normal);
-    painter->setFont(small);
-    painter->setPen(theme.ink2);
-    painter->drawText(QRectF(left + glyph + 5, row.top() + theme.scaled(28), width - glyph - 5, theme.scaled(18)), Qt::AlignVCenter,
-                      elided(lift.isSkipped ? tr("skipped today") : lift.due, small, width - glyph - 5));
+    paintNames(*painter, row, lift);
     if (!lift.amounts.empty()) {
         paintBoxes(*painter, row, lift);
     }
     if (!lift.next.isEmpty()) {
-        const QFont next = theme.font(TextStyle::Small);
-        painter->setFont(next);
-        painter->setPen(theme.ink2);
-        const double full = row.width() - theme.scaled(32);
-        painter->drawText(QRectF(left, row.top() + theme.scaled(52), full, theme.scaled(20)), Qt::AlignVCenter, elided(lift.next, next, full));
+        paintNext(*painter, row, lift);
+    }
+    if ((option.state & QStyle::State_HasFocus) != 0) {
+        painter->setPen(QPen(theme.focus, 2));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRoundedRect(row.adjusted(2, 2, -2, -3), 4, 4);
     }
     painter->restore();
 }

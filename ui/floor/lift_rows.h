@@ -1,15 +1,19 @@
 #pragma once
 
+#include "core/progression/event.h"
 #include "core/progression/stage.h"
 
 #include <QAbstractListModel>
 #include <QStyledItemDelegate>
+#include <QWidget>
 
+#include <optional>
 #include <vector>
 
 namespace chalk::ui::common {
 class Look;
-}
+struct Theme;
+}  // namespace chalk::ui::common
 
 namespace chalk::ui::floor {
 
@@ -19,6 +23,8 @@ struct LiftRow {
         QString text;
         bool isEntered = false;  ///< planned values are grey until they are entered
         bool isLow = false;      ///< under the target
+
+        bool operator==(const Box&) const = default;
     };
     QString name;
     QString due;
@@ -26,11 +32,15 @@ struct LiftRow {
     std::vector<Box> amounts;
     Box left;
     Box rest;
-    Box felt;
     Box pain;
+    std::optional<progression::Steadiness> felt = {};  ///< nothing before it is entered
     QString next;           ///< what follows next time; empty where nothing is known yet
+    QString why;            ///< and the reason, muted behind it
+    bool isUp = false;      ///< what follows is more than before
     bool isSaved = false;
     bool isSkipped = false;
+
+    bool operator==(const LiftRow&) const = default;
 };
 
 /// The lifts of one client.
@@ -52,6 +62,33 @@ private:
     std::vector<LiftRow> m_rows;
 };
 
+/// The captions above the boxes.
+class LiftCaptions : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LiftCaptions(const common::Look& look, QWidget* parent = nullptr);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    const common::Look& m_look;
+};
+
+/// Where the columns of a row begin.
+struct LiftColumns {
+    double sets = 0;
+    double left = 0;
+    double rest = 0;
+    double felt = 0;
+    double pain = 0;
+    double setsWidth = 0;
+};
+
+/// The columns of a row of that width; narrow rows get narrower boxes.
+[[nodiscard]] LiftColumns liftColumnsFor(double width, const common::Theme& theme);
+
 /// Draws a lift with its boxes.
 class LiftRowDelegate : public QStyledItemDelegate {
     Q_OBJECT
@@ -62,19 +99,12 @@ public:
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
-    /// The x of the columns Left, Rest, Felt and Pain in a row of that width, and of the sets.
-    struct Columns {
-        double sets = 0;
-        double left = 0;
-        double rest = 0;
-        double felt = 0;
-        double pain = 0;
-    };
-    [[nodiscard]] Columns columnsFor(double width) const;
-
 private:
     void paintBox(QPainter& painter, const QRectF& rect, const LiftRow::Box& box) const;
     void paintBoxes(QPainter& painter, const QRectF& row, const LiftRow& lift) const;
+    void paintFelt(QPainter& painter, const QRectF& rect, const LiftRow& lift) const;
+    void paintNames(QPainter& painter, const QRectF& row, const LiftRow& lift) const;
+    void paintNext(QPainter& painter, const QRectF& row, const LiftRow& lift) const;
 
     const common::Look& m_look;
     const LiftRowsModel& m_model;

@@ -71,9 +71,20 @@ TEST(EntryLine, ReadsWhatTheTradeWrites)
     EXPECT_EQ(parseEntryLine("8 8  left knee clicked  twice").note, "left knee clicked  twice");
 }
 
+TEST(EntryLine, WhatStandsBehindANumberIsOfThatSetAlone)
+{
+    const Planned planned;
+    EXPECT_EQ(textOf(planned.exposure("8r3 8r2 7r0")), "8@7750r3 8@7750r2 7@7750r0 ");
+    EXPECT_EQ(textOf(planned.exposure("2x8 6@70r1 r2")), "8@7750r2 8@7750r2 6@7000r1 ");
+    EXPECT_EQ(planned.exposure("8 8s 7l").sets[1].steadiness, Steadiness::Shaky);
+    EXPECT_EQ(planned.exposure("8 8s 7l").sets[2].steadiness, Steadiness::Lost);
+    EXPECT_EQ(planned.exposure("8 8s 7l").sets[0].steadiness, Steadiness::Steady);
+    EXPECT_EQ(doubts("8 8 8@775"), std::vector{EntryDoubt::LoadFarOff});
+}
+
 TEST(EntryLine, GuessesNothing)
 {
-    for (const char* text : {"8 8 b", "r11", "r", "p12", "2:75", "2:5", "@", "@80.125", "@eighty", "8;8", "0x8", "21x8", "8x", "-3", "1001", "1.5", "ß"}) {
+    for (const char* text : {"8 8 b", "r11", "r", "p12", "2:75", "2:5", "@", "@80.125", "@eighty", "8;8", "0x8", "21x8", "8x", "-3", "1001", "1.5", "ß", "8r11", "8r", "8@", "8x8x8", "8q", "15x8 15x8"}) {
         const EntryLine line = parseEntryLine(text);
         EXPECT_FALSE(line.isUnderstood()) << text;
         EXPECT_FALSE(eventOf(line, Planned().plan())) << text;

@@ -1,0 +1,90 @@
+#include "ui/floor/card_desk.h"
+
+#include <algorithm>
+
+namespace chalk::ui::floor {
+
+namespace {
+
+QDate qdateOf(base::Date date)
+{
+    return QDate(1970, 1, 1).addDays(date.daysSince1970());
+}
+
+}  // namespace
+
+CardDesk::CardDesk(const CardDeskServices& services, QObject* parent) : QObject(parent), m_services(services) {}
+
+void CardDesk::showClient(base::ClientId client, QWidget* parent)
+{
+    const base::Date today = m_services.clock.today();
+    auto one = m_services.presenter.forCard(client, today, m_services.clock.minuteOfDay());
+    if (one) {
+        show({*std::move(one)}, today, {}, parent);
+    } else {
+        show({}, today, one.error().message, parent);
+    }
+}
+
+void CardDesk::showSession(const FloorClient& client, QWidget* parent)
+{
+    show({client}, client.session.date, {}, parent);
+}
+
+void CardDesk::showDay(base::Date day, QWidget* parent)
+{
+    const auto run = m_services.presenter.run(day);
+    QString failure = run ? QString() : run.error().message;
+    std::vector<FloorClient> all;
+    for (const RunSlot& slot : run.value_or(std::vector<RunSlot>())) {
+        auto clients = m_services.presenter.clients(slot, m_services.clock.today());
+        if (!clients) {
+            failure = clients.error().message;
+            break;
+        }
+        // Who has trained needs no card any more.
+        clients->erase(std::remove_if(clients->begin(), clients->end(),
+                                      [](const FloorClient& one) { return one.session.state == sessions::SessionState::Recorded; }),
+                       clients->end());
+        all.insert(all.end(), std::make_move_iterator(clients->begin()), std::make_move_iterator(clients->end()));
+    }
+    show(all, day, failure, parent);
+}
+
+void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, const QString& failure, QWidget* parent)
+{
+    std::vector<sessions::CardContent> cards;
+    std::vector<sessions::Session> sessions;
+    QStringList withheld;
+    for (const FloorClient& client : clients) {
+        if (client.isBlocked) {
+            withheld.append(QString::fromStdString(client.client.name));
+        } else if (!client.lifts.empty()) {
+            cards.push_back(m_services.presenter.cardOf(client));
+            sessions.push_back(client.session);
+        }
+    }
+    delete m_dialog;
+    m_dialog = new print::CardDialog(m_services.dialog, std::move(cards), qdateOf(day), withheld, parent);
+    m_dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (!failure.isEmpty()) {
+        m_dialog->sayFailure(failure);
+    }
+    connect(m_dialog, &print::CardDialog::cardsMade, this, [this, sessions] { note(sessions); });
+    m_dialog->open();
+}
+
+void CardDesk::note(const std::vector<sessions::Session>& sessions)
+{
+    const auto outcome = m_services.presenter.markPrinted(sessions);
+    if (!outcome) {
+        m_dialog->sayFailure(outcome.error().message);
+        return;
+    }
+    if (*outcome) {
+        m_services.acts.add((*outcome)->act, tr("%n card(s) printed", nullptr, static_cast<int>(sessions.size())));
+        Q_EMIT studioChanged();
+    }
+}
+
+}  // namespace chalk::ui::floor

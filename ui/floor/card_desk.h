@@ -1,0 +1,47 @@
+#pragma once
+
+#include "ui/common/act_history.h"
+#include "ui/common/clock.h"
+#include "ui/floor/floor_presenter.h"
+#include "ui/print/card_dialog.h"
+
+#include <QObject>
+#include <QPointer>
+
+namespace chalk::ui::floor {
+
+/// What the desk works with. All of it outlives the desk.
+struct CardDeskServices {
+    FloorPresenter& presenter;
+    const common::Clock& clock;
+    common::ActHistory& acts;
+    print::CardDialogServices dialog;
+};
+
+/// Opens the cards that a page asked for, and notes the sessions whose cards were made.
+class CardDesk : public QObject {
+    Q_OBJECT
+
+public:
+    explicit CardDesk(const CardDeskServices& services, QObject* parent = nullptr);
+
+    /// The card of a client's session today, else the next one, else one that nobody booked.
+    void showClient(base::ClientId client, QWidget* parent);
+    void showSession(const FloorClient& client, QWidget* parent);
+    void showDay(base::Date day, QWidget* parent);
+    /// The dialog that is open; null for none.
+    [[nodiscard]] print::CardDialog* dialog() const { return m_dialog; }
+
+Q_SIGNALS:
+    /// Sessions count as printed now.
+    void studioChanged();
+
+private:
+    void show(const std::vector<FloorClient>& clients, base::Date day, const QString& failure, QWidget* parent);
+    void note(const std::vector<sessions::Session>& sessions);
+
+    CardDeskServices m_services;
+    QPointer<print::CardDialog> m_dialog;
+};
+
+}  // namespace chalk::ui::floor

@@ -1,0 +1,369 @@
+#include "ui/floor/floor_desk.h"
+
+#include "ui/common/formats.h"
+#include "ui/floor/entry_lines.h"
+#include "ui/floor/entry_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace chalk::ui::floor {
+
+namespace {
+
+using common::Signal;
+using progression::Exposure;
+using progression::Rehearsal;
+
+QString deskText(const char* text)
+{
+    return QCoreApplication::translate("Floor", text);
+}
+
+/// What is asked before an entry is kept; nothing where there is no doubt.
+std::optional<sessions::EntryDoubt> doubtAbout(const progression::EventBody& body, const FloorLift& lift)
+{
+    const auto* exposure = std::get_if<Exposure>(&body);
+    if (exposure == nullptr || lift.due.kind != progression::PrescriptionKind::Work) {
+        return std::nullopt;
+    }
+    const auto doubts = sessions::doubtsAbout(*exposure, lift.plan(), lift.machine.loads());
+    return doubts.empty() ? std::nullopt : std::optional(doubts.front());
+}
+
+/// Puts what was saved into the entry, to be corrected.
+void fillFromSaved(FloorLift& lift)
+{
+    if (!lift.savedBody) {
+        return;
+    }
+    if (const auto* exposure = std::get_if<Exposure>(&*lift.savedBody)) {
+        lift.line = lineOf(*exposure, lift);
+    } else if (const auto* rehearsal = std::get_if<Rehearsal>(&*lift.savedBody)) {
+        lift.rehearsal = draftOf(*rehearsal, lift.exercise.pattern);
+    }
+}
+
+template <class Items>
+auto* itemAt(Items& items, int index)
+{
+    return index >= 0 && index < static_cast<int>(items.size()) ? &items[static_cast<std::size_t>(index)] : nullptr;
+}
+
+}  // namespace
+
+FloorDesk::FloorDesk(FloorPresenter& presenter, const common::Clock& clock, common::ActHistory& acts)
+    : m_presenter(presenter), m_clock(clock), m_acts(acts), m_day(clock.today())
+{
+}
+
+void FloorDesk::read()
+{
+    const base::SessionId session = client() == nullptr ? base::SessionId() : client()->session.id;
+    const base::LiftId chosen = lift() == nullptr ? base::LiftId() : lift()->id;
+    auto run = m_presenter.run(m_day);
+    m_failure = run ? QString() : run.error().message;
+    m_run = run ? *std::move(run) : std::vector<RunSlot>();
+    if (!session.isNone() && choose({}, session)) {
+        const auto& lifts = client()->lifts;
+        const auto at = std::find_if(lifts.begin(), lifts.end(), [chosen](const FloorLift& one) { return one.id == chosen; });
+        m_liftIndex = at == lifts.end() ? m_liftIndex : static_cast<int>(at - lifts.begin());
+        return;
+    }
+    const auto open = std::find_if(m_run.begin(), m_run.end(), [](const RunSlot& one) { return one.isOpen(); });
+    const auto recorded = std::find_if(m_run.rbegin(), m_run.rend(), [](const RunSlot& one) { return one.isRecorded(); });
+    const auto last = recorded == m_run.rend() ? static_cast<int>(m_run.size()) - 1 : static_cast<int>(m_run.rend() - recorded) - 1;
+    chooseSlot(open == m_run.end() ? last : static_cast<int>(open - m_run.begin()));
+}
+
+void FloorDesk::goToDay(base::Date day)
+{
+    m_day = day;
+    m_clients.clear();
+    read();
+}
+
+const FloorClient* FloorDesk::client() const
+{
+    return itemAt(m_clients, m_clientIndex);
+}
+
+FloorClient* FloorDesk::editedClient()
+{
+    return itemAt(m_clients, m_clientIndex);
+}
+
+const FloorLift* FloorDesk::lift() const
+{
+    return client() == nullptr ? nullptr : itemAt(client()->lifts, m_liftIndex);
+}
+
+FloorLift* FloorDesk::editedLift()
+{
+    return client() == nullptr ? nullptr : itemAt(editedClient()->lifts, m_liftIndex);
+}
+
+void FloorDesk::readSlot()
+{
+    m_clients.clear();
+    const RunSlot* slot = itemAt(m_run, m_slot);
+    if (slot == nullptr) {
+        return;
+    }
+    auto clients = m_presenter.clients(*slot, m_clock.today());
+    m_failure = clients ? QString() : clients.error().message;
+    m_clients = clients ? *std::move(clients) : std::vector<FloorClient>();
+    for (FloorClient& one : m_clients) {
+        takeDrafts(one);
+    }
+}
+
+void FloorDesk::takeDrafts(FloorClient& client)
+{
+    for (std::size_t i = client.others.size(); i-- > 0;) {
+        const auto draft = m_drafts.find({client.session.id, client.others[i].id});
+        if (draft != m_drafts.end() && draft->second.isAdded) {
+            client.lifts.push_back(std::move(client.others[i]));
+            client.others.erase(client.others.begin() + static_cast<std::ptrdiff_t>(i));
+        }
+    }
+    for (FloorLift& lift : client.lifts) {
+        fillFromSaved(lift);
+        if (const auto draft = m_drafts.find({client.session.id, lift.id}); draft != m_drafts.end()) {
+            lift.isSkipped = draft->second.isSkipped && lift.saved.isNone();
+            lift.line = draft->second.line.isEmpty() ? lift.line : draft->second.line;
+            lift.rehearsal = draft->second.rehearsal.isEmpty() ? lift.rehearsal : draft->second.rehearsal;
+        }
+    }
+}
+
+void FloorDesk::chooseSlot(int index)
+{
+    m_slot = itemAt(m_run, index) == nullptr ? -1 : index;
+    readSlot();
+    chooseClient(0);
+}
+
+void FloorDesk::chooseClient(int index)
+{
+    m_clientIndex = itemAt(m_clients, index) == nullptr ? -1 : index;
+    m_liftIndex = -1;
+    forgetMessages();
+    if (const FloorClient* shown = client(); shown != nullptr && !shown->lifts.empty()) {
+        const auto open = std::find_if(shown->lifts.begin(), shown->lifts.end(), [](const FloorLift& one) { return !one.isDone(); });
+        m_liftIndex = open == shown->lifts.end() ? 0 : static_cast<int>(open - shown->lifts.begin());
+    }
+}
+
+void FloorDesk::chooseLift(int index)
+{
+    m_liftIndex = client() == nullptr || itemAt(client()->lifts, index) == nullptr ? -1 : index;
+    forgetMessages();
+}
+
+bool FloorDesk::moveSlot(int by)
+{
+    const bool isThere = itemAt(m_run, m_slot + by) != nullptr;
+    if (isThere) {
+        chooseSlot(m_slot + by);
+    }
+    return isThere;
+}
+
+bool FloorDesk::isSlotOpen() const
+{
+    return std::any_of(m_clients.begin(), m_clients.end(), [](const FloorClient& one) {
+        return !one.isBlocked && std::any_of(one.lifts.begin(), one.lifts.end(), [](const FloorLift& lift) { return !lift.isDone(); });
+    });
+}
+
+bool FloorDesk::choose(base::ClientId wanted, base::SessionId session)
+{
+    for (std::size_t i = 0; i < m_run.size(); ++i) {
+        const auto& sessions = m_run[i].sessions;
+        const bool isHere = std::any_of(sessions.begin(), sessions.end(), [&](const sessions::Session& one) {
+            return session.isNone() ? one.client == wanted : one.id == session;
+        });
+        if (!isHere) {
+            continue;
+        }
+        chooseSlot(static_cast<int>(i));
+        const auto at = std::find_if(m_clients.begin(), m_clients.end(), [&](const FloorClient& one) {
+            return session.isNone() ? one.client.id == wanted : one.session.id == session;
+        });
+        if (at != m_clients.end()) {
+            chooseClient(static_cast<int>(at - m_clients.begin()));
+            return true;
+        }
+    }
+    return false;
+}
+
+bool FloorDesk::moveLift(int by)
+{
+    const bool isThere = client() != nullptr && itemAt(client()->lifts, m_liftIndex + by) != nullptr;
+    if (isThere) {
+        chooseLift(m_liftIndex + by);
+    }
+    return isThere;
+}
+
+bool FloorDesk::moveClient(int by)
+{
+    const bool isThere = itemAt(m_clients, m_clientIndex + by) != nullptr;
+    if (isThere) {
+        chooseClient(m_clientIndex + by);
+    }
+    return isThere;
+}
+
+void FloorDesk::forgetMessages()
+{
+    m_isDoubtAsked = false;
+    m_refusal.clear();
+    m_changed.clear();
+}
+
+void FloorDesk::keepDraft()
+{
+    if (const FloorLift* shown = lift()) {
+        Draft& draft = m_drafts[keyOf(*shown)];
+        draft.line = shown->line;
+        draft.rehearsal = shown->rehearsal;
+        draft.isSkipped = shown->isSkipped;
+    }
+}
+
+void FloorDesk::type(const QString& line)
+{
+    FloorLift* shown = editedLift();
+    if (shown == nullptr || shown->line == line) {
+        return;
+    }
+    forgetMessages();
+    shown->line = line;
+    shown->isSkipped = false;
+    keepDraft();
+}
+
+void FloorDesk::judge(const RehearsalDraft& rehearsal)
+{
+    FloorLift* shown = editedLift();
+    if (shown == nullptr || shown->rehearsal == rehearsal) {
+        return;
+    }
+    forgetMessages();
+    shown->rehearsal = rehearsal;
+    shown->isSkipped = false;
+    keepDraft();
+}
+
+EntryReading FloorDesk::reading() const
+{
+    return lift() == nullptr ? EntryReading() : readEntry(*client(), *lift());
+}
+
+common::BannerMessage FloorDesk::message() const
+{
+    if (!m_refusal.isEmpty()) {
+        return {Signal::Pain, QStringLiteral("warning"), deskText("Not saved."), m_refusal};
+    }
+    if (!m_changed.isEmpty()) {
+        return {Signal::Info, QStringLiteral("edit"), deskText("Corrected."), m_changed};
+    }
+    const EntryReading read = reading();
+    if (m_isDoubtAsked && read.body) {
+        if (const auto doubt = doubtAbout(*read.body, *lift())) {
+            return {Signal::Warn, QStringLiteral("warning"), deskText("Is that right?"), doubtText(*doubt, *lift())};
+        }
+    }
+    return read.message;
+}
+
+SaveState FloorDesk::refuse(const QString& why)
+{
+    m_refusal = why;
+    return SaveState::Refused;
+}
+
+SaveState FloorDesk::save()
+{
+    if (lift() == nullptr) {
+        return SaveState::Refused;
+    }
+    const EntryReading read = reading();
+    if (read.state == EntryState::Skipped) {
+        skip();
+        moveLift(1);
+        return SaveState::Skipped;
+    }
+    if (read.state != EntryState::Ready || !read.body) {
+        return SaveState::Refused;
+    }
+    if (!m_isDoubtAsked && doubtAbout(*read.body, *lift())) {
+        m_isDoubtAsked = true;
+        return SaveState::Asked;
+    }
+    m_isDoubtAsked = false;
+    return write(*read.body);
+}
+
+SaveState FloorDesk::write(const progression::EventBody& body)
+{
+    const FloorLift before = *lift();
+    const bool isCorrection = !before.saved.isNone();
+    if (isCorrection && before.savedBody == body) {
+        moveLift(1);
+        return SaveState::Saved;
+    }
+    const auto outcome = m_presenter.save(*client(), before, body);
+    if (!outcome) {
+        return refuse(outcome.error().message);
+    }
+    const QString what = common::qstring(before.exercise.name);
+    m_acts.add(outcome->act, (isCorrection ? deskText("%1 corrected for %2") : deskText("%1 recorded for %2")).arg(what, client()->firstName()));
+    Draft& draft = m_drafts[keyOf(before)];
+    draft = {{}, {}, false, draft.isAdded};
+    read();
+    forgetMessages();
+    if (isCorrection) {
+        m_changed = correctionText(*before.savedBody, body, *outcome, before);
+    } else {
+        moveLift(1);
+    }
+    return SaveState::Saved;
+}
+
+void FloorDesk::skip()
+{
+    FloorLift* shown = editedLift();
+    if (shown == nullptr || !shown->saved.isNone()) {
+        return;
+    }
+    shown->isSkipped = !shown->isSkipped;
+    shown->line.clear();
+    keepDraft();
+}
+
+void FloorDesk::addLift(base::LiftId id)
+{
+    FloorClient* shown = editedClient();
+    if (shown == nullptr) {
+        return;
+    }
+    const auto at = std::find_if(shown->others.begin(), shown->others.end(), [id](const FloorLift& one) { return one.id == id; });
+    if (at == shown->others.end()) {
+        return;
+    }
+    // What is in the session by now stays in it, however much is added.
+    for (const FloorLift& lift : shown->lifts) {
+        m_drafts[{shown->session.id, lift.id}].isAdded = true;
+    }
+    m_drafts[{shown->session.id, id}].isAdded = true;
+    shown->lifts.push_back(std::move(*at));
+    shown->others.erase(at);
+    chooseLift(static_cast<int>(shown->lifts.size()) - 1);
+}
+
+}  // namespace chalk::ui::floor

@@ -1,0 +1,108 @@
+#pragma once
+
+#include "ui/common/act_history.h"
+#include "ui/common/clock.h"
+#include "ui/floor/entry_reading.h"
+
+#include <map>
+#include <set>
+
+namespace chalk::ui::floor {
+
+/// What came of saving.
+enum class SaveState : std::uint8_t {
+    Saved,
+    Skipped,
+    Asked,   ///< there is a doubt: saving once more keeps the entry
+    Refused  ///< nothing was written, and message() says why
+};
+
+/// What is on the floor page: the day and its run, the client and the lift that are being recorded, and what is typed and not
+/// saved yet. No widget; the page shows it.
+class FloorDesk {
+public:
+    /// All outlive the desk.
+    FloorDesk(FloorPresenter& presenter, const common::Clock& clock, common::ActHistory& acts);
+
+    /// Reads the day's run and chooses the slot where work is open, or the one chosen before.
+    void read();
+    /// Goes to another day; what is typed is kept.
+    void goToDay(base::Date day);
+    [[nodiscard]] base::Date day() const { return m_day; }
+    [[nodiscard]] bool isToday() const { return m_day == m_clock.today(); }
+    /// The words of the store where the day or the slot could not be read; empty where it could.
+    [[nodiscard]] const QString& failure() const { return m_failure; }
+
+    [[nodiscard]] const std::vector<RunSlot>& run() const { return m_run; }
+    [[nodiscard]] int slotIndex() const { return m_slot; }
+    [[nodiscard]] const std::vector<FloorClient>& clients() const { return m_clients; }
+    [[nodiscard]] int clientIndex() const { return m_clientIndex; }
+    [[nodiscard]] int liftIndex() const { return m_liftIndex; }
+    /// Null where there is none.
+    [[nodiscard]] const FloorClient* client() const;
+    [[nodiscard]] const FloorLift* lift() const;
+
+    /// Indices out of range choose nothing. A slot begins at its first client, a client at the first lift that is open.
+    void chooseSlot(int index);
+    void chooseClient(int index);
+    void chooseLift(int index);
+    /// Chooses the client, or the session, of this day. False where it is not there.
+    bool choose(base::ClientId client, base::SessionId session);
+    /// Whether a lift of the slot is still to be recorded.
+    [[nodiscard]] bool isSlotOpen() const;
+    /// To the next or previous lift, client or slot. False at the end.
+    bool moveLift(int by);
+    bool moveClient(int by);
+    bool moveSlot(int by);
+
+    /// Changes what is typed for the lift.
+    void type(const QString& line);
+    void judge(const RehearsalDraft& rehearsal);
+    /// What is typed now; for a lift as it is.
+    [[nodiscard]] EntryReading reading() const;
+    /// What the page says below the entry: a refusal, a doubt, what a correction changed, or the reading's own message.
+    [[nodiscard]] common::BannerMessage message() const;
+
+    /// Saves what is typed for the lift and goes to the next one; a correction stays.
+    SaveState save();
+    /// Leaves the lift out of this session, or takes it in again; what is saved stays.
+    void skip();
+    /// Takes another lift of the client into the session and chooses it.
+    void addLift(base::LiftId lift);
+
+private:
+    using DraftKey = std::pair<base::SessionId, base::LiftId>;
+    struct Draft {
+        QString line;
+        RehearsalDraft rehearsal;
+        bool isSkipped = false;
+        bool isAdded = false;
+    };
+
+    [[nodiscard]] FloorClient* editedClient();
+    [[nodiscard]] FloorLift* editedLift();
+    [[nodiscard]] DraftKey keyOf(const FloorLift& lift) const { return {client()->session.id, lift.id}; }
+    void readSlot();
+    void takeDrafts(FloorClient& client);
+    void keepDraft();
+    void forgetMessages();
+    SaveState write(const progression::EventBody& body);
+    SaveState refuse(const QString& why);
+
+    FloorPresenter& m_presenter;
+    const common::Clock& m_clock;
+    common::ActHistory& m_acts;
+    base::Date m_day;
+    std::vector<RunSlot> m_run;
+    std::vector<FloorClient> m_clients;
+    std::map<DraftKey, Draft> m_drafts;
+    int m_slot = -1;
+    int m_clientIndex = -1;
+    int m_liftIndex = -1;
+    bool m_isDoubtAsked = false;
+    QString m_failure;
+    QString m_refusal;  ///< why the last save wrote nothing
+    QString m_changed;  ///< what the last correction changed
+};
+
+}  // namespace chalk::ui::floor

@@ -1,0 +1,218 @@
+#include "ui/common/action_button.h"
+#include "ui/common/banner.h"
+#include "ui/common/empty_state.h"
+#include "ui/common/look.h"
+#include "ui/common/page_header.h"
+#include "ui/floor/card_pane.h"
+#include "ui/floor/client_tabs.h"
+#include "ui/floor/entry_pane.h"
+#include "ui/floor/floor_page.h"
+#include "ui/floor/lift_rows.h"
+#include "ui/floor/run_list.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListView>
+#include <QVBoxLayout>
+
+namespace chalk::ui::floor {
+
+namespace {
+
+constexpr int kRunWidth = 212;
+constexpr int kNarrowRunWidth = 172;
+constexpr int kCardWidth = 306;
+constexpr int kNarrowCardWidth = 250;
+
+QFrame* floorRule(QWidget* parent)
+{
+    auto* rule = new QFrame(parent);
+    rule->setProperty("rule", true);
+    rule->setFixedHeight(1);
+    return rule;
+}
+
+QListView* paintedList(QWidget* parent, const QString& name)
+{
+    auto* list = new QListView(parent);
+    list->setAccessibleName(name);
+    list->setFrameShape(QFrame::NoFrame);
+    list->setResizeMode(QListView::Adjust);
+    list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    return list;
+}
+
+}  // namespace
+
+void FloorPage::build()
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    buildHeader();
+    column->addWidget(m_header);
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(24, 0, 24, 16);
+    row->setSpacing(16);
+    column->addLayout(row, 1);
+    buildRun();
+    row->addWidget(m_runPanel);
+    auto* middle = new common::Panel(m_services.look, this);
+    row->addWidget(middle, 1);
+    auto* strip = new QWidget(middle);
+    strip->setProperty("ground", QStringLiteral("win"));
+    auto* tabs = new QHBoxLayout(strip);
+    tabs->setContentsMargins(0, 0, 14, 0);
+    m_tabs = new ClientTabs(m_services.look, strip);
+    connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
+        m_desk.chooseClient(index);
+        show(true);
+    });
+    m_nextHint = new QLabel(tr("Ctrl Tab: next client"), strip);
+    m_nextHint->setProperty("role", QStringLiteral("caption"));
+    tabs->addWidget(m_tabs, 1);
+    tabs->addWidget(m_nextHint);
+    middle->body()->addWidget(strip);
+    m_trouble = new common::Banner(m_services.look, middle);
+    middle->body()->addWidget(m_trouble);
+    buildRecording();
+    middle->body()->addWidget(m_recording, 1);
+    m_empty = new common::EmptyState(m_services.look, middle);
+    m_emptyAction = m_empty->addButton(QString());
+    connect(m_emptyAction, &QPushButton::clicked, this, &FloorPage::emptyAction);
+    middle->body()->addWidget(m_empty, 1);
+    m_card = new CardPane(m_services.look, this);
+    m_card->setFixedWidth(kCardWidth);
+    connect(m_card, &CardPane::printAsked, this, &FloorPage::print);
+    row->addWidget(m_card);
+}
+
+void FloorPage::buildHeader()
+{
+    m_header = new common::PageHeader(m_services.look, this);
+    m_header->setTitle(tr("Floor"));
+    const auto add = [this](const QString& text, const QString& icon, const QString& spoken, auto&& act) {
+        auto* button = new common::ActionButton(m_services.look, text, m_header);
+        button->setIconName(icon);
+        button->setAccessibleName(spoken);
+        button->setToolTip(spoken);
+        connect(button, &QPushButton::clicked, this, act);
+        m_header->addTool(button);
+        return button;
+    };
+    m_today = add(tr("Today"), QString(), tr("Back to today"), [this] { goToDay(m_services.clock.today()); });
+    add(QString(), QStringLiteral("left"), tr("The day before, Ctrl+Page Up"), [this] { goToDay(m_desk.day() - 1); });
+    add(QString(), QStringLiteral("right"), tr("The day after, Ctrl+Page Down"), [this] { goToDay(m_desk.day() + 1); });
+    auto* cards = add(tr("All cards"), QStringLiteral("print"), tr("All cards of the day"), [this] { Q_EMIT dayCardsAsked(m_desk.day()); });
+    cards->setKeyText(tr("Ctrl Shift P"));
+}
+
+void FloorPage::buildRun()
+{
+    m_runPanel = new common::Panel(m_services.look, this);
+    m_runPanel->setFixedWidth(kRunWidth);
+    m_runModel = new RunModel(this);
+    m_runList = paintedList(m_runPanel, tr("Run of the day"));
+    m_runList->setModel(m_runModel);
+    m_runList->setMouseTracking(true);
+    m_runList->installEventFilter(this);
+    m_runList->setItemDelegate(new RunDelegate(m_services.look, *m_runModel, m_runList));
+    m_runPanel->body()->addWidget(m_runList);
+    connect(m_runList->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) {
+        // A list with the keys in it keeps them: Up and Down go on through the run.
+        m_desk.chooseSlot(current.row());
+        show(!m_runList->hasFocus());
+    });
+    connect(m_runList, &QListView::clicked, this, [this] { show(true); });
+    connect(m_runList, &QListView::activated, this, [this] { show(true); });
+}
+
+void FloorPage::buildRecording()
+{
+    m_recording = new QWidget(this);
+    auto* column = new QVBoxLayout(m_recording);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_entry = new EntryPane(m_services.look, m_recording);
+    connect(m_entry, &EntryPane::typed, this, [this](const QString& line) {
+        m_desk.type(line);
+        show(false);
+    });
+    connect(m_entry, &EntryPane::judged, this, [this](const RehearsalDraft& draft) {
+        m_desk.judge(draft);
+        show(false);
+    });
+    connect(m_entry, &EntryPane::saveAsked, this, [this] { save(false); });
+    m_rows = new LiftRowsModel(this);
+    m_table = paintedList(m_recording, tr("Lifts of this session"));
+    m_table->setModel(m_rows);
+    m_table->setItemDelegate(new LiftRowDelegate(m_services.look, *m_rows, m_table));
+    m_table->setFocusPolicy(Qt::ClickFocus);
+    connect(m_table, &QListView::clicked, this, [this](const QModelIndex& at) {
+        m_desk.chooseLift(at.row());
+        show(true);
+    });
+    column->addWidget(m_entry);
+    column->addWidget(new LiftCaptions(m_services.look, m_recording));
+    column->addWidget(m_table, 1);
+    column->addWidget(floorRule(m_recording));
+    column->addWidget(buildFoot());
+}
+
+QWidget* FloorPage::buildFoot()
+{
+    auto* foot = new QWidget(m_recording);
+    auto* row = new QHBoxLayout(foot);
+    row->setContentsMargins(16, 10, 16, 10);
+    row->setSpacing(8);
+    m_skip = new common::ActionButton(m_services.look, tr("Skip lift"), foot);
+    m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
+    m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
+    m_next->setKind(common::ButtonKind::Primary);
+    m_next->setKeyText(tr("Ctrl Enter"));
+    connect(m_skip, &QPushButton::clicked, this, &FloorPage::skipLift);
+    connect(m_add, &QPushButton::clicked, this, &FloorPage::offerLifts);
+    connect(m_next, &QPushButton::clicked, this, [this] { save(true); });
+    row->addWidget(m_skip);
+    row->addWidget(m_add);
+    row->addStretch(1);
+    row->addWidget(m_next);
+    return foot;
+}
+
+void FloorPage::buildActions()
+{
+    const auto add = [this](const QString& text, const QKeySequence& keys, auto&& act) {
+        auto* action = new QAction(text, this);
+        action->setShortcut(keys);
+        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+        connect(action, &QAction::triggered, this, act);
+        addAction(action);
+        return action;
+    };
+    auto* saveNext = add(tr("Save and go to the next client"), Qt::CTRL | Qt::Key_Return, [this] { save(true); });
+    saveNext->setShortcuts({Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter});
+    add(tr("Next lift"), Qt::Key_Down, [this] { moveLift(1); })->setShortcuts({Qt::Key_Down, Qt::Key_PageDown});
+    add(tr("Previous lift"), Qt::Key_Up, [this] { moveLift(-1); })->setShortcuts({Qt::Key_Up, Qt::Key_PageUp});
+    add(tr("Next client"), Qt::ALT | Qt::Key_Right, [this] { moveClient(1); });
+    add(tr("Previous client"), Qt::ALT | Qt::Key_Left, [this] { moveClient(-1); });
+    add(tr("Next session of the run"), Qt::ALT | Qt::Key_Down, [this] { moveSlot(1); });
+    add(tr("Previous session of the run"), Qt::ALT | Qt::Key_Up, [this] { moveSlot(-1); });
+    add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
+    add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });
+    add(tr("The day before"), Qt::CTRL | Qt::Key_PageUp, [this] { goToDay(m_desk.day() - 1); });
+    add(tr("The day after"), Qt::CTRL | Qt::Key_PageDown, [this] { goToDay(m_desk.day() + 1); });
+    add(tr("Back to today"), Qt::CTRL | Qt::Key_Home, [this] { goToDay(m_services.clock.today()); });
+    add(tr("All cards of the day"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, [this] { Q_EMIT dayCardsAsked(m_desk.day()); });
+}
+
+void FloorPage::setRoom(bool isNarrow, bool isLow)
+{
+    Q_UNUSED(isLow)
+    m_runPanel->setFixedWidth(isNarrow ? kNarrowRunWidth : kRunWidth);
+    m_card->setFixedWidth(isNarrow ? kNarrowCardWidth : kCardWidth);
+}
+
+}  // namespace chalk::ui::floor
