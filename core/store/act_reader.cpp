@@ -27,7 +27,7 @@ std::vector<ActRecord> ActReader::collect(const QString& rest, int count)
         ActRecord& act = acts.emplace_back();
         act.id = base::ActId(rows.integer(0));
         act.atUtc = rows.text(1);
-        act.kind = actKindOf(rows.text(2)).value_or(ActKind::Import);
+        act.kind = rows.known(actKindOf(rows.text(2)), 2, "act", 0);
         act.client = base::ClientId(rows.integer(3));
         act.clientName = rows.text(4);
         act.coachName = rows.text(5);

@@ -6,13 +6,11 @@ namespace chalk::store {
 
 namespace {
 
-std::vector<lifts::CautionTag> tagsOf(const QString& text)
+std::vector<lifts::CautionTag> tagsOf(const Statement& row, int column)
 {
     std::vector<lifts::CautionTag> tags;
-    for (const QString& key : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-        if (const auto tag = lifts::cautionTagOf(key.toStdString())) {
-            tags.push_back(*tag);
-        }
+    for (const QString& key : row.qtext(column).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+        tags.push_back(row.known(lifts::cautionTagOf(key.toStdString()), column, "caution", 0));
     }
     return tags;
 }
@@ -60,15 +58,15 @@ sessions::Session sessionOf(const Statement& row, int first)
     session.minutes = row.number(first + 5);
     session.place = row.text(first + 6);
     session.placeCapacity = row.number(first + 7);
-    session.kind = sessions::sessionKindOf(row.text(first + 8)).value_or(sessions::SessionKind::Training);
-    session.state = sessions::sessionStateOf(row.text(first + 9)).value_or(sessions::SessionState::Planned);
+    session.kind = row.known(sessions::sessionKindOf(row.text(first + 8)), first + 8, "session", first);
+    session.state = row.known(sessions::sessionStateOf(row.text(first + 9)), first + 9, "session", first);
     session.code = row.text(first + 10);
     return session;
 }
 
 const QString& clearanceColumns()
 {
-    static const QString columns = QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits");
+    static const QString columns = QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits, q.client_id");
     return columns;
 }
 
@@ -76,8 +74,7 @@ clients::Clearance clearanceOf(const Statement& row, int first)
 {
     clients::Clearance clearance;
     if (!row.isNull(first)) {
-        // What cannot be read blocks rather than lets pass.
-        clearance.state = clients::clearanceStateOf(row.text(first)).value_or(clients::ClearanceState::Recommended);
+        clearance.state = row.known(clients::clearanceStateOf(row.text(first)), first, "clearance of client", first + 6);
         clearance.reason = row.text(first + 1);
         clearance.askedOn = row.optionalDate(first + 2);
         clearance.grantedOn = row.optionalDate(first + 3);
@@ -101,7 +98,7 @@ const QString& cautionColumns()
 
 clients::Caution cautionOf(const Statement& row)
 {
-    return {base::CautionId(row.integer(0)), row.text(1), row.text(2), row.text(3), tagsOf(row.qtext(4)), row.optionalDate(5)};
+    return {base::CautionId(row.integer(0)), row.text(1), row.text(2), row.text(3), tagsOf(row, 4), row.optionalDate(5)};
 }
 
 std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, std::optional<base::Date> day)

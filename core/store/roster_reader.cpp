@@ -68,13 +68,13 @@ void RosterReader::readLifts(std::vector<RosterEntry>& entries)
     rows.run();
     while (rows.next()) {
         const auto client = clients.find(rows.integer(0));
-        const auto pattern = lifts::patternOf(rows.text(2));
-        const auto stage = progression::stageOf(rows.text(4));
-        if (client == clients.end() || !pattern || !stage) {
+        if (client == clients.end()) {
             continue;
         }
+        const auto pattern = rows.known(lifts::patternOf(rows.text(2)), 2, "lift", 1);
+        const auto stage = rows.known(progression::stageOf(rows.text(4)), 4, "lift", 1);
         const auto heldSince = rows.optionalDate(7);
-        client->second->lifts.push_back({base::LiftId(rows.integer(1)), *pattern, rows.text(3), *stage, rows.number(5), rows.number(6), heldSince.has_value(),
+        client->second->lifts.push_back({base::LiftId(rows.integer(1)), pattern, rows.text(3), stage, rows.number(5), rows.number(6), heldSince.has_value(),
                                          heldSince, rows.number(8), progression::Flags::fromBits(static_cast<std::uint8_t>(rows.number(9))),
                                          rows.optionalDate(10), rows.optionalDate(11), rows.date(12)});
     }
@@ -100,13 +100,13 @@ void RosterReader::readWeeks(std::vector<RosterEntry>& entries, base::Date today
 
 void RosterReader::readSessions(std::vector<RosterEntry>& entries, base::Date today)
 {
-    Statement past(m_database, QStringLiteral("SELECT day, state FROM session WHERE client_id = ? AND day <= ? AND state NOT IN ('planned', 'printed') "
+    Statement past(m_database, QStringLiteral("SELECT day, state, id FROM session WHERE client_id = ? AND day <= ? AND state NOT IN ('planned', 'printed') "
                                               "ORDER BY day DESC, start_minute DESC LIMIT 12"));
     NextSessionSearch next(m_database);
     for (RosterEntry& entry : entries) {
         past.run(entry.client.id, today);
         while (past.next()) {
-            const auto state = sessions::sessionStateOf(past.text(1)).value_or(sessions::SessionState::Missed);
+            const auto state = past.known(sessions::sessionStateOf(past.text(1)), 1, "session", 2);
             if (!entry.lastSession && state == sessions::SessionState::Recorded) {
                 entry.lastSession = past.date(0);
             }

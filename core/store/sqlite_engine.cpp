@@ -34,10 +34,12 @@ Kind kindOf(int code)
         return Kind::NotAStudio;
     case SQLITE_READONLY:
     case SQLITE_FULL:
+        return Kind::CannotWrite;
     case SQLITE_IOERR:
+        return code == SQLITE_IOERR_READ || code == SQLITE_IOERR_SHORT_READ || code == SQLITE_IOERR_FSTAT ? Kind::CannotRead : Kind::CannotWrite;
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
-        return Kind::CannotWrite;
+        return Kind::CannotRead;
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return Kind::Busy;
@@ -61,7 +63,8 @@ bool execAll(QSqlDatabase& database, const QStringList& statements)
 
 QStringList settingsFor(OpenMode mode)
 {
-    QStringList settings{QStringLiteral("PRAGMA foreign_keys = ON"), QStringLiteral("PRAGMA cache_size = -16000")};
+    QStringList settings{QStringLiteral("PRAGMA foreign_keys = ON"), QStringLiteral("PRAGMA trusted_schema = OFF"),
+                         QStringLiteral("PRAGMA cache_size = -16000")};
     if (mode != OpenMode::ReadOnly) {
         settings << QStringLiteral("PRAGMA journal_mode = WAL") << QStringLiteral("PRAGMA synchronous = FULL");
     }
@@ -134,6 +137,8 @@ public:
             return {Kind::Damaged, QStringLiteral("%1 is damaged: %2").arg(target, text)};
         case Kind::NotAStudio:
             return {Kind::NotAStudio, QStringLiteral("%1 is not a studio").arg(target)};
+        case Kind::CannotRead:
+            return {Kind::CannotRead, QStringLiteral("%1 cannot be opened: %2").arg(target, text)};
         case Kind::CannotWrite:
             return {Kind::CannotWrite, QStringLiteral("%1 cannot be written: %2").arg(target, text)};
         case Kind::Busy:
@@ -143,7 +148,6 @@ public:
         case Kind::NotThere:
         case Kind::Newer:
         case Kind::Older:
-        case Kind::CannotRead:
         case Kind::Cancelled:
         case Kind::Other:
             break;

@@ -95,6 +95,9 @@ Result<void> checkRights(const QFileInfo& info, const QString& file)
 
 Result<void> checkSqliteFile(const QString& file, OpenMode mode)
 {
+    if (file.isEmpty() || file.startsWith(QLatin1Char(':'))) {
+        return storeError(Kind::NotThere, QStringLiteral("\"%1\" is no name for a studio's file").arg(file));  // SQLite and Qt would take it for something else
+    }
     const QFileInfo info(file);
     if (info.isDir()) {
         return storeError(Kind::NotThere, QStringLiteral("%1 is a folder, not a studio").arg(file));

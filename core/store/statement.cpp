@@ -46,6 +46,12 @@ bool Statement::next()
     return false;
 }
 
+void Statement::failAsDamaged(int column, const char* what, int idColumn) const
+{
+    m_database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: %2 %3 cannot be read: \"%4\" has no meaning")
+                                                    .arg(m_database.target(), QLatin1String(what), qtext(idColumn), qtext(column))});
+}
+
 std::optional<base::Date> Statement::optionalDate(int column) const
 {
     return isNull(column) ? std::nullopt : std::optional(date(column));

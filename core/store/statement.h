@@ -50,6 +50,16 @@ public:
     [[nodiscard]] base::Date date(int column) const { return base::Date::fromDays(number(column)); }
     [[nodiscard]] std::optional<base::Date> optionalDate(int column) const;
     [[nodiscard]] std::optional<base::Load> optionalLoad(int column) const;
+    /// What a word in the present row stands for. Where nobody knows it, the database fails as damaged at `what` (`session`) of the
+    /// id in `idColumn`, and the answer means nothing.
+    template <class T>
+    [[nodiscard]] T known(const std::optional<T>& meaning, int column, const char* what, int idColumn) const
+    {
+        if (!meaning) {
+            failAsDamaged(column, what, idColumn);
+        }
+        return meaning.value_or(T());
+    }
 
 private:
     static QVariant variantOf(int value) { return value; }
@@ -74,6 +84,7 @@ private:
 
     bool prepare();
     bool execute();
+    void failAsDamaged(int column, const char* what, int idColumn) const;
 
     Database& m_database;
     QString m_sql;
