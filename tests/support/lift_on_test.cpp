@@ -98,7 +98,7 @@ std::string namesOf(const RuleList& rules)
 {
     std::string names;
     for (const progression::Rule rule : rules) {
-        names += (names.empty() ? "" : " ") + std::string(progression::nameOf(rule));
+        names.append(names.empty() ? "" : " ").append(progression::nameOf(rule));
     }
     return names;
 }
