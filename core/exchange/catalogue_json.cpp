@@ -1,5 +1,7 @@
 #include "core/exchange/catalogue_json.h"
 
+#include "core/exchange/word_reading.h"
+
 #include <QFile>
 #include <QJsonArray>
 
@@ -10,41 +12,6 @@ namespace chalk::exchange {
 namespace {
 
 using lifts::Exercise;
-
-template <class Enum, class Find>
-Enum enumAt(ObjectReader& reader, const char* field, Find&& find)
-{
-    const auto value = find(reader.text(field));
-    if (!value) {
-        reader.fail(field, "is a word that is not known here");
-    }
-    return value.value_or(Enum{});
-}
-
-std::vector<std::string> textsAt(ObjectReader& reader, const char* field)
-{
-    std::vector<std::string> texts;
-    for (const QJsonValue& value : reader.array(field)) {
-        if (!value.isString()) {
-            reader.fail(field, "must be a list of texts");
-        }
-        texts.push_back(value.toString().toStdString());
-    }
-    return texts;
-}
-
-std::vector<lifts::CautionTag> tagsAt(ObjectReader& reader, const char* field)
-{
-    std::vector<lifts::CautionTag> tags;
-    for (const std::string& key : textsAt(reader, field)) {
-        if (const auto tag = lifts::cautionTagOf(key)) {
-            tags.push_back(*tag);
-        } else {
-            reader.fail(field, key + " is no caution that is known here");
-        }
-    }
-    return tags;
-}
 
 JsonResult<Exercise> readExercise(const QJsonValue& value, const std::string& path)
 {

@@ -12,10 +12,4 @@ namespace chalk::exchange {
 /// The one that comes with the program. It is sound: a test reads it.
 [[nodiscard]] screens::ScreenCatalogue builtInScreenCatalogue(const lifts::Catalogue& lifts);
 
-/// What a coach marked, as JSON; read back it is the same. `path` names it in faults.
-[[nodiscard]] QJsonObject toJson(const screens::MovementScreen& screen);
-[[nodiscard]] QJsonObject toJson(const screens::PatternScreen& screen);
-[[nodiscard]] JsonResult<screens::MovementScreen> readMovementScreen(const QJsonValue& value, const std::string& path);
-[[nodiscard]] JsonResult<screens::PatternScreen> readPatternScreen(const QJsonValue& value, const std::string& path);
-
 }  // namespace chalk::exchange
