@@ -4,8 +4,8 @@
 #include "app/ending_signals.h"
 #include "app/logging.h"
 #include "core/exchange/catalogue_json.h"
-#include "core/store/client_reader.h"
 #include "core/store/record_writer.h"
+#include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
 #include "ui/board/client_page.h"
@@ -15,6 +15,7 @@
 #include "ui/common/look.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
+#include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge_day.h"
@@ -51,7 +52,7 @@ public:
     {
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
-            QStringLiteral("client"), [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
+            ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
@@ -77,12 +78,10 @@ private:
 
     std::vector<ui::shell::FindableClient> findableClients()
     {
-        std::vector<ui::shell::FindableClient> found;
-        store::ClientReader reader(*m_database);
-        for (const auto& [id, name] : reader.names().value_or(std::vector<std::pair<base::ClientId, std::string>>())) {
-            found.push_back({id, ui::common::qstring(name), {}, {}});
-        }
-        return found;
+        const auto entries = store::RosterReader(*m_database).read(m_clock.today());
+        const auto sessions = store::SessionReader(*m_database).on(m_clock.today());
+        return ui::roster::findableClientsOf(entries.value_or(std::vector<store::RosterEntry>()),
+                                             sessions.value_or(std::vector<store::NamedSession>()), m_catalogue, m_clock.today());
     }
 
     /// A page that can ask for the card of a client.

@@ -283,7 +283,7 @@ void ClientPage::readActions()
 std::vector<shell::KeyHint> ClientPage::keyHints() const
 {
     if (m_tabs->currentIndex() != static_cast<int>(Tab::Board)) {
-        return {{QStringLiteral("R"), tr("Record")}, {QStringLiteral("Alt 1"), tr("Board")}};
+        return {{QStringLiteral("R"), tr("Record")}, {QStringLiteral("Alt+1"), tr("Board")}};
     }
     return {{QStringLiteral("← →"), tr("Lift")},
             {QStringLiteral("R"), tr("Record")},

@@ -8,6 +8,9 @@ namespace chalk::ui::board {
 
 namespace {
 
+/// How far letters are narrowed, in per cent, before a line is cut: a number that is cut says something else.
+constexpr int kNarrowed[] = {94, 88, 83};
+
 /// Qt may come out a fraction of a pixel too wide.
 QString elided(const QString& text, const QFontMetricsF& metrics, double width)
 {
@@ -80,6 +83,13 @@ FittedText fitted(const QString& text, double width, const common::Theme& theme,
         font = theme.font(px, weight);
         if (QFontMetricsF(font).horizontalAdvance(text) <= width) {
             return {font, text};
+        }
+    }
+    for (const int percent : kNarrowed) {
+        QFont narrowed = font;
+        narrowed.setStretch(percent);
+        if (QFontMetricsF(narrowed).horizontalAdvance(text) <= width) {
+            return {narrowed, text};
         }
     }
     return {font, elided(text, QFontMetricsF(font), width)};

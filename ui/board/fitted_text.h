@@ -15,7 +15,8 @@ namespace chalk::ui::board {
 /// No text on the board is smaller than this, in pixels at 100 %.
 inline constexpr double kLeastTextPx = 12;
 
-/// A text and the largest of some sizes at which it fits a width; cut with an ellipsis where none does.
+/// A text and the largest of some sizes at which it fits a width; where none does, a little narrower, and at last cut with an
+/// ellipsis.
 struct FittedText {
     QFont font;
     QString text;

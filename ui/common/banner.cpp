@@ -51,7 +51,8 @@ void Banner::dress()
 {
     const Theme& theme = m_look.theme();
     const int side = qRound(theme.scaled(20));
-    m_row->setContentsMargins(qRound(theme.scaled(14)), qRound(theme.scaled(9)), qRound(theme.scaled(14)), qRound(theme.scaled(9)));
+    m_row->setContentsMargins(qRound(theme.scaled(14)), qRound(theme.scaled(6)), qRound(theme.scaled(14)), qRound(theme.scaled(6)));
+    m_text->setContentsMargins(0, qRound(theme.scaled(3)), 0, 0);  // the lines of prose have their leading below
     m_row->setSpacing(qRound(theme.scaled(12)));
     if (theme.icons != nullptr && !m_message.icon.isEmpty()) {
         m_icon->setPixmap(theme.icons->pixmap(m_message.icon, side, theme.signal(m_message.signal).ink, devicePixelRatioF()));

@@ -24,10 +24,15 @@ constexpr struct {
 } kWholeLetters[] = {{u'ø', "o"},  {u'đ', "d"},  {u'ł', "l"},  {u'ß', "ss"}, {u'æ', "ae"}, {u'œ', "oe"},
                      {u'þ', "th"}, {u'ð', "d"},  {u'ı', "i"},  {u'ħ', "h"},  {u'’', "'"},  {u'×', "x"}};
 
+const QRegularExpression& gap()
+{
+    static const QRegularExpression expression(QStringLiteral("[\\s,;·/()-]+"));
+    return expression;
+}
+
 QStringList wordsOf(const QString& folded)
 {
-    static const QRegularExpression gap(QStringLiteral("[\\s,;·/()-]+"));
-    return folded.split(gap, Qt::SkipEmptyParts);
+    return folded.split(gap(), Qt::SkipEmptyParts);
 }
 
 int allowedTypos(const QString& word)
@@ -54,6 +59,48 @@ int wordScore(const QString& wanted, const QString& word, Typos typos)
     }
     const int apart = std::min(lettersApart(wanted, word), lettersApart(wanted, word.left(wanted.size())));
     return apart <= allowed ? kMisspelt : 0;
+}
+
+/// The words of a text as they stand in it.
+std::vector<MatchSpan> wordSpansOf(const QString& text)
+{
+    std::vector<MatchSpan> spans;
+    qsizetype from = 0;
+    const auto close = [&spans, &from](qsizetype end) {
+        if (end > from) {
+            spans.push_back({from, end - from});
+        }
+    };
+    for (auto gaps = gap().globalMatch(text); gaps.hasNext();) {
+        const QRegularExpressionMatch one = gaps.next();
+        close(one.capturedStart());
+        from = one.capturedEnd();
+    }
+    close(text.size());
+    return spans;
+}
+
+/// The part of a word that a query's word fits.
+MatchSpan spanWithin(const MatchSpan& word, const QString& folded, const QString& wanted)
+{
+    const qsizetype at = folded.indexOf(wanted);
+    // Where folding changed the number of letters, places in it mean nothing in the text.
+    return at < 0 || folded.size() != word.length ? word : MatchSpan{word.begin + at, wanted.size()};
+}
+
+/// Puts the spans in order and joins those that touch.
+std::vector<MatchSpan> joined(std::vector<MatchSpan> spans)
+{
+    std::sort(spans.begin(), spans.end(), [](const MatchSpan& a, const MatchSpan& b) { return a.begin < b.begin; });
+    std::vector<MatchSpan> apart;
+    for (const MatchSpan& span : spans) {
+        if (!apart.empty() && span.begin <= apart.back().begin + apart.back().length) {
+            apart.back().length = std::max(apart.back().length, span.begin + span.length - apart.back().begin);
+        } else {
+            apart.push_back(span);
+        }
+    }
+    return apart;
 }
 
 }  // namespace
@@ -92,6 +139,28 @@ std::optional<int> matchScore(const QString& query, const QString& text, Typos t
         score += best;
     }
     return score;
+}
+
+std::vector<MatchSpan> matchSpans(const QString& query, const QString& text, Typos typos)
+{
+    const std::vector<MatchSpan> words = wordSpansOf(text);
+    std::vector<MatchSpan> spans;
+    for (const QString& wanted : wordsOf(foldedText(query))) {
+        int best = 0;
+        MatchSpan found;
+        for (const MatchSpan& word : words) {
+            const QString folded = foldedText(text.mid(word.begin, word.length));
+            const int score = wordScore(wanted, folded, typos);
+            if (score > best) {
+                best = score;
+                found = spanWithin(word, folded, wanted);
+            }
+        }
+        if (best > 0) {
+            spans.push_back(found);
+        }
+    }
+    return joined(std::move(spans));
 }
 
 std::optional<qsizetype> probablyMeant(const QString& query, const QStringList& candidates)

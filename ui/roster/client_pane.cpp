@@ -75,6 +75,11 @@ void ClientPane::buildEmptyStates()
     m_noClients->setWords(tr("No clients yet"), tr("This studio is empty. Start Chalkrung with “--studio FILE” to open another one."));
 }
 
+void ClientPane::chooseOrder()
+{
+    m_bar->chooseOrder();
+}
+
 QMenu* ClientPane::filterMenu() const
 {
     return m_bar->filterMenu();

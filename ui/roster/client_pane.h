@@ -39,6 +39,8 @@ public:
     [[nodiscard]] const RosterCriteria& criteria() const;
     [[nodiscard]] RosterTable& table() const { return *m_table; }
     [[nodiscard]] QMenu* filterMenu() const;
+    /// Opens the menu of orders.
+    void chooseOrder();
     /// Selects a client as soon as they are there.
     void selectClient(base::ClientId client);
 

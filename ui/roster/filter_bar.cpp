@@ -150,6 +150,11 @@ void FilterBar::setOrder(checkin::RosterOrder order)
     }
 }
 
+void FilterBar::chooseOrder()
+{
+    m_orderButton->click();
+}
+
 int FilterBar::countFor(const FilterChoice& choice) const
 {
     return countOf(m_model.rows(), choice.on(m_criteria));

@@ -35,6 +35,8 @@ public:
     [[nodiscard]] checkin::RosterOrder order() const { return m_order; }
     /// Everything that can be filtered by, for the button in the header. Owned by the bar.
     [[nodiscard]] QMenu* filterMenu() const { return m_filterMenu; }
+    /// Opens the menu of orders.
+    void chooseOrder();
 
 Q_SIGNALS:
     void criteriaChanged(const chalk::ui::roster::RosterCriteria& criteria);

@@ -71,10 +71,7 @@ void RosterPage::buildHeader()
     m_header->addTool(m_field);
     m_header->addTool(m_filterButton);
     m_filterButton->setIconName(QStringLiteral("filter"));
-    connect(m_filterButton, &QAbstractButton::clicked, this, [this] {
-        QMenu* menu = m_pane->filterMenu();
-        menu->popup(m_filterButton->mapToGlobal(QPoint(0, m_filterButton->height() + 2)));
-    });
+    connect(m_filterButton, &QAbstractButton::clicked, this, &RosterPage::chooseFilters);
 }
 
 void RosterPage::buildBody()
@@ -109,6 +106,9 @@ void RosterPage::addActions()
     add(tr("Open the selected client"), QKeySequence(Qt::Key_Return), &RosterPage::openSelected);
     add(tr("Peek at the selected client"), QKeySequence(Qt::Key_Space), &RosterPage::peek);
     add(tr("Print the card of the selected client"), QKeySequence(Qt::Key_P), &RosterPage::askForCard);
+    add(tr("Order the list"), QKeySequence(Qt::Key_O), &RosterPage::chooseOrder);
+    add(tr("Choose filters"), QKeySequence(Qt::Key_F), &RosterPage::chooseFilters);
+    add(tr("Go to what needs attention"), QKeySequence(Qt::Key_A), &RosterPage::goToAttention);
 }
 
 void RosterPage::connectParts()
@@ -232,6 +232,10 @@ void RosterPage::keyPressEvent(QKeyEvent* event)
 {
     const int digit = event->key() - Qt::Key_0;
     const bool isPlain = (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+    if (event->key() == Qt::Key_Down && m_field->hasFocus()) {
+        m_pane->table().setFocus(Qt::OtherFocusReason);  // from the filter into what it left
+        return;
+    }
     if (isPlain && digit >= 1 && digit <= 9 && m_list->run(digit - 1)) {
         return;
     }
@@ -257,6 +261,22 @@ void RosterPage::peek()
     if (const RosterRow* row = m_pane->table().selectedRow()) {
         m_peek->showFor(*row, m_pane->table().selectedRectangle(), QRect(mapToGlobal(QPoint(0, 0)), size()));
     }
+}
+
+void RosterPage::chooseOrder()
+{
+    m_pane->chooseOrder();
+}
+
+void RosterPage::chooseFilters()
+{
+    QMenu* menu = m_pane->filterMenu();
+    menu->popup(m_filterButton->mapToGlobal(QPoint(0, m_filterButton->height() + 2)));
+}
+
+void RosterPage::goToAttention()
+{
+    m_list->setFocus(Qt::ShortcutFocusReason);
 }
 
 void RosterPage::peekOn(int lines)

@@ -57,6 +57,9 @@ private:
     void openSelected();
     void askForCard();
     void peek();
+    void chooseOrder();
+    void chooseFilters();
+    void goToAttention();
     void peekOn(int lines);
     void goToClient(base::ClientId client);
     void goToLift(base::ClientId client, lifts::Pattern pattern);

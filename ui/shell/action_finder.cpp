@@ -1,8 +1,10 @@
 #include "ui/shell/action_finder.h"
 
 #include "ui/common/fuzzy_match.h"
+#include "ui/shell/find_parts.h"
 
 #include <QAction>
+#include <QHash>
 #include <QPointer>
 
 namespace chalk::ui::shell {
@@ -15,6 +17,22 @@ QString actionWords(const QAction& action)
         words.chop(1);
     }
     return words;
+}
+
+QStringList actionKeys(const QAction& action)
+{
+    static const QHash<QString, QString> caps{{QStringLiteral("Return"), QStringLiteral("Enter")},
+                                              {QStringLiteral("Up"), QStringLiteral("↑")},
+                                              {QStringLiteral("Down"), QStringLiteral("↓")},
+                                              {QStringLiteral("Left"), QStringLiteral("←")},
+                                              {QStringLiteral("Right"), QStringLiteral("→")}};
+    QStringList keys;
+    for (const QKeySequence& shortcut : action.shortcuts()) {
+        const QString text = shortcut.toString(QKeySequence::NativeText);
+        const qsizetype at = text.lastIndexOf(QLatin1Char('+'), -2) + 1;
+        keys.append(text.left(at) + caps.value(text.mid(at), text.mid(at)));
+    }
+    return keys;
 }
 
 ActionFinder::ActionFinder(std::function<QList<QAction*>()> actions) : m_source(std::move(actions)) {}
@@ -42,8 +60,8 @@ std::vector<FindItem> ActionFinder::find(const QString& query) const
         const bool goes = action->property(kActionGoes).toBool();
         items.push_back({goes ? FindGroup::GoTo : FindGroup::Do,
                          icon.isEmpty() ? QStringLiteral("right") : icon,
-                         {{words, FindWeight::Bold}},
-                         action->shortcut().toString(QKeySequence::NativeText),
+                         markedParts(words, query),
+                         actionKeys(*action).value(0),
                          *score,
                          [wanted = QPointer<QAction>(action)] {
                              if (wanted != nullptr) {

@@ -28,5 +28,7 @@ private:
 
 /// The words of an action without its mnemonic and its dots.
 [[nodiscard]] QString actionWords(const QAction& action);
+/// Its keys as they stand on the caps: `Ctrl+Enter`, `↓`.
+[[nodiscard]] QStringList actionKeys(const QAction& action);
 
 }  // namespace chalk::ui::shell

@@ -1,8 +1,13 @@
 #include "ui/shell/client_finder.h"
 
 #include "ui/common/fuzzy_match.h"
+#include "ui/shell/find_parts.h"
+#include "ui/shell/typed_result.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
+#include <iterator>
 
 namespace chalk::ui::shell {
 
@@ -13,10 +18,37 @@ QString findText(const char* text)
     return QCoreApplication::translate("ClientFinder", text);
 }
 
+QString firstName(const FindableClient& client)
+{
+    return client.name.section(QLatin1Char(' '), 0, 0);
+}
+
+std::optional<int> nameScore(const FindableClient& client, const QString& query)
+{
+    return common::matchScore(query, client.name, common::Typos::Allowed);
+}
+
+QString liftTitle(const FindableClient& client, const FindableLift& lift)
+{
+    return QStringLiteral("%1, %2").arg(client.name, lift.name.toLower());
+}
+
+void append(std::vector<FindPart>& parts, std::vector<FindPart> more)
+{
+    std::move(more.begin(), more.end(), std::back_inserter(parts));
+}
+
+/// `for Joaquin, today 09:00`.
+QString forWhom(const FindableClient& client)
+{
+    return client.sessionToday.isNone() ? findText(QT_TRANSLATE_NOOP("ClientFinder", "for %1, not booked today")).arg(firstName(client))
+                                        : findText(QT_TRANSLATE_NOOP("ClientFinder", "for %1, today %2")).arg(firstName(client), client.todayAt);
+}
+
 }  // namespace
 
-ClientFinder::ClientFinder(QString page, std::function<std::vector<FindableClient>()> clients, std::function<void(const Place&)> go)
-    : m_page(std::move(page)), m_source(std::move(clients)), m_go(std::move(go))
+ClientFinder::ClientFinder(ClientPages pages, std::function<std::vector<FindableClient>()> clients, std::function<void(const Place&)> go)
+    : m_pages(std::move(pages)), m_source(std::move(clients)), m_go(std::move(go))
 {
 }
 
@@ -25,23 +57,64 @@ void ClientFinder::prepare()
     m_clients = m_source();
 }
 
+std::function<void()> ClientFinder::going(Place place) const
+{
+    return [go = m_go, place = std::move(place)] { go(place); };
+}
+
+Place ClientFinder::floorFor(const FindableClient& client) const
+{
+    return {.page = m_pages.floor, .client = client.id, .session = client.sessionToday};
+}
+
 std::vector<FindItem> ClientFinder::find(const QString& query) const
 {
-    std::vector<FindItem> items;
+    Items items;
     if (query.isEmpty()) {
+        addToday(items);
         return items;
     }
+    const auto result = typedResultOf(query);
+    const QString who = result ? result->who : query;
     for (const FindableClient& client : m_clients) {
-        addClient(client, query, items);
-        addLifts(client, query, items);
+        if (result) {
+            addResults(client, *result, items);
+        }
+        addClient(client, who, items);
+        addLifts(client, who, items);
+    }
+    const auto isNamed = [&who](const FindableClient& client) { return nameScore(client, who).has_value(); };
+    if (std::count_if(m_clients.begin(), m_clients.end(), isNamed) == 1) {
+        const auto named = std::find_if(m_clients.begin(), m_clients.end(), isNamed);
+        addParts(*named, *nameScore(*named, who), items);
     }
     return items;
 }
 
-void ClientFinder::addClient(const FindableClient& client, const QString& query, std::vector<FindItem>& items) const
+void ClientFinder::addToday(Items& items) const
+{
+    std::vector<const FindableClient*> booked;
+    for (const FindableClient& client : m_clients) {
+        if (!client.sessionToday.isNone()) {
+            booked.push_back(&client);
+        }
+    }
+    std::stable_sort(booked.begin(), booked.end(), [](const auto* a, const auto* b) { return a->todayAt < b->todayAt; });
+    for (const FindableClient* client : booked) {
+        items.push_back({FindGroup::GoTo,
+                         QStringLiteral("client"),
+                         {{client->name}, {findText(QT_TRANSLATE_NOOP("ClientFinder", "today %1")).arg(client->todayAt), FindWeight::Detail}},
+                         {},
+                         0,
+                         going({.page = m_pages.client, .client = client->id})});
+    }
+}
+
+void ClientFinder::addClient(const FindableClient& client, const QString& query, Items& items) const
 {
     // The name counts before the goal: a match that needs the goal stands behind every match of a name.
-    auto score = common::matchScore(query, client.name, common::Typos::Allowed);
+    auto score = nameScore(client, query);
+    const bool isByName = score.has_value();
     if (!score) {
         score = common::matchScore(query, client.name + QLatin1Char(' ') + client.about);
         if (!score) {
@@ -49,30 +122,82 @@ void ClientFinder::addClient(const FindableClient& client, const QString& query,
         }
         *score /= 2;
     }
-    items.push_back({FindGroup::GoTo,
-                     QStringLiteral("board"),
-                     {{client.name, FindWeight::Bold},
-                      {findText(QT_TRANSLATE_NOOP("ClientFinder", ", board"))},
-                      {client.about, FindWeight::Detail}},
-                     {},
-                     *score,
-                     [go = m_go, place = Place{.page = m_page, .client = client.id}] { go(place); }});
+    std::vector<FindPart> parts = markedParts(client.name, query);
+    parts.push_back({findText(QT_TRANSLATE_NOOP("ClientFinder", ", board"))});
+    append(parts, markedParts(client.about, isByName ? QString() : query, FindWeight::Detail));
+    items.push_back({FindGroup::GoTo, QStringLiteral("board"), std::move(parts), {}, *score, going({.page = m_pages.client, .client = client.id})});
 }
 
-void ClientFinder::addLifts(const FindableClient& client, const QString& query, std::vector<FindItem>& items) const
+void ClientFinder::addParts(const FindableClient& client, int score, Items& items) const
 {
+    const auto add = [this, &client, &items](int least, const char* icon, const QString& tab, const QString& what) {
+        items.push_back({FindGroup::GoTo,
+                         QLatin1String(icon),
+                         {{client.name}, {QStringLiteral(", ") + what}},
+                         {},
+                         least,
+                         going({.page = m_pages.client, .client = client.id, .tab = tab})});
+    };
+    add(score - 1, "calendar", QStringLiteral("sessions"), findText(QT_TRANSLATE_NOOP("ClientFinder", "sessions")));
+    add(score - 2, "clearance", QStringLiteral("health"), findText(QT_TRANSLATE_NOOP("ClientFinder", "health")));
+    if (!client.sessionToday.isNone() && !client.isBlocked) {
+        items.push_back({FindGroup::Do,
+                         QStringLiteral("edit"),
+                         {{findText(QT_TRANSLATE_NOOP("ClientFinder", "Record the session"))}, {forWhom(client), FindWeight::Detail}},
+                         {},
+                         score - 1,
+                         going(floorFor(client))});
+    }
+}
+
+void ClientFinder::addLifts(const FindableClient& client, const QString& query, Items& items) const
+{
+    if (nameScore(client, query)) {
+        return;
+    }
     for (const FindableLift& lift : client.lifts) {
         const auto score = common::matchScore(query, client.name + QLatin1Char(' ') + lift.name, common::Typos::Allowed);
-        const bool isByName = common::matchScore(query, client.name, common::Typos::Allowed).has_value();
-        if (!score || isByName) {
+        if (!score) {
             continue;
         }
-        items.push_back({FindGroup::GoTo,
-                         QStringLiteral("bar"),
-                         {{client.name, FindWeight::Bold}, {QStringLiteral(", ") + lift.name.toLower()}},
+        std::vector<FindPart> parts = markedParts(liftTitle(client, lift), query);
+        parts.push_back({lift.stand, FindWeight::Detail});
+        items.push_back({FindGroup::GoTo, QStringLiteral("bar"), std::move(parts), {}, *score,
+                         going({.page = m_pages.client, .client = client.id, .lift = lift.pattern})});
+    }
+}
+
+void ClientFinder::addResults(const FindableClient& client, const TypedResult& result, Items& items) const
+{
+    for (const FindableLift& lift : client.lifts) {
+        const auto score = common::matchScore(result.who, client.name + QLatin1Char(' ') + lift.name, common::Typos::Allowed);
+        if (!score) {
+            continue;
+        }
+        if (client.isBlocked) {
+            items.push_back({FindGroup::GoTo,
+                             QStringLiteral("lock"),
+                             {{liftTitle(client, lift)}, {findText(QT_TRANSLATE_NOOP("ClientFinder", "locked until the clearance is there")), FindWeight::Detail}},
+                             {},
+                             kReadResult + *score,
+                             going({.page = m_pages.client, .client = client.id, .tab = QStringLiteral("health")})});
+            return;
+        }
+        const QString unknown = unknownWordOf(result);
+        const QString said = resultText(result.entry, client.unit);
+        const QString detail = unknown.isEmpty() ? forWhom(client)
+                                                 : findText(QT_TRANSLATE_NOOP("ClientFinder", "“%1” is not understood yet, %2")).arg(unknown, forWhom(client));
+        Place floor = floorFor(client);
+        floor.lift = lift.pattern;
+        floor.text = result.line;
+        items.push_back({FindGroup::Do,
+                         QStringLiteral("edit"),
+                         {{findText(QT_TRANSLATE_NOOP("ClientFinder", "Record "))},
+                          {said.isEmpty() ? lift.name.toLower() : QStringLiteral("%1, %2").arg(lift.name.toLower(), said), FindWeight::Bold},
+                          {detail, FindWeight::Detail}},
                          {},
-                         *score,
-                         [go = m_go, place = Place{.page = m_page, .client = client.id, .lift = lift.pattern}] { go(place); }});
+                         kReadResult + *score,
+                         going(std::move(floor))});
     }
 }
 

@@ -29,6 +29,8 @@ QFont partFont(FindWeight weight, const common::Theme& theme)
         return theme.font(14, QFont::DemiBold);
     case FindWeight::Detail:
         return theme.font(13, QFont::Normal);
+    case FindWeight::DetailBold:
+        return theme.font(13, QFont::DemiBold);
     }
     return theme.font(14, QFont::Normal);
 }
@@ -43,19 +45,21 @@ void paintHeading(QPainter& painter, const QRectF& rect, const QString& text, co
 void paintParts(QPainter& painter, const QRectF& rect, const FindItem& item, const common::Theme& theme)
 {
     double x = rect.left();
+    bool wasDetail = false;
     for (const FindPart& part : item.parts) {
         const QFont font = partFont(part.weight, theme);
         const QFontMetricsF metrics(font);
-        if (part.weight == FindWeight::Detail && x > rect.left()) {
+        if (isDetail(part.weight) && !wasDetail && x > rect.left()) {
             x += theme.scaled(6);
         }
+        wasDetail = isDetail(part.weight);
         const double room = rect.right() - x;
         if (room < theme.scaled(20)) {
             return;
         }
         const QString shown = metrics.elidedText(part.text, Qt::ElideRight, room);
         painter.setFont(font);
-        painter.setPen(part.weight == FindWeight::Detail ? theme.ink2 : theme.ink);
+        painter.setPen(isDetail(part.weight) ? theme.ink2 : theme.ink);
         painter.drawText(QRectF(x, rect.top(), room, rect.height()), Qt::AlignLeft | Qt::AlignVCenter, shown);
         x += metrics.horizontalAdvance(shown);
     }

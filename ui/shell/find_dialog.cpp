@@ -84,10 +84,10 @@ void FindDialog::start(const QString& query)
 
 void FindDialog::find()
 {
-    const QString query = m_field->text().simplified();
+    const QString query = m_field->text().trimmed();  // two spaces begin a note in a result
     m_model->setItems(rankedItems(providers(), query));
     m_list->setCurrentIndex(m_model->index(m_model->resultRow(0, 1), 0));
-    showNothing(query);
+    showNothing(query.simplified());
     layCard();
     update();
 }

@@ -9,10 +9,12 @@ namespace {
 QString wordsOfParts(const FindItem& item)
 {
     QString words;
+    bool wasDetail = false;
     for (const FindPart& part : item.parts) {
-        if (part.weight == FindWeight::Detail && !words.isEmpty()) {
+        if (isDetail(part.weight) && !wasDetail && !words.isEmpty()) {
             words += QLatin1Char(' ');
         }
+        wasDetail = isDetail(part.weight);
         words += part.text;
     }
     return words;

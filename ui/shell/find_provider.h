@@ -13,7 +13,13 @@ namespace chalk::ui::shell {
 enum class FindGroup : std::uint8_t { Do, GoTo };
 
 /// How a part of a result is written.
-enum class FindWeight : std::uint8_t { Plain, Bold, Detail };
+enum class FindWeight : std::uint8_t { Plain, Bold, Detail, DetailBold };
+
+/// Whether it is written small, behind what the result is about.
+[[nodiscard]] constexpr bool isDetail(FindWeight weight)
+{
+    return weight == FindWeight::Detail || weight == FindWeight::DetailBold;
+}
 
 struct FindPart {
     QString text;

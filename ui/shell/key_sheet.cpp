@@ -5,7 +5,10 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include <algorithm>
 
@@ -14,6 +17,7 @@ namespace chalk::ui::shell {
 namespace {
 
 constexpr int kSheetMargin = 24;
+constexpr int kSheetColumn = 3;  // caps, words, a gap
 
 /// The caps of one key hint in a row.
 QWidget* capsWidget(const common::Look& look, const QString& keys, QWidget* parent)
@@ -31,63 +35,97 @@ QWidget* capsWidget(const common::Look& look, const QString& keys, QWidget* pare
 
 }  // namespace
 
-KeySheet::KeySheet(const common::Look& look, QWidget* window) : Overlay(look, window), m_body(new QWidget(this))
+KeySheet::KeySheet(const common::Look& look, QWidget* window) : Overlay(look, window), m_scroll(new QScrollArea(this))
 {
-    setAccessibleName(tr("Keys of this page"));
+    setAccessibleName(tr("Keyboard"));
+    m_scroll->setAccessibleName(tr("Every action with its keys"));
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->installEventFilter(this);
 }
 
 void KeySheet::start(const std::vector<KeySection>& sections)
 {
-    delete m_body;
-    m_body = new QWidget(this);
+    m_body = new QWidget;
     auto* grid = new QGridLayout(m_body);
     grid->setContentsMargins(kSheetMargin, 20, kSheetMargin, kSheetMargin);
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(6);
+    std::size_t length = 0;
+    for (std::size_t i = 1; i < sections.size(); ++i) {
+        length += sections[i].keys.size() + 2;
+    }
     QStringList words;
     int column = 0;
-    for (const KeySection& section : sections) {
-        if (section.keys.empty()) {
-            continue;
+    int row = 0;
+    std::size_t taken = 0;
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        const bool isHalf = i > 1 && column == kSheetColumn && taken * 2 >= length;
+        if (i == 1 || isHalf) {
+            grid->setColumnMinimumWidth(column + 2, 28);
+            column += kSheetColumn;
+            row = 0;
         }
-        addSection(section, column);
-        grid->setColumnMinimumWidth(column + 2, 28);
-        column += 3;
-        for (const KeyHint& hint : section.keys) {
+        row = addSection(*grid, sections[i], row, column);
+        taken += i > 0 ? sections[i].keys.size() + 2 : 0;
+        for (const KeyHint& hint : sections[i].keys) {
             words.append(QStringLiteral("%1: %2").arg(hint.keys, hint.does));
         }
     }
+    grid->setRowStretch(grid->rowCount(), 1);
+    m_scroll->setWidget(m_body);  // the one before goes
+    m_body->setAutoFillBackground(false);  // the card's own ground
+    m_scroll->viewport()->setAutoFillBackground(false);
     setAccessibleDescription(words.join(QStringLiteral(", ")));
-    m_body->show();
+    m_scroll->setAccessibleDescription(accessibleDescription());
     open();
+    fit();  // the labels have their font only now
 }
 
-void KeySheet::addSection(const KeySection& section, int column)
+int KeySheet::addSection(QGridLayout& grid, const KeySection& section, int row, int column)
 {
-    auto* grid = static_cast<QGridLayout*>(m_body->layout());
     auto* heading = new QLabel(section.heading, m_body);
     heading->setProperty("role", QStringLiteral("section"));
-    grid->addWidget(heading, 0, column, 1, 2);
-    int row = 1;
+    if (row > 0) {
+        grid.setRowMinimumHeight(row++, 10);
+    }
+    grid.addWidget(heading, row++, column, 1, 2);
     for (const KeyHint& hint : section.keys) {
-        grid->addWidget(capsWidget(look(), hint.keys, m_body), row, column);
+        grid.addWidget(capsWidget(look(), hint.keys, m_body), row, column);
         auto* does = new QLabel(hint.does, m_body);
         does->setProperty("role", QStringLiteral("small"));
-        grid->addWidget(does, row, column + 1);
-        ++row;
+        grid.addWidget(does, row++, column + 1);
     }
-    grid->setRowStretch(row, 1);
+    return row;
 }
 
 QRect KeySheet::cardRect() const
 {
-    const QSize size = m_body->sizeHint().boundedTo(this->size() - QSize(48, 48));
+    const QSize wanted = m_body == nullptr ? QSize() : m_body->sizeHint() + QSize(2, 2);
+    const QSize room = this->size() - QSize(48, 48);
+    // Where it is too high a scroll bar takes its place at the side.
+    const int bar = wanted.height() > room.height() ? m_scroll->verticalScrollBar()->sizeHint().width() : 0;
+    const QSize size = (wanted + QSize(bar, 0)).boundedTo(room);
     return {(width() - size.width()) / 2, std::max(24, (height() - size.height()) / 3), size.width(), size.height()};
 }
 
 void KeySheet::layCard()
 {
-    m_body->setGeometry(cardRect().adjusted(1, 1, -1, -1));
+    m_scroll->setGeometry(cardRect().adjusted(1, 1, -1, -1));
+}
+
+QWidget* KeySheet::focusTarget()
+{
+    return m_scroll;
+}
+
+bool KeySheet::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_scroll && event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        close();
+        return true;
+    }
+    return Overlay::eventFilter(watched, event);
 }
 
 }  // namespace chalk::ui::shell

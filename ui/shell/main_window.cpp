@@ -6,7 +6,7 @@
 #include "ui/shell/action_finder.h"
 #include "ui/shell/day_line.h"
 #include "ui/shell/find_dialog.h"
-#include "ui/shell/key_sheet.h"
+#include "ui/shell/key_sections.h"
 #include "ui/shell/ledge.h"
 #include "ui/shell/page_deck.h"
 #include "ui/shell/rail.h"
@@ -18,6 +18,7 @@
 #include <QCloseEvent>
 #include <QGridLayout>
 #include <QMenuBar>
+#include <QScreen>
 #include <QTimer>
 
 namespace chalk::ui::shell {
@@ -54,7 +55,7 @@ MainWindow::MainWindow(const WindowServices& services, PageRegistry pages)
     connectFrame();
     setMinimumSize(kLeastWidth, kLeastHeight);
     if (!m_memory.restoreWindow(*this)) {
-        resize(1440, 900);
+        resize(QSize(1440, 900).boundedTo(screen()->availableSize()).expandedTo(minimumSize()));
     }
     readSessions();
     readActs();
@@ -145,7 +146,7 @@ void MainWindow::makeMenu(const QList<QAction*>& go)
         addWindowAction(tr("&Normal text"), QStringLiteral("theme"), {QKeySequence(tr("Ctrl+0"))}, &MainWindow::normalText), nullptr,
         addWindowAction(tr("Paper or Slate &theme"), QStringLiteral("theme"), {QKeySequence(tr("Ctrl+Shift+L"))},
                         &MainWindow::toggleTheme)};
-    plan.help = {addWindowAction(tr("&Keys of this page"), QStringLiteral("keyboard"), {Qt::Key_F1}, &MainWindow::showKeys)};
+    plan.help = {addWindowAction(tr("&Keyboard"), QStringLiteral("keyboard"), {Qt::Key_F1, Qt::Key_Question}, &MainWindow::showKeys)};
     m_menu = new WindowMenu(menuBar(), plan);
     new UndoKeys(this);
 }
@@ -333,19 +334,10 @@ void MainWindow::showKeys()
         return;
     }
     m_find->close();
-    KeySection ofPage{m_pages.find(m_deck->presentKey())->name, page->keyHints()};
-    for (const QAction* action : page->actions()) {
-        if (!action->shortcut().isEmpty()) {
-            ofPage.keys.push_back({action->shortcut().toString(QKeySequence::NativeText), actionWords(*action)});
-        }
-    }
-    KeySection ofWindow{tr("Everywhere"), {}};
-    for (const QAction* action : actions()) {
-        if (!action->shortcut().isEmpty() && action->isEnabled()) {
-            ofWindow.keys.push_back({action->shortcut().toString(QKeySequence::NativeText), actionWords(*action)});
-        }
-    }
-    m_keys->start({ofPage, ofWindow});
+    const QString name = m_pages.find(m_deck->presentKey())->name;
+    std::vector<KeySection> sections = menuSections(*menuBar(), name);
+    sections.insert(sections.begin(), pageSection(name, *page));
+    m_keys->start(sections);
 }
 
 void MainWindow::nextClient()

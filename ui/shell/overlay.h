@@ -30,6 +30,8 @@ protected:
     /// Lays out what is on the card; called when the window or the look changed.
     virtual void layCard() = 0;
     [[nodiscard]] virtual QWidget* focusTarget() { return this; }
+    /// Lays itself over the window anew; for a card whose size changed.
+    void fit();
     [[nodiscard]] const common::Look& look() const { return m_look; }
 
     void paintEvent(QPaintEvent* event) override;
@@ -39,8 +41,6 @@ protected:
     bool focusNextPrevChild(bool next) override;
 
 private:
-    void fit();
-
     const common::Look& m_look;
     QPointer<QWidget> m_focusBefore;
 };

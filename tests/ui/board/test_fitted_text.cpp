@@ -34,6 +34,19 @@ INSTANTIATE_TEST_SUITE_P(Names, FittedTextTest,
                          ::testing::Values("Back squat", "Chest-supported row", "Rear-foot-elevated split squat with a safety bar",
                                            "Kniebeugenvorübungsschlittenschub", "2 × 102.5 kg", "-", ""));
 
+TEST(FittedText, ALineIsNarrowedBeforeItIsCut)
+{
+    const common::Look look;
+    const QString text = QString::fromUtf8("2 × 20–40 m");
+    const QFont plain = look.theme().font(12, QFont::Medium);
+    const double wanted = QFontMetricsF(plain).horizontalAdvance(text);
+    const FittedText narrowed = fitted(text, wanted * 0.9, look.theme(), {13, 12}, QFont::Medium);
+    EXPECT_EQ(narrowed.text, text);
+    EXPECT_EQ(narrowed.font.pixelSize(), plain.pixelSize());
+    EXPECT_LE(QFontMetricsF(narrowed.font).horizontalAdvance(text), wanted * 0.9);
+    EXPECT_NE(fitted(text, wanted * 0.5, look.theme(), {13, 12}, QFont::Medium).text, text);
+}
+
 TEST(FittedText, ANameIsBrokenWhereNothingIsLost)
 {
     const common::Look look;

@@ -45,6 +45,19 @@ TEST(FuzzyMatch, ABetterFitScoresHigher)
     EXPECT_GT(*score("err", "Ana Ferrosa"), *score("ferrosx", "Ana Ferrosa", Typos::Allowed));
 }
 
+TEST(FuzzyMatch, SpansAreWhereTheWordsFit)
+{
+    const auto spans = [](const char* query, const char* candidate) { return matchSpans(text(query), text(candidate), Typos::Allowed); };
+    using Spans = std::vector<MatchSpan>;
+    EXPECT_EQ(spans("ferro joa", "Joaquin Ferro"), (Spans{{0, 3}, {8, 5}}));
+    EXPECT_EQ(spans("erro", "Joaquin Ferro"), (Spans{{9, 4}}));
+    EXPECT_EQ(spans("joaqiun", "Joaquin Ferro"), (Spans{{0, 7}}));
+    EXPECT_EQ(spans("strasse", "Alte Straße"), (Spans{{5, 6}}));
+    EXPECT_EQ(spans("fer ferro", "Ana Ferro"), (Spans{{4, 5}}));
+    EXPECT_EQ(spans("ferro xyz", "Ana Ferro"), (Spans{{4, 5}}));
+    EXPECT_EQ(spans("", "Ana Ferro"), Spans());
+}
+
 TEST(FuzzyMatch, TyposMatchOnlyWhereAllowedAndOnlyInLongerWords)
 {
     EXPECT_FALSE(score("joaqiun", "Joaquin Ferro"));

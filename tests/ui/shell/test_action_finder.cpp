@@ -21,12 +21,24 @@ TEST(ActionFinder, FindsWhatCanBeDoneNow)
     finder.prepare();
     const auto items = finder.find(QStringLiteral("print"));
     ASSERT_EQ(items.size(), 1U);
-    EXPECT_EQ(items.front().parts.front().text, QStringLiteral("Print the card"));
+    ASSERT_EQ(items.front().parts.size(), 2U);
+    EXPECT_EQ(items.front().parts[0].text, QStringLiteral("Print"));
+    EXPECT_EQ(items.front().parts[0].weight, FindWeight::Bold);
+    EXPECT_EQ(items.front().parts[1].text, QStringLiteral(" the card"));
     EXPECT_EQ(items.front().keys, QStringLiteral("Ctrl+P"));
     EXPECT_EQ(items.front().group, FindGroup::Do);
     items.front().run();
     EXPECT_EQ(printed, 1);
     EXPECT_EQ(finder.find(QStringLiteral("rost")).front().group, FindGroup::GoTo);
+}
+
+TEST(ActionFinder, KeysStandAsOnTheCaps)
+{
+    QAction action;
+    action.setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::Key_Down), QKeySequence(QStringLiteral("Ctrl++")),
+                         QKeySequence(Qt::ALT | Qt::Key_Left)});
+    EXPECT_EQ(actionKeys(action), (QStringList{QStringLiteral("Ctrl+Enter"), QString::fromUtf8("↓"), QStringLiteral("Ctrl++"),
+                                               QString::fromUtf8("Alt+←")}));
 }
 
 TEST(ActionFinder, AnActionThatIsGoneDoesNothing)
