@@ -1,12 +1,13 @@
 #include "app/commands/demo_command.h"
 
+#include "app/commands/new_studio_file.h"
+#include "app/commands/stop_request.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/studio_folder.h"
 #include "core/simulation/harbour_studio.h"
 #include "core/simulation/simulated_crowd.h"
 #include "core/store/studio_import.h"
 
-#include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
 
@@ -38,49 +39,60 @@ int report(const CommandContext& context, int clients)
     return kDone;
 }
 
-/// Opens a new file for a studio; a file that is there already is not touched.
-store::Result<std::unique_ptr<store::Database>> newStudio(const CommandContext& context)
+/// What came of filling a studio's file, once the file has its name.
+int conclude(const CommandContext& context, NewStudioFile& file, const store::Result<void>& filled, int clients)
 {
-    if (QFileInfo::exists(context.studioFile)) {
-        return store::storeError(store::StoreError::Kind::Refused, QStringLiteral("%1 is there already").arg(context.studioFile));
-    }
-    return store::Database::open(context.studioFile, store::OpenMode::CreateIfMissing);
+    const auto finished = filled ? file.finish() : filled;
+    return finished ? report(context, clients) : context.giveUp(finished.error().message);
 }
 
-int makeCrowd(const CommandContext& context, int clients, int years, int seed)
+/// A wish for a large studio.
+struct CrowdSize {
+    int clients = 1;
+    int years = 1;
+    int seed = 1;
+};
+
+store::Result<void> fillWithCrowd(store::Database& database, const CommandContext& context, const CrowdSize& size)
 {
-    auto database = newStudio(context);
-    if (!database) {
-        return context.refuse(database.error().message);
-    }
     const lifts::Catalogue catalogue = exchange::builtInCatalogue();
-    const simulation::SimulatedCrowd crowd(catalogue, 52 * years, context.today, static_cast<std::uint64_t>(seed));
-    store::StudioImport import(**database, "Large Studio", crowd.coaches(), crowd.equipment(), context.atUtc());
-    for (int number = 1; number <= clients && !import.hasFailed(); ++number) {
+    const simulation::SimulatedCrowd crowd(catalogue, 52 * size.years, context.today, static_cast<std::uint64_t>(size.seed));
+    store::StudioImport import(database, "Large Studio", crowd.coaches(), crowd.equipment(), context.atUtc());
+    for (int number = 1; number <= size.clients && !import.hasFailed(); ++number) {
+        if (StopRequest::isMade()) {
+            return store::storeError(store::StoreError::Kind::Cancelled, QStringLiteral("Stopped: nothing was made"));
+        }
         import.add(crowd.client(number));
         if (number % 50 == 0) {
-            context.err << number << " of " << clients << " clients\n" << Qt::flush;
+            context.err << number << " of " << size.clients << " clients\n" << Qt::flush;
         }
     }
-    const auto finished = import.finish();
-    return finished ? report(context, clients) : context.giveUp(finished.error().message);
+    return import.finish();
+}
+
+int makeCrowd(const CommandContext& context, const CrowdSize& size)
+{
+    const StopRequest stop;
+    auto file = NewStudioFile::begin(context.studioFile);
+    return file ? conclude(context, *file, fillWithCrowd(file->database(), context, size), size.clients) : context.refuse(file.error().message);
 }
 
 int makeDemo(const CommandContext& context)
 {
+    const StopRequest stop;
     const QString folder = context.value(QStringLiteral("from"), QStringLiteral(":/demo"));
     auto document = exchange::studioFilesIn(folder).and_then(
         [](const exchange::StudioFiles& files) { return exchange::readStudio(files, exchange::builtInCatalogue()); });
     if (!document) {
         return context.refuse(folder + QLatin1Char('/') + document.error().message());
     }
-    exchange::slideTo(*document, context.today);
-    auto database = newStudio(context);
-    if (!database) {
-        return context.refuse(database.error().message);
+    simulation::openOn(*document, context.today);
+    auto file = NewStudioFile::begin(context.studioFile);
+    if (!file) {
+        return context.refuse(file.error().message);
     }
-    const auto imported = store::importStudio(**database, *document, context.atUtc());
-    return imported ? report(context, static_cast<int>(document->clients.size())) : context.giveUp(imported.error().message);
+    const auto imported = store::importStudio(file->database(), *document, context.atUtc(), [](int, int) { return !StopRequest::isMade(); });
+    return conclude(context, *file, imported, static_cast<int>(document->clients.size()));
 }
 
 int writeFiles(const CommandContext& context)
@@ -99,9 +111,6 @@ int runDemo(const CommandContext& context)
     if (context.has(QStringLiteral("write"))) {
         return writeFiles(context);
     }
-    if (!context.has(QStringLiteral("studio"))) {
-        return context.refuse(QStringLiteral("--studio FILE says where the demo studio goes"));
-    }
     if (!context.has(QStringLiteral("clients"))) {
         const bool isMeantLarge = context.has(QStringLiteral("years")) || context.has(QStringLiteral("seed"));
         return isMeantLarge ? context.refuse(QStringLiteral("--years and --seed go with --clients")) : makeDemo(context);
@@ -109,7 +118,7 @@ int runDemo(const CommandContext& context)
     const auto clients = numberOption(context, QStringLiteral("clients"), 1, 1, 2000);
     const auto years = numberOption(context, QStringLiteral("years"), 1, 1, 10);
     const auto seed = numberOption(context, QStringLiteral("seed"), 1, 0, 1'000'000);
-    return clients && years && seed ? makeCrowd(context, *clients, *years, *seed) : kWrongUse;
+    return clients && years && seed ? makeCrowd(context, {*clients, *years, *seed}) : kWrongUse;
 }
 
 }  // namespace
@@ -126,7 +135,8 @@ Command demoCommand()
              {QStringLiteral("clients"), QStringLiteral("N"), QStringLiteral("simulate a studio of N clients instead")},
              {QStringLiteral("years"), QStringLiteral("Y"), QStringLiteral("with Y years of history (1)")},
              {QStringLiteral("seed"), QStringLiteral("S"), QStringLiteral("and this seed of chance (1)")}},
-            QStringLiteral("Dates slide by whole weeks, so that the studio's today is today, or the day of --on. A file that is there is never overwritten."),
+            QStringLiteral("Without --studio it becomes your own studio, where there is none yet. Dates slide by whole weeks, so that the studio's today is\n"
+                           "today, or the day of --on. A file that is there is never overwritten."),
             runDemo};
 }
 

@@ -9,6 +9,8 @@ constexpr int kWed = 2;
 constexpr int kThu = 3;
 constexpr int kFri = 4;
 constexpr int kMon = 0;
+constexpr int kSat = 5;
+constexpr int kSun = 6;
 
 constexpr int at(int hour, int minute = 0)
 {
@@ -68,7 +70,7 @@ std::vector<Person> peopleOfInes()
     return {
         {"Joaquin Ferro", 45, 84, "Strong, back-safe", 1, 29, 1.25, 91, {{kTue, at(9), 1, "Rack 1", 4}, {kThu, at(9), 1, "Rack 1", 4}}, barLifts(),
          {{5, 2}, {4, 2}, {6}, {7}, {4, 1, true}, {5, 2}, {3}, {4}}},
-        {"Adaeze Quill", 33, 68, "Back to running", 1, 11, 0.8, 90, {{kTue, at(9), 1, "Floor", 4}, {kFri, at(9), 1, "Floor", 4}}, mixedLifts(),
+        {"Adaeze Quill", 33, 68, "Back to running", 1, 11, 0.8, 90, {{kTue, at(9), 1, "Floor", 4}, {kSat, at(9), 1, "Floor", 4}}, mixedLifts(),
          {{3}, {3}, {2}, {4}, {2}, {3}, {2}, {3}}},
         {"Callum Strand", 19, 76, "Build muscle for work", 1, 21, 1.15, 92, {{kTue, at(9), 1, "Rack 2", 4}, {kThu, at(9), 1, "Rack 2", 4}}, barLifts(),
          {{6}, {5}, {6}, {5}, {5}, {4}, {4}, {5}}},
@@ -84,7 +86,7 @@ std::vector<Person> peopleOfInes()
          {{4}, {4}, {3}, {4}, {3}, {4}, {2}, {4}}},
         {"Beatrix Lowe", 59, 72, "Knee confidence", 1, 26, 0.75, 93, {{kWed, at(7), 1, "Floor", 4}, {kMon, at(7), 1, "Floor", 4}}, kneeLifts(),
          {{3}, {4}, {4}, {4}, {3}, {4}, {2}, {4}}},
-        {"Mireille Dacosta", 41, 150, "Ski season", 1, 22, 1, 88, {{kMon, at(18), 1, "Rack 2", 2}, {kThu, at(18), 1, "Rack 2", 2}}, poundLifts(),
+        {"Mireille Dacosta", 41, 150, "Ski season", 1, 22, 1, 88, {{kMon, at(18), 1, "Rack 2", 2}, {kSat, at(9), 1, "Rack 2", 4}}, poundLifts(),
          {{5}, {6}, {4}, {5}, {4}, {4}, {3}, {5}}, base::MassUnit::Pound},
         {"Ingrid Sollund", 63, 69, "Hip strength", 1, 28, 0.7, 85, {{kFri, at(10), 1, "Floor", 3}}, gentleLifts(),
          {{3}, {4}, {3}, {4}, {2}, {4}, {3}, {3}}},
@@ -104,20 +106,9 @@ std::vector<Person> peopleOfTobias()
         {"Priya Venn", 29, 58, "Climbing strength", 2, 25, 1.15, 91, {{kTue, at(16, 30), 2, "Floor", 3}, {kThu, at(16, 30), 2, "Floor", 3}}, climberLifts(),
          {{5}, {5}, {4}, {7, 2}, {5}, {7, 2}, {5}, {6}}},
         {"Yara Hadley", 31, 66, "Strong for two", 2, 18, 1, 90, {{kWed, at(18), 2, "Floor", 3}}, uprightLifts(), {{4}, {5}, {4}, {4}, {3}, {5}, {3}, {4}}},
-        {"Pella Nakamura-Voss", 22, 55, "First pull-up", 2, 12, 0.9, 94, {{kWed, at(12), 2, "Floor", 3}, {kFri, at(12), 2, "Floor", 3}}, climberLifts(),
+        {"Pella Nakamura-Voss", 22, 55, "First pull-up", 2, 12, 0.9, 94, {{kWed, at(12), 2, "Floor", 3}, {kSun, at(9, 30), 2, "Floor", 3}}, climberLifts(),
          {{4}, {4}, {3}, {4}, {2}, {4}, {3}, {4}}},
     };
-}
-
-void addCaution(studio::DocumentClient& client, const char* part, const char* text, const char* shortText, std::vector<lifts::CautionTag> tags,
-                std::optional<base::Date> until = {})
-{
-    client.cautions.push_back({{}, part, text, shortText, std::move(tags), until});
-}
-
-void grant(studio::DocumentClient& client, base::Date on, const char* reason, const char* limits)
-{
-    client.clearance = {clients::ClearanceState::Granted, reason, on - 9, on, on + 365, limits};
 }
 
 }  // namespace
@@ -129,83 +120,6 @@ std::vector<Person> harbourPeople()
         people.push_back(std::move(person));
     }
     return people;
-}
-
-void addParticulars(studio::DocumentClient& client, base::Date today)
-{
-    using lifts::CautionTag;
-    const std::string& name = client.client.name;
-    if (name == "Joaquin Ferro") {
-        addCaution(client, "Lower back", "Disc irritation 2024. Cleared with limits by his doctor: no loaded rounding, hinge stays under 120 kg until the re-screen.",
-                   "No loaded rounding. Hinge under 120 kg.", {CautionTag::LowerBack}, today + 80);
-        grant(client, today - 104, "An old disc irritation", "No loaded rounding, hinge under 120 kg");
-    } else if (name == "Adaeze Quill") {
-        addCaution(client, "After birth", "Second child in March. No breath-holding; stop if it feels heavy.", "No breath-holding. Stop if it feels heavy.",
-                   {CautionTag::PelvicFloor});
-    } else if (name == "Hanne Skov-Adler") {
-        addCaution(client, "Bone density", "Low bone density. No loaded rounding or twisting; steps stay small.", "No loaded rounding or twisting.", {CautionTag::BoneDensity});
-        addCaution(client, "Shoulder", "Left shoulder sore overhead since last week.", "Left shoulder: nothing overhead.", {CautionTag::Shoulder}, today + 28);
-    } else if (name == "Lars Pemberley") {
-        addCaution(client, "Knee", "Left knee: no deep step. Rails within reach.", "Left knee: no deep step.", {CautionTag::Knee});
-        addCaution(client, "Balance", "Unsteady on one leg: a support is always near.", "A support within reach.", {});
-        grant(client, today - 180, "Blood pressure medicine", "Breathe out on effort");
-        addCaution(client, "Blood pressure", "Takes blood pressure medicine. No breath-holding.", "No breath-holding.", {CautionTag::BloodPressure});
-    } else if (name == "Beatrix Lowe") {
-        addCaution(client, "Knee", "Right knee replaced in 2023: no kneeling, no jumps.", "Right knee: no kneeling.", {CautionTag::Knee});
-    } else if (name == "Tomasz Wyre") {
-        addCaution(client, "Shoulder", "Right shoulder repaired last winter: stop before the end of the range.", "Right shoulder: stop short of the end.", {});
-    } else if (name == "Osric Bell") {
-        client.clearance = {clients::ClearanceState::Recommended, "Two health answers call for a doctor's view before any training", today - 6, {}, {}, {}};
-    } else if (name == "Yara Hadley") {
-        client.client.awayUntil = today + 9;
-        addCaution(client, "Pregnancy", "Second third of a pregnancy, cleared by her midwife: no lying flat, no breath-holding.", "No lying flat, no breath-holding.",
-                   {CautionTag::Pregnancy});
-    } else if (name == "Ingrid Sollund") {
-        addCaution(client, "Hip", "Left hip aches after long sitting: warm up longer.", "Left hip: longer warm-up.", {CautionTag::Hip});
-        grant(client, today - 190, "Heart rhythm, under control", "Stop at any palpitation");
-    } else if (name == "Priya Venn") {
-        addCaution(client, "Elbow", "Inner elbow irritated by hard climbing weeks.", "Elbow: no grinding pulls.", {CautionTag::Elbow}, today + 14);
-    } else if (name == "Mireille Dacosta") {
-        addCaution(client, "Ankle", "Old sprain on the right, stiff in the morning.", "Right ankle: warm it up.", {CautionTag::Ankle});
-        addCaution(client, "Grip", "Weak grip on the left since a fracture: straps when needed.", "Left grip: straps when needed.", {CautionTag::GripStrength});
-    } else if (name == "Dmitri Oake") {
-        addCaution(client, "Neck", "Neck pain after desk days: chin tucked, nothing on the neck.", "Neck: nothing on it.", {CautionTag::Neck});
-    } else if (name == "Noor Castell") {
-        addCaution(client, "Wrist", "Left wrist sore when bent back under load.", "Left wrist: keep it straight.", {CautionTag::Wrist}, today + 21);
-    } else if (name == "Gwen Tarrant") {
-        addCaution(client, "Balance", "Dizzy when standing up fast: rises slowly from the floor.", "Rises slowly from the floor.", {CautionTag::Balance});
-    }
-}
-
-void addEvents(LiftStory& story, const std::string& name, base::Date today)
-{
-    const auto lastSessionBefore = [&story](base::Date day) {
-        base::Date found = story.sessions.front().date;
-        for (const StorySession& session : story.sessions) {
-            found = session.date <= day ? session.date : found;
-        }
-        return found;
-    };
-    const auto setTo = [&story](base::Date day, progression::Stage stage, const char* reason) {
-        progression::CoachSet set;
-        set.stage = stage;
-        set.reason = reason;
-        story.coachActs[day] = set;
-    };
-    if (name == "Hanne Skov-Adler" && story.pattern == lifts::Pattern::VerticalPush) {
-        const base::Date last = lastSessionBefore(today);
-        story.pains[lastSessionBefore(last - 1)] = 2;
-        story.pains[last] = 4;
-    } else if (name == "Callum Strand" && story.pattern == lifts::Pattern::Squat) {
-        setTo(today - 133, progression::Stage::LoadBuild, "Squatted for two years at another studio");
-    } else if (name == "Gwen Tarrant" && story.pattern == lifts::Pattern::HorizontalPush) {
-        story.pains[lastSessionBefore(today - 63)] = 5;
-        story.coachActs[today - 54] = progression::Release{"Seen by a physiotherapist: free to press again"};
-    } else if (name == "Priya Venn" && story.pattern == lifts::Pattern::SingleLeg) {
-        story.coachActs[today - 100] = progression::Swap{story.setup.kit.equipment, {}, {}, {}, "split_squat", 2};
-    } else if (name == "Beatrix Lowe" && story.pattern == lifts::Pattern::Hinge) {
-        setTo(today - 40, progression::Stage::LoadBuild, "Moved house: starts again a little lower");
-    }
 }
 
 }  // namespace chalk::simulation

@@ -38,10 +38,13 @@ struct Person {
 /// The eighteen, in the order of the scenario.
 [[nodiscard]] std::vector<Person> harbourPeople();
 
+/// The figures of the policy that are somebody's own, or a lift's.
+void addPolicy(progression::Policy& policy, const std::string& name, lifts::Pattern pattern);
+
 /// Cautions, clearance, and what else is particular to somebody, put into the document.
 void addParticulars(studio::DocumentClient& client, base::Date today);
 
-/// What coaches do to somebody's lift, and its pains, put into the story.
+/// What is particular to somebody's lift, put into the story: what coaches do to it, its pains, lighter weeks, turns and slips.
 void addEvents(LiftStory& story, const std::string& name, base::Date today);
 
 }  // namespace chalk::simulation

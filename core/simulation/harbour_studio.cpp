@@ -12,18 +12,27 @@ using sessions::Session;
 using sessions::SessionState;
 
 constexpr int kWeeksAhead = 2;
-constexpr int kRecordedUntil = 8 * 60 + 40;  ///< the minute of today up to which sessions are recorded
+constexpr int kDaysPlayed = 5;  ///< after the day of the scenario, up to Sunday: so the studio can be put back to any day of the week
 
-/// What became of a past session.
-SessionState fateOf(const Person& person, base::Date day, base::Date today, Chance& chance)
+/// What became of a session in the end.
+SessionState fateOf(const Person& person, const Session& session, base::Date today, Chance& chance)
 {
-    if (std::string(person.name) == "Gwen Tarrant" && today - day < 22 && today - day > 1) {
-        return today - day < 8 ? SessionState::Missed : today - day < 14 ? SessionState::CancelledLate : SessionState::Missed;
-    }
-    if (chance.happens(person.comes)) {
+    const std::string name = person.name;
+    const int ago = today - session.date;
+    const bool isKept = chance.happens(person.comes);
+    const int kind = chance.below(10);
+    if (ago == 0 && session.startMinute < kOpeningMinute) {
         return SessionState::Recorded;
     }
-    const int kind = chance.below(10);
+    if (name == "Gwen Tarrant" && ago < 22 && ago > 1) {
+        return ago >= 8 && ago < 14 ? SessionState::CancelledLate : SessionState::Missed;
+    }
+    if (name == "Ingrid Sollund" && ago < 0) {
+        return SessionState::CancelledInTime;  // until a doctor has seen her
+    }
+    if (isKept) {
+        return SessionState::Recorded;
+    }
     return kind < 4 ? SessionState::Missed : kind < 8 ? SessionState::CancelledInTime : SessionState::CancelledLate;
 }
 
@@ -56,10 +65,8 @@ std::vector<Session> sessionsOf(const Person& person, base::Date today, Chance& 
             }
             Session session{{}, {}, base::CoachId(slot.coach), day, slot.startMinute, slot.minutes, slot.place, slot.capacity,
                             sessions::SessionKind::Training, SessionState::Planned, sessionCode(chance)};
-            if (day < today) {
-                session.state = fateOf(person, day, today, chance);
-            } else if (day == today) {
-                session.state = slot.startMinute < kRecordedUntil ? SessionState::Recorded : slot.startMinute == 540 ? SessionState::Printed : SessionState::Planned;
+            if (day <= today + kDaysPlayed) {
+                session.state = fateOf(person, session, today, chance);
             }
             if (std::string(person.name) == "Marit Eskelin") {
                 session.kind = week == -1 ? sessions::SessionKind::Trial : sessions::SessionKind::MovementScreen;
@@ -84,7 +91,7 @@ std::vector<StorySession> storySessions(const std::vector<Session>& sessions, st
         }
         const bool isItsTurn = person.slots.size() < 2 || (kept + static_cast<int>(lift)) % 4 != 3;
         if (kept >= firstSession && isItsTurn) {
-            story.push_back({session.date, session.code});
+            story.push_back({session.date, session.startMinute, session.code});
         }
         ++kept;
     }
@@ -116,16 +123,24 @@ studio::DocumentClient clientOf(const Person& person, int number, const studio::
     for (std::size_t i = 0; i < person.choices.size(); ++i) {
         const lifts::Exercise& exercise = *catalogue.find(person.choices[i].exercise);
         LiftStory story{exercise.pattern, exercise.key, person.choices[i].equipment,
-                        setupOf(exercise, studio.equipment, person.choices[i].equipment, client.client), storySessions(client.sessions, i, person), {}, {}};
+                        setupOf(exercise, studio.equipment, person.choices[i].equipment, client.client), storySessions(client.sessions, i, person)};
+        addPolicy(story.setup.policy, person.name, exercise.pattern);
         if (!story.sessions.empty()) {
             addEvents(story, person.name, studio.today);
-            client.lifts.push_back(playTowards(story, person.endings[i], talentFor(exercise, story.setup, person.strength), chance.next()));
+            const Talent talent = talentFor(exercise, story.setup, person.strength);
+            client.lifts.push_back(playTowards(story, person.endings[i], studio.today, kOpeningMinute, talent, chance.next()));
         }
     }
     return client;
 }
 
 }  // namespace
+
+void openOn(studio::StudioDocument& document, base::Date day)
+{
+    studio::slideTo(document, day);
+    studio::rewindTo(document, day, kOpeningMinute);
+}
 
 studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
 {
@@ -138,6 +153,7 @@ studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
     for (const Person& person : harbourPeople()) {
         studio.clients.push_back(clientOf(person, ++number, studio, catalogue));
     }
+    studio.today = studio.today + kDaysPlayed;
     return studio;
 }
 

@@ -3,7 +3,9 @@
 #include "core/simulation/simulated_lifter.h"
 #include "core/studio/studio_document.h"
 
+#include <cstdint>
 #include <map>
+#include <set>
 #include <vector>
 
 namespace chalk::simulation {
@@ -11,7 +13,18 @@ namespace chalk::simulation {
 /// A session that a lift may be trained in.
 struct StorySession {
     base::Date date;
+    int startMinute = 0;  ///< since midnight
     std::string code;
+};
+
+/// What happens in a session besides what the lift had due.
+enum class Turn : std::uint8_t {
+    LosesASet,      ///< the last working set is lost
+    GoesLighter,    ///< a lighter week: about 15 per cent off, and a set fewer where there are more than two
+    OnlyWarmsUp,    ///< the session ends before the work
+    IsScreened,     ///< the movement is looked at again instead
+    LoadsTooSoon,   ///< a light set in Pattern or Control
+    TriesOnHold     ///< a light set though the lift is on hold
 };
 
 /// One lift's story: the sessions, and what the coach does on a day before that day's work.
@@ -20,12 +33,15 @@ struct LiftStory {
     std::string exerciseKey;
     std::string equipmentKey;
     progression::LiftSetup setup;
-    std::vector<StorySession> sessions;                          ///< by date
-    std::map<base::Date, progression::EventBody> coachActs;
-    std::map<base::Date, int> pains;                             ///< pain of that day's exposure
+    std::vector<StorySession> sessions;                       ///< by date
+    std::map<base::Date, progression::EventBody> coachActs{};
+    std::map<base::Date, int> pains{};                        ///< pain of that day's exposure
+    std::map<base::Date, Turn> turns{};                       ///< by the day of a session; one that does not fit is passed over
+    std::set<base::Date> slips{};                             ///< sessions that were typed in wrongly at first, and corrected
+    std::set<base::Date> doubles{};                           ///< sessions that were typed in twice; the second entry was taken back
 };
 
-/// Where a story should end, as far as people let themselves be steered.
+/// Where a story should stand before a moment, as far as people let themselves be steered.
 struct Ending {
     int stage = 4;
     int cycle = 1;
@@ -35,7 +51,8 @@ struct Ending {
 /// Plays a story with one talent and one seed.
 [[nodiscard]] studio::DocumentLift play(const LiftStory& story, const Talent& talent, std::uint64_t seed);
 
-/// Plays a story with many talents and seeds, and keeps the one that ends nearest to `ending`.
-[[nodiscard]] studio::DocumentLift playTowards(const LiftStory& story, const Ending& ending, const Talent& talent, std::uint64_t seed);
+/// Plays a story with many talents and seeds, and keeps the one that stood nearest to `ending` before `minute` of `day`.
+[[nodiscard]] studio::DocumentLift playTowards(const LiftStory& story, const Ending& ending, base::Date day, int minute, const Talent& talent,
+                                               std::uint64_t seed);
 
 }  // namespace chalk::simulation

@@ -65,11 +65,11 @@ studio::DocumentClient SimulatedCrowd::client(int number) const
     }
     for (std::size_t i = 0; i < kChoices.size(); ++i) {
         const lifts::Exercise& exercise = *m_catalogue.find(kChoices[i].exercise);
-        LiftStory story{exercise.pattern, exercise.key, kChoices[i].equipment, setupOf(exercise, m_equipment, kChoices[i].equipment, client.client), {}, {}, {}};
+        LiftStory story{exercise.pattern, exercise.key, kChoices[i].equipment, setupOf(exercise, m_equipment, kChoices[i].equipment, client.client), {}};
         int kept = static_cast<int>(i);
         for (const Session& session : client.sessions) {
             if (session.state == SessionState::Recorded && ++kept % 4 != 0) {
-                story.sessions.push_back({session.date, session.code});
+                story.sessions.push_back({session.date, session.startMinute, session.code});
             }
         }
         if (!story.sessions.empty()) {

@@ -12,6 +12,7 @@ using progression::SetRecord;
 using progression::Steadiness;
 using progression::Verdict;
 
+constexpr const char* kPoints[] = {"depth", "path", "balance", "trunk"};  ///< what a rehearsal is looked at for
 constexpr double kFormDeviation = 0.04;
 constexpr double kFatiguePerSet = 0.012;
 constexpr double kShortRestFatigue = 0.03;  ///< of a rest of a minute in place of three
@@ -69,8 +70,7 @@ progression::EventBody SimulatedLifter::rehearse(const Prescription& due)
     ++m_rehearsals;
     progression::Rehearsal trial;
     const bool isLearned = m_chance.happens(std::min(95, m_talent.learning + 8 * m_rehearsals));
-    const char* const points[] = {"depth", "path", "balance", "trunk"};
-    for (const char* point : points) {
+    for (const char* point : kPoints) {
         const bool isMet = isLearned || m_chance.happens(70);
         trial.criteria.push_back({point, isMet ? Verdict::Met : m_chance.happens(70) ? Verdict::Partly : Verdict::NotMet});
     }
@@ -82,6 +82,28 @@ progression::EventBody SimulatedLifter::rehearse(const Prescription& due)
     return trial;
 }
 
+progression::EventBody SimulatedLifter::screen()
+{
+    progression::Rehearsal trial;
+    for (const char* point : kPoints) {
+        trial.criteria.push_back({point, Verdict::Met});
+    }
+    trial.reps = base::Reps(5);
+    trial.pauses = {1200, 1100, 1300};
+    return trial;
+}
+
+progression::EventBody SimulatedLifter::tryLightly(const progression::LiftMachine& machine)
+{
+    SetRecord set;
+    set.load = machine.loads().lightest();
+    set.amount = amountFor(6, machine);
+    set.rir = 8;
+    Exposure exposure;
+    exposure.sets.push_back(set);
+    return exposure;
+}
+
 progression::EventBody SimulatedLifter::work(const progression::LiftMachine& machine, const Prescription& due, double weeks)
 {
     const double grown = m_talent.strength * (1 + m_talent.gain * weeks / (weeks + 16));
@@ -90,19 +112,24 @@ progression::EventBody SimulatedLifter::work(const progression::LiftMachine& mac
     exposure.pain = m_chance.happens(m_talent.sore) ? 1 + m_chance.below(2) : 0;
     addWarmup(exposure, machine, due.load);
     const bool isShaky = m_chance.happens(m_talent.shaky);
+    const bool isForgotten = m_chance.happens(m_talent.forgetful);
+    const bool isProud = m_chance.happens(m_talent.proud);
     const int wanted = due.repsLow == due.repsHigh ? due.repsHigh.value() : 8;
+    const int reserve = isProud ? std::max(0, due.reserve - 1) : due.reserve;
+    const int sets = std::max(1, due.sets.value() - (m_chance.happens(m_talent.hurried) ? 1 : 0));
     const double shortRest = kShortRestFatigue * (180 - std::min(180, due.rest.value())) / 120.0;
-    for (int i = 0; i < due.sets.value(); ++i) {
+    for (int i = 0; i < sets; ++i) {
         const double fresh = today * (1 - i * (kFatiguePerSet + shortRest));
         const int possible = static_cast<int>(30 * (fresh / effectiveOf(machine, due.load) - 1));
-        const int reps = std::clamp(std::min(wanted, possible - due.reserve + (m_chance.happens(15) ? 1 : 0)), 1, 30);
+        const int most = isProud ? 30 : wanted;
+        const int reps = std::clamp(std::min(most, possible - reserve + (m_chance.happens(15) ? 1 : 0)), 1, 30);
         const int left = std::clamp(possible - reps + (m_chance.happens(25) ? m_chance.below(3) - 1 : 0), 0, 10);
         SetRecord set;
         set.load = due.load;
         set.amount = amountFor(reps, machine);
-        set.rir = static_cast<std::int16_t>(left);
+        set.rir = isForgotten ? SetRecord::kNotRecorded : static_cast<std::int16_t>(left);
         set.restSeconds = i == 0 ? SetRecord::kNotRecorded : static_cast<std::int16_t>(due.rest.value() + 5 * m_chance.below(3));
-        set.steadiness = isShaky && i + 1 == due.sets.value() ? Steadiness::Shaky : Steadiness::Steady;
+        set.steadiness = isShaky && i + 1 == sets ? Steadiness::Shaky : Steadiness::Steady;
         exposure.sets.push_back(set);
     }
     return exposure;

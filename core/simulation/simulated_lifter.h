@@ -12,6 +12,9 @@ struct Talent {
     int learning = 40;         ///< per cent, that a rehearsal meets every point
     int shaky = 4;             ///< per cent of exposures
     int sore = 2;              ///< per cent of exposures with slight pain
+    int forgetful = 4;         ///< per cent of exposures whose reps in reserve nobody noted
+    int hurried = 3;           ///< per cent of exposures that are short of a set
+    int proud = 4;             ///< per cent of exposures that leave less in reserve than asked for
 };
 
 /// One person doing one lift: answers prescriptions as an imperfect person would. Repetitions to failure follow Epley's equation,
@@ -22,6 +25,10 @@ public:
 
     /// What is done on a day, `weeks` after the first; `machine` has judged all before. Nothing for a lift on hold.
     [[nodiscard]] std::optional<progression::EventBody> answer(const progression::LiftMachine& machine, base::Date day, double weeks);
+    /// A rehearsal of a movement that is known.
+    [[nodiscard]] static progression::EventBody screen();
+    /// A light set at the lightest load there is.
+    [[nodiscard]] static progression::EventBody tryLightly(const progression::LiftMachine& machine);
 
 private:
     [[nodiscard]] progression::EventBody rehearse(const progression::Prescription& due);

@@ -7,7 +7,7 @@ namespace chalk::studio {
 
 namespace {
 
-constexpr int kPrintedMinutesAhead = 120;
+constexpr int kPrintedMinutesAhead = 60;
 
 void slide(std::optional<base::Date>& date, int days)
 {

@@ -74,7 +74,7 @@ struct StudioDocument {
 void slideTo(StudioDocument& document, base::Date day);
 
 /// Puts the document back to an earlier moment: what was done after it is undone, and its sessions are planned again. Sessions of the
-/// two hours after the moment have their cards printed. `today` becomes `day`. `minute` counts from midnight.
+/// hour after the moment have their cards printed. `today` becomes `day`. `minute` counts from midnight.
 void rewindTo(StudioDocument& document, base::Date day, int minute);
 
 }  // namespace chalk::studio
