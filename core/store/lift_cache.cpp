@@ -231,10 +231,15 @@ Result<void> completeCaches(Database& database)
 {
     {
         const Snapshot snapshot(database);
-        Statement missing(database, QStringLiteral("SELECT 1 FROM lift WHERE NOT EXISTS (SELECT 1 FROM lift_state WHERE lift_id = lift.id) LIMIT 1"));
+        Statement missing(database, QStringLiteral("SELECT 1 FROM lift WHERE NOT EXISTS (SELECT 1 FROM lift_state WHERE lift_id = lift.id) "
+                                                   "OR NOT EXISTS (SELECT 1 FROM stage_reached WHERE lift_id = lift.id) LIMIT 1"));
         if (!missing.run() || !missing.next()) {
             return database.failure() ? Result<void>(tl::make_unexpected(*database.failure())) : Result<void>();
         }
+    }
+    if (database.isReadOnly()) {
+        return storeError(StoreError::Kind::Older,
+                          QStringLiteral("%1 has to be opened for writing once: what is worked out from its log is not there").arg(database.target()));
     }
     Transaction transaction(database);
     EventLog log(database);

@@ -61,7 +61,8 @@ private:
     Statement m_addVolume;
 };
 
-/// Builds the caches where any of them is missing: so a migration that changes their meaning just empties them.
+/// Builds the caches where a lift's is missing: so a migration that changes their meaning just empties `lift_state`. Fails where they
+/// are missing and the database is open for reading only.
 [[nodiscard]] Result<void> completeCaches(Database& database);
 
 }  // namespace chalk::store

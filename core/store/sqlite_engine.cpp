@@ -109,6 +109,9 @@ public:
         if (*application != kApplicationId) {
             return storeError(Kind::NotAStudio, QStringLiteral("%1 is a database, but not a studio").arg(target));
         }
+        if (*version < 0 || (*version == 0 && *tables > 0)) {
+            return storeError(Kind::Damaged, QStringLiteral("%1 is damaged: there is no version %2 of a studio").arg(target).arg(*version));
+        }
         return *version;
     }
 
@@ -132,7 +135,9 @@ public:
             code = sqlite3_extended_errcode(handle);
         }
         const QString text = error.databaseText().isEmpty() ? QString::fromUtf8(sqlite3_errstr(code)) : error.databaseText();
-        switch (kindOf(code)) {
+        // Every statement is ours: what it asks for is in every studio.
+        const bool isTableMissing = text.startsWith(QLatin1String("no such table")) || text.startsWith(QLatin1String("no such column"));
+        switch (isTableMissing ? Kind::Damaged : kindOf(code)) {
         case Kind::Damaged:
             return {Kind::Damaged, QStringLiteral("%1 is damaged: %2").arg(target, text)};
         case Kind::NotAStudio:

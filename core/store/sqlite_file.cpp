@@ -115,7 +115,13 @@ Result<void> checkSqliteFile(const QString& file, OpenMode mode)
     if (auto header = checkHeader(file); !header) {
         return header;
     }
-    return mode == OpenMode::ReadOnly ? Result<void>() : checkRights(info, file);
+    if (mode != OpenMode::ReadOnly) {
+        return checkRights(info, file);
+    }
+    const bool canMakeIndex = QFileInfo(info.absolutePath()).isWritable() || QFileInfo::exists(file + QStringLiteral("-shm"));
+    return canMakeIndex || !hasPendingLog(file)
+               ? Result<void>()
+               : storeError(Kind::CannotRead, QStringLiteral("%1 cannot be read: changes wait in %1-wal, and its folder is read-only").arg(file));
 }
 
 bool isSealed(const QString& file)

@@ -176,6 +176,21 @@ TEST(Migrations, EveryTableIsStrict)
               QStringList());
 }
 
+TEST(Migrations, WhatIsOpenForReadingIsNotCompleted)
+{
+    for (const char* table : {"lift_state", "stage_reached"}) {
+        test::StudioOnTest studio;
+        studio.rows(QStringLiteral("DELETE FROM ") + QLatin1String(table));
+        studio.close();
+        const auto opened = Database::open(studio.file(), OpenMode::ReadOnly);
+        ASSERT_FALSE(opened) << table;
+        EXPECT_EQ(opened.error().kind, StoreError::Kind::Older);
+        EXPECT_TRUE(opened.error().message.startsWith(studio.file()));
+        ASSERT_TRUE(Database::open(studio.file(), OpenMode::MustExist));
+        EXPECT_TRUE(Database::open(studio.file(), OpenMode::ReadOnly)) << "once is enough";
+    }
+}
+
 TEST(Migrations, CachesThatAMigrationEmptiedAreBuiltWhenOpened)
 {
     test::StudioOnTest studio;

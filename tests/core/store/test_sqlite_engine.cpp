@@ -133,6 +133,34 @@ TEST(SqliteEngine, ANameWithAMeaningOfItsOwnIsNoStudio)
     }
 }
 
+TEST(SqliteEngine, AVersionThatNeverWasIsDamage)
+{
+    for (const char* version : {"0", "-1", "-2147483648"}) {
+        test::StudioOnTest studio;
+        studio.rows(QStringLiteral("PRAGMA user_version = ") + QLatin1String(version));
+        studio.close();
+        const auto opened = Database::open(studio.file(), OpenMode::CreateIfMissing);
+        ASSERT_FALSE(opened) << version;
+        EXPECT_EQ(opened.error().kind, StoreError::Kind::Damaged) << opened.error().message.toStdString();
+        EXPECT_TRUE(opened.error().message.contains(studio.file()) && opened.error().message.contains(QLatin1String(version)));
+    }
+}
+
+TEST(SqliteEngine, ATableThatIsMissingIsDamage)
+{
+    test::StudioOnTest studio;
+    studio.rows(QStringLiteral("DROP TABLE client_week"));
+    const auto roster = RosterReader(studio.database()).read(test::smallStudioDay());
+    ASSERT_FALSE(roster);
+    EXPECT_EQ(roster.error().kind, StoreError::Kind::Damaged);
+    EXPECT_TRUE(roster.error().message.startsWith(studio.file() + QStringLiteral(" is damaged: no such table: client_week"))) << roster.error().message.toStdString();
+    studio.rows(QStringLiteral("DROP TABLE lift_state"));
+    studio.close();
+    const auto opened = Database::open(studio.file(), OpenMode::MustExist);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().kind, StoreError::Kind::Damaged);
+}
+
 TEST(SqliteEngine, AWordThatNobodyKnowsIsDamageAtAPlace)
 {
     const char* const kStatements[] = {"UPDATE session SET state = 'vanished' WHERE id = 1", "UPDATE session SET kind = 'swim' WHERE code = 'S3'",

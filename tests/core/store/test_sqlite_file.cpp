@@ -1,5 +1,6 @@
 #include "core/store/sqlite_file.h"
 
+#include "core/store/statement.h"
 #include "tests/support/small_studio.h"
 
 #include <QDir>
@@ -113,6 +114,33 @@ TEST(SqliteFile, AStudioInAReadOnlyFolderCanBeRead)
     const auto opened = Database::open(sealed.file(), OpenMode::ReadOnly);
     ASSERT_TRUE(opened) << opened.error().message.toStdString();
     EXPECT_EQ(test::clientNamed(**opened, "Ada Lund"), base::ClientId(1));
+}
+
+TEST(SqliteFile, WhatWaitsBesideAStudioInAReadOnlyFolderIsNotOverlooked)
+{
+    test::StudioOnTest studio;
+    {
+        Transaction transaction(studio.database());
+        Statement(studio.database(), QStringLiteral("INSERT INTO client (name, goal, coach_id, unit, started_day, sessions_per_week) VALUES ('Cy', '', 1, 'kg', 1, 1)"))
+            .run();
+        ASSERT_TRUE(transaction.commit());
+    }
+    const QTemporaryDir folder;
+    const QString copy = folder.filePath(QStringLiteral("copy.chalkrung"));
+    for (const char* suffix : {"", "-wal"}) {  // as after a crash, on another disk
+        ASSERT_TRUE(QFile::copy(studio.file() + QLatin1String(suffix), copy + QLatin1String(suffix)));
+        QFile::setPermissions(copy + QLatin1String(suffix), QFile::ReadOwner | QFile::ReadOther);
+    }
+    QFile::setPermissions(folder.path(), QFile::ReadOwner | QFile::ExeOwner | QFile::ReadOther | QFile::ExeOther);
+    {
+        const WithoutRights nobody;
+        const auto opened = Database::open(copy, OpenMode::ReadOnly);
+        ASSERT_FALSE(opened);
+        EXPECT_EQ(opened.error().kind, Kind::CannotRead);
+        EXPECT_EQ(opened.error().message, copy + QStringLiteral(" cannot be read: changes wait in ") + copy + QStringLiteral("-wal, and its folder is read-only"));
+    }
+    QFile::setPermissions(folder.path(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    EXPECT_EQ(test::clientNamed(*Database::open(copy, OpenMode::ReadOnly).value(), "Cy"), base::ClientId(3)) << "nothing of it was lost";
 }
 
 TEST(SqliteFile, AFileWithoutTheRightsIsNamed)
