@@ -47,6 +47,9 @@ struct SessionHours {
     int sessionMinutes = 60;       ///< 15 to 240
 };
 
+/// Minutes from one slot to the next time that the other comes round; 0 for the same slot.
+[[nodiscard]] int minutesBetween(const WeekSlot& first, const WeekSlot& second);
+
 /// Chooses days and times for the sessions of a template: one session a day, each inside the free hours, with the most sessions placed,
 /// then the least time missing to 48 hours, then the most of them in preferred hours, then spread most evenly, then early. The sessions keep
 /// their order in the week that begins on `firstWeekday`.

@@ -92,7 +92,8 @@ struct PlannedLift {
 enum class GapReason : std::uint8_t {
     OnHold,         ///< pain in the screen
     NothingAllowed, ///< `passedOver` names for each exercise the caution or the equipment that takes it away
-    NotInTemplate
+    NotInTemplate,
+    NoDay           ///< only in sessions for which the hours leave no day
 };
 
 struct PatternGap {
