@@ -36,6 +36,8 @@ public:
     [[nodiscard]] QSizeF size() const { return m_size; }
     [[nodiscard]] int columns() const { return m_columns; }
     [[nodiscard]] double columnWidth() const { return m_columnWidth; }
+    /// Whether a rung has room for one line of text only: a low window at a large text size.
+    [[nodiscard]] bool isTight() const { return m_rungHeight < 44 * m_scale; }
     [[nodiscard]] double rungHeight() const { return m_rungHeight; }
     [[nodiscard]] double headHeight() const { return m_head; }
     /// The gap between a box and the text in it.

@@ -86,13 +86,17 @@ void paintLabel(QPainter& painter, const BoardGeometry& geometry, Stage stage, c
     const double middle = geometry.rungMiddle(stage);
     const double left = theme.scaled(48);
     const double room = geometry.leftPost() - left - 2;
-    painter.fillPath(common::stageGlyph(stage, QRectF(theme.scaled(26), middle - theme.scaled(17), theme.scaled(16), theme.scaled(16))),
+    const double up = geometry.isTight() ? theme.scaled(9) : 0;  // one line stands in the middle
+    painter.fillPath(common::stageGlyph(stage, QRectF(theme.scaled(26), middle - theme.scaled(17) + up, theme.scaled(16), theme.scaled(16))),
                      theme.stage(stage));
     const QString name = QStringLiteral("%1 %2").arg(progression::numberOf(stage)).arg(common::stageName(stage));
     const FittedText text = fitted(name, room, theme, {14, 13, 12}, QFont::DemiBold);
     painter.setFont(text.font);
     painter.setPen(theme.ink);
-    painter.drawText(QPointF(left, middle - theme.scaled(4)), text.text);
+    painter.drawText(QPointF(left, middle - theme.scaled(4) + up), text.text);
+    if (geometry.isTight()) {
+        return;
+    }
     painter.setFont(theme.font(kLeastTextPx, QFont::Normal));
     painter.setPen(theme.ink3);
     painter.drawText(QPointF(left, middle + theme.scaled(13)), moverOf(stage));

@@ -83,6 +83,10 @@ void paintNeed(const ColumnPaint& c, const BoardNeed& need)
     c.painter.setBrush(c.ground());
     c.painter.drawRoundedRect(box, 6, 6);
     const FittedText title = fitted(need.title, room, c.theme, {14, 13, 12}, QFont::DemiBold);
+    if (c.geometry.isTight()) {
+        c.text({left, box.center().y() + c.px(5)}, title.text, title.font, colour);
+        return;
+    }
     c.text({left, box.center().y() - c.px(4)}, title.text, title.font, colour);
     const QPointF below(left, box.center().y() + c.px(16));
     if (need.needed > 0) {
@@ -120,6 +124,10 @@ void paintBlock(const ColumnPaint& c)
     const bool isTall = box.height() > c.px(62);
     const double titleSize = c.geometry.isNarrow() ? 15 : 16;
     const FittedText title = fitted(column.title, room, c.theme, {titleSize, 14, 13, 12}, QFont::Bold);
+    if (c.geometry.isTight()) {
+        c.text({left, box.center().y() + c.px(5)}, title.text, title.font, ink);
+        return;  // sets and reps are in the inspector
+    }
     c.text({left, box.y() + c.px(isTall ? 23 : 20)}, title.text, title.font, ink);
     const FittedText sub = fitted(column.sub, room, c.theme, {13, 12}, QFont::Medium);
     c.text({left, box.y() + c.px(isTall ? 41 : 36)}, sub.text, sub.font, ink);

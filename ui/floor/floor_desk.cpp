@@ -366,4 +366,24 @@ void FloorDesk::addLift(base::LiftId id)
     chooseLift(static_cast<int>(shown->lifts.size()) - 1);
 }
 
+bool FloorDesk::choosePattern(lifts::Pattern pattern)
+{
+    const FloorClient* shown = client();
+    if (shown == nullptr || shown->isBlocked) {
+        return false;
+    }
+    const auto isWanted = [pattern](const FloorLift& one) { return one.exercise.pattern == pattern; };
+    const auto planned = std::find_if(shown->lifts.begin(), shown->lifts.end(), isWanted);
+    if (planned != shown->lifts.end()) {
+        chooseLift(static_cast<int>(planned - shown->lifts.begin()));
+        return true;
+    }
+    const auto other = std::find_if(shown->others.begin(), shown->others.end(), isWanted);
+    if (other == shown->others.end()) {
+        return false;
+    }
+    addLift(other->id);
+    return true;
+}
+
 }  // namespace chalk::ui::floor

@@ -69,6 +69,8 @@ public:
     void skip();
     /// Takes another lift of the client into the session and chooses it.
     void addLift(base::LiftId lift);
+    /// Chooses the client's lift of that pattern, and takes it into the session where it is not planned. False where there is none.
+    bool choosePattern(lifts::Pattern pattern);
 
 private:
     using DraftKey = std::pair<base::SessionId, base::LiftId>;

@@ -42,11 +42,11 @@ void FloorPage::open(const shell::Place& place)
     } else {
         m_desk.read();
     }
-    if (!place.client.isNone() || !place.session.isNone()) {
-        m_desk.choose(place.client, place.session);
-    }
-    if (!place.text.isEmpty() && m_desk.lift() != nullptr) {
-        m_desk.type(place.text);
+    const bool isWanted = !place.client.isNone() || !place.session.isNone();
+    const bool isThere = !isWanted || m_desk.choose(place.client, place.session);
+    const bool hasLift = isThere && (!place.lift || m_desk.choosePattern(*place.lift));
+    if (!place.text.isEmpty() && hasLift && m_desk.lift() != nullptr) {
+        m_desk.type(place.text);  // never into a line that it was not meant for
     }
     show(true);
 }

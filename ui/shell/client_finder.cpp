@@ -41,8 +41,7 @@ void append(std::vector<FindPart>& parts, std::vector<FindPart> more)
 /// `for Joaquin, today 09:00`.
 QString forWhom(const FindableClient& client)
 {
-    return client.sessionToday.isNone() ? findText(QT_TRANSLATE_NOOP("ClientFinder", "for %1, not booked today")).arg(firstName(client))
-                                        : findText(QT_TRANSLATE_NOOP("ClientFinder", "for %1, today %2")).arg(firstName(client), client.todayAt);
+    return findText(QT_TRANSLATE_NOOP("ClientFinder", "for %1, today %2")).arg(firstName(client), client.todayAt);
 }
 
 }  // namespace
@@ -167,6 +166,19 @@ void ClientFinder::addLifts(const FindableClient& client, const QString& query, 
     }
 }
 
+FindItem ClientFinder::obstacleTo(const FindableClient& client, const FindableLift& lift, int score) const
+{
+    const QString why = client.isBlocked ? findText(QT_TRANSLATE_NOOP("ClientFinder", "locked until the clearance is there"))
+                                         : findText(QT_TRANSLATE_NOOP("ClientFinder", "not booked today, so there is no session to record in"));
+    const QString tab = client.isBlocked ? QStringLiteral("health") : QString();
+    return {FindGroup::GoTo,
+            client.isBlocked ? QStringLiteral("lock") : QStringLiteral("calendar"),
+            {{liftTitle(client, lift)}, {why, FindWeight::Detail}},
+            {},
+            score,
+            going({.page = m_pages.client, .client = client.id, .tab = tab, .lift = lift.pattern})};
+}
+
 void ClientFinder::addResults(const FindableClient& client, const TypedResult& result, Items& items) const
 {
     for (const FindableLift& lift : client.lifts) {
@@ -174,14 +186,9 @@ void ClientFinder::addResults(const FindableClient& client, const TypedResult& r
         if (!score) {
             continue;
         }
-        if (client.isBlocked) {
-            items.push_back({FindGroup::GoTo,
-                             QStringLiteral("lock"),
-                             {{liftTitle(client, lift)}, {findText(QT_TRANSLATE_NOOP("ClientFinder", "locked until the clearance is there")), FindWeight::Detail}},
-                             {},
-                             kReadResult + *score,
-                             going({.page = m_pages.client, .client = client.id, .tab = QStringLiteral("health")})});
-            return;
+        if (client.isBlocked || client.sessionToday.isNone()) {
+            items.push_back(obstacleTo(client, lift, kReadResult + *score));
+            continue;
         }
         const QString unknown = unknownWordOf(result);
         const QString said = resultText(result.entry, client.unit);

@@ -52,6 +52,8 @@ private:
     void addParts(const FindableClient& client, int score, Items& items) const;
     void addLifts(const FindableClient& client, const QString& query, Items& items) const;
     void addResults(const FindableClient& client, const TypedResult& result, Items& items) const;
+    /// Why a result cannot be recorded today, and where that is settled.
+    [[nodiscard]] FindItem obstacleTo(const FindableClient& client, const FindableLift& lift, int score) const;
     [[nodiscard]] std::function<void()> going(Place place) const;
     [[nodiscard]] Place floorFor(const FindableClient& client) const;
 

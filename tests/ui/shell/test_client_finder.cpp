@@ -152,7 +152,7 @@ TEST_F(ClientFinderTest, AResultWithANameAloneOffersEachLift)
 
 TEST_F(ClientFinderTest, AResultSaysWhatStandsInItsWay)
 {
-    EXPECT_EQ(found("skov bench 5x8 @60").front(), QStringLiteral("Record bench press, 5 × 8 at 60 lb|for Hanne, not booked today"));
+    EXPECT_EQ(found("skov bench 5x8 @60").front(), QStringLiteral("Hanne Skov-Adler, bench press|not booked today, so there is no session to record in"));
     EXPECT_EQ(found("ferro bench 60x8y").front(), QStringLiteral("Record bench press|“60x8y” is not understood yet, for Joaquin, today 09:00"));
     run("ferro bench 60x8y", QStringLiteral("Record bench press"));
     EXPECT_EQ(m_gone.text, QStringLiteral("60x8y"));
