@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/commands/command.h"
+#include "core/base/id.h"
 
 #include <optional>
 

@@ -3,6 +3,7 @@
 #include "app/commands/cards_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
+#include "app/commands/norms_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
 #include "app/commands/trace_command.h"
@@ -11,7 +12,7 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clientCommand(), demoCommand(), recordCommand(), rosterCommand(), traceCommand()};
+    static const std::vector<Command> commands{cardsCommand(), clientCommand(), demoCommand(), normsCommand(), recordCommand(), rosterCommand(), traceCommand()};
     return commands;
 }
 
