@@ -218,6 +218,20 @@ bool FloorDesk::moveClient(int by)
     return isThere;
 }
 
+void FloorDesk::moveToOpenLift()
+{
+    const auto& lifts = client()->lifts;
+    const auto isOpen = [](const FloorLift& one) { return !one.isDone() && one.due.kind != progression::PrescriptionKind::Hold; };
+    const auto here = lifts.begin() + m_liftIndex;
+    auto next = std::find_if(here + 1, lifts.end(), isOpen);
+    if (next == lifts.end()) {
+        next = std::find_if(lifts.begin(), here, isOpen);
+    }
+    if (next != lifts.end() && next != here) {
+        chooseLift(static_cast<int>(next - lifts.begin()));
+    }
+}
+
 void FloorDesk::forgetMessages()
 {
     m_isDoubtAsked = false;
@@ -295,7 +309,6 @@ SaveState FloorDesk::save()
     const EntryReading read = reading();
     if (read.state == EntryState::Skipped) {
         skip();
-        moveLift(1);
         return SaveState::Skipped;
     }
     if (read.state != EntryState::Ready || !read.body) {
@@ -314,7 +327,7 @@ SaveState FloorDesk::write(const progression::EventBody& body)
     const FloorLift before = *lift();
     const bool isCorrection = !before.saved.isNone();
     if (isCorrection && before.savedBody == body) {
-        moveLift(1);
+        moveToOpenLift();
         return SaveState::Saved;
     }
     const auto outcome = m_presenter.save(*client(), before, body);
@@ -330,7 +343,7 @@ SaveState FloorDesk::write(const progression::EventBody& body)
     if (isCorrection) {
         m_changed = correctionText(*before.savedBody, body, *outcome, before);
     } else {
-        moveLift(1);
+        moveToOpenLift();
     }
     return SaveState::Saved;
 }
@@ -344,6 +357,9 @@ void FloorDesk::skip()
     shown->isSkipped = !shown->isSkipped;
     shown->line.clear();
     keepDraft();
+    if (shown->isSkipped) {
+        moveToOpenLift();
+    }
 }
 
 void FloorDesk::addLift(base::LiftId id)

@@ -63,9 +63,9 @@ public:
     /// What the page says below the entry: a refusal, a doubt, what a correction changed, or the reading's own message.
     [[nodiscard]] common::BannerMessage message() const;
 
-    /// Saves what is typed for the lift and goes to the next one; a correction stays.
+    /// Saves what is typed for the lift and goes to the next one that is open; a correction stays.
     SaveState save();
-    /// Leaves the lift out of this session, or takes it in again; what is saved stays.
+    /// Leaves the lift out of this session and goes to the next one, or takes it in again; what is saved stays.
     void skip();
     /// Takes another lift of the client into the session and chooses it.
     void addLift(base::LiftId lift);
@@ -88,6 +88,8 @@ private:
     void takeDrafts(FloorClient& client);
     void keepDraft();
     void forgetMessages();
+    /// To the next lift that is still to be recorded, from here round; stays where there is none.
+    void moveToOpenLift();
     SaveState write(const progression::EventBody& body);
     SaveState refuse(const QString& why);
 

@@ -276,9 +276,6 @@ void FloorPage::skipLift()
         return;
     }
     m_desk.skip();
-    if (m_desk.lift()->isSkipped) {
-        m_desk.moveLift(1);
-    }
     show(true);
 }
 

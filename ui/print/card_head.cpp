@@ -39,8 +39,7 @@ void addWho(Sheet& sheet, const CardContent& card, const QRectF& area)
     cell = {area.left(), cell.bottom(), width, kLineHeight};
     addText(sheet, fitted(whenAndWhere(card), width, {10.5, 9.5, 8.5, kLeastPoints}, QFont::Medium), cell);
     cell.translate(0, kLineHeight);
-    const Runs line = instructions(card);
-    place(sheet, line, cell, scaleToFit(line, width));
+    placeBest(sheet, instructions(card), cell);
     if (!card.sessionCode.empty()) {
         const QRectF square(area.right() - kCodeSide, area.top(), kCodeSide, kCodeSide);
         if (auto code = qrCode(codeText(QByteArray::fromStdString(card.sessionCode)), square)) {
@@ -107,8 +106,7 @@ double addCaution(Sheet& sheet, const CardCaution& caution, const QRectF& area, 
 double addDrills(Sheet& sheet, const QString& text, const QRectF& area, double y)
 {
     const Runs line{{QCoreApplication::translate("Card", "Warm-up"), 9.5, QFont::Bold, false, false, 0}, {text, 9.5, QFont::Normal, false, false, 2}};
-    const double scale = std::max(scaleToFit(line, area.width()), kLeastPoints / 9.5);
-    place(sheet, elided(line, area.width(), scale), {area.left(), y, area.width(), kDrillsHeight}, scale);
+    placeBest(sheet, {line}, {area.left(), y, area.width(), kDrillsHeight});
     return y + kDrillsHeight + 1;
 }
 

@@ -52,33 +52,20 @@ void addTitle(Sheet& sheet, const CardLift& lift, int number, const QRectF& cell
     addPiece(sheet, stage, glyphLeft + kGlyphSide + kGlyphGap, cell);
 }
 
-/// A line at the largest of its sizes that fits, cut at the end where none does.
-void addLine(Sheet& sheet, const Runs& line, const QRectF& cell)
-{
-    if (line.empty()) {
-        return;
-    }
-    const double leastScale = kLeastPoints / line.front().points;
-    const double scale = std::max(scaleToFit(line, cell.width()), leastScale);
-    place(sheet, elided(line, cell.width(), scale), cell, scale);
-}
-
-/// The one or two lines below the numbers.
+/// The one or two lines below the numbers, each in the ways to say it.
 struct SmallLines {
-    Runs details;
-    Runs last;
+    std::vector<Runs> details;
+    std::vector<Runs> last;
 };
 
-/// What they say in this width: plates that do not fit behind the rest, however short they are written, take the warm-up's line.
+/// Plates that do not fit behind the rest, however short they are written, take the warm-up's line.
 SmallLines smallLines(const CardLift& lift, bool saysReserve, double width, bool hasLast)
 {
-    const double leastScale = kLeastPoints / kDetailPoints;
-    const Runs details = bestFit(detailLines(lift, saysReserve), width, leastScale);
-    if (hasLast && lift.isOnBar && widthOf(details, leastScale) > width) {
-        return {restLine(lift, saysReserve), bestFit(platesLines(lift), width, leastScale)};
+    SmallLines lines{detailLines(lift, saysReserve), hasLast ? lastLines(lift) : std::vector<Runs>()};
+    if (hasLast && lift.isOnBar && widthOf(lines.details.back(), kLeastPoints / kDetailPoints) > width) {
+        lines = {{restLine(lift, saysReserve)}, platesLines(lift)};
     }
-    const std::vector<Runs> last = lastLines(lift);
-    return {details, hasLast && !last.empty() ? bestFit(last, width, kLeastPoints / kStagePoints) : Runs()};
+    return lines;
 }
 
 }  // namespace
@@ -104,8 +91,8 @@ void addLiftRow(Sheet& sheet, const CardLift& lift, int number, const QRectF& ro
     place(sheet, large, cell, std::min(largeHeight / kLargeHeight, scaleToFit(large, width)));
     const SmallLines small = smallLines(lift, saysReserve, width, isFull);
     cell = {cell.left(), cell.bottom() + kBelowLarge, width, kDetailHeight};
-    addLine(sheet, small.details, cell);
-    addLine(sheet, small.last, {cell.left(), cell.bottom() + kAboveLast, width, kLastHeight});
+    placeBest(sheet, small.details, cell);
+    placeBest(sheet, small.last, {cell.left(), cell.bottom() + kAboveLast, width, kLastHeight});
     const double boxesTop = row.top() + (isFull ? kBoxesLower : 0);
     addWriteBoxes(sheet, lift, {row.left() + width + kColumnGap, boxesTop, row.width() - width - kColumnGap, row.height()});
 }

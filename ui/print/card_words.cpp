@@ -15,10 +15,16 @@ using sessions::CardContent;
 using sessions::CardLift;
 
 constexpr int kDrillReps = 8;
+constexpr double kHeadSpace = 1.1;  ///< between the words of a line of 10.5 pt
 
 QString cardText(const char* text)
 {
     return QCoreApplication::translate("Card", text);
+}
+
+Run headRun(QString text, QFont::Weight weight, double gap)
+{
+    return {std::move(text), 10.5, weight, false, false, gap};
 }
 
 bool isLoadedWork(const CardLift& lift)
@@ -46,25 +52,27 @@ bool hasMixedReserves(const CardContent& card)
     return std::any_of(first, card.lifts.end(), [&first](const CardLift& lift) { return isLoadedWork(lift) && lift.reserve != first->reserve; });
 }
 
-Runs instructions(const CardContent& card)
+std::vector<Runs> instructions(const CardContent& card)
 {
     if (card.lifts.empty()) {
         return {};
     }
-    Runs runs;
-    const auto add = [&runs](const QString& text, QFont::Weight weight, double gap) { runs.push_back({text, 10.5, weight, false, false, gap}); };
+    const Runs framed{headRun(cardText(QT_TRANSLATE_NOOP("Card", "The framed number moves today.")), QFont::Normal, 0)};
     const auto first = std::find_if(card.lifts.begin(), card.lifts.end(), isLoadedWork);
-    if (first != card.lifts.end()) {
-        add(cardText(QT_TRANSLATE_NOOP("Card", "Stop with")), QFont::Normal, 0);
-        if (hasMixedReserves(card)) {
-            add(cardText(QT_TRANSLATE_NOOP("Card", "the reps left that each lift says.")), QFont::Normal, 1.1);
-        } else {
-            add(cardText(QT_TRANSLATE_NOOP("Card", "%1 reps left")).arg(first->reserve), QFont::Bold, 1.1);
-            add(QStringLiteral("."), QFont::Normal, 0);
-        }
+    if (first == card.lifts.end()) {
+        return {framed};
     }
-    add(cardText(QT_TRANSLATE_NOOP("Card", "The framed number moves today.")), QFont::Normal, runs.empty() ? 0 : 1.1);
-    return runs;
+    Runs stop{headRun(cardText(QT_TRANSLATE_NOOP("Card", "Stop with")), QFont::Normal, 0)};
+    if (hasMixedReserves(card)) {
+        stop.push_back(headRun(cardText(QT_TRANSLATE_NOOP("Card", "the reps left that each lift says.")), QFont::Normal, kHeadSpace));
+    } else {
+        stop.push_back(headRun(cardText(QT_TRANSLATE_NOOP("Card", "%1 reps left")).arg(first->reserve), QFont::Bold, kHeadSpace));
+        stop.push_back(headRun(QStringLiteral("."), QFont::Normal, 0));
+    }
+    Runs both = stop;
+    both.push_back(framed.front());
+    both.back().gap = kHeadSpace;
+    return {both, stop};
 }
 
 QString drillText(const CardContent& card)

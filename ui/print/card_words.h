@@ -11,8 +11,8 @@ namespace chalk::ui::print {
 
 /// `Tue 24 Nov 2026, 09:00 · Ines · Rack 1`.
 [[nodiscard]] QString whenAndWhere(const sessions::CardContent& card);
-/// `Stop with 2 reps left. The framed number moves today.` Empty for a card without lifts.
-[[nodiscard]] Runs instructions(const sessions::CardContent& card);
+/// `Stop with 2 reps left. The framed number moves today.`, and the shorter ways to say it; none for a card without lifts.
+[[nodiscard]] std::vector<Runs> instructions(const sessions::CardContent& card);
 /// Whether the loaded lifts of the card do not stop at the same reps in reserve, so that each must say its own.
 [[nodiscard]] bool hasMixedReserves(const sessions::CardContent& card);
 /// `5 min easy, bodyweight squat × 8`; empty where there is no drill.

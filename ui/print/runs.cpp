@@ -12,10 +12,10 @@ constexpr double kFramePadding = 1.1;  ///< left and right of a framed number
 constexpr double kFrameRadius = 1.3;
 constexpr double kFrameStroke = 0.6;
 
-/// However far a line is drawn together, no word of it is smaller than the least size.
+/// No piece goes below the least size, whatever the line's scale.
 QFont fontOf(const Run& run, double scale)
 {
-    return printFont(std::max(run.points * scale, std::min(run.points, kLeastPoints)), run.weight, run.isDisplay);
+    return printFont(std::max(run.points * scale, kLeastPoints), run.weight, run.isDisplay);
 }
 
 /// Frames keep their padding at every scale.
@@ -82,6 +82,17 @@ Runs elided(Runs runs, double width, double scale)
     const double left = width - widthOf({runs.begin(), runs.end() - 1}, scale) - last.gap * scale;
     last.text = QFontMetricsF(fontOf(last, scale)).elidedText(last.text, Qt::ElideRight, std::max(0.0, left) * kFontUnitsPerMm);
     return runs;
+}
+
+void placeBest(Sheet& sheet, const std::vector<Runs>& ways, const QRectF& cell)
+{
+    if (ways.empty() || ways.front().empty()) {
+        return;
+    }
+    const double leastScale = kLeastPoints / ways.front().front().points;
+    const Runs& line = bestFit(ways, cell.width(), leastScale);
+    const double scale = std::max(scaleToFit(line, cell.width()), leastScale);
+    place(sheet, elided(line, cell.width(), scale), cell, scale);
 }
 
 void place(Sheet& sheet, const Runs& runs, const QRectF& cell, double scale)

@@ -18,7 +18,7 @@ struct Run {
 };
 using Runs = std::vector<Run>;
 
-/// How wide a line is with all its sizes and gaps multiplied by `scale`, in millimetres.
+/// How wide a line is with all its sizes and gaps multiplied by `scale`, none below the least size, in millimetres.
 [[nodiscard]] double widthOf(const Runs& runs, double scale = 1);
 /// The largest scale, at most 1, at which the line fits `width` millimetres.
 [[nodiscard]] double scaleToFit(const Runs& runs, double width);
@@ -27,6 +27,10 @@ using Runs = std::vector<Run>;
 [[nodiscard]] const Runs& bestFit(const std::vector<Runs>& ways, double width, double leastScale);
 /// The line with its last piece cut by an ellipsis where it does not fit `width` at `scale`.
 [[nodiscard]] Runs elided(Runs runs, double width, double scale);
+
+/// Puts a line of small print into `cell`: the best of the ways to say it, as large as it fits down to 8 pt, cut at the end
+/// where even that does not fit. Nothing where there is no way.
+void placeBest(Sheet& sheet, const std::vector<Runs>& ways, const QRectF& cell);
 
 /// Puts the line at the left of `cell`, its capitals in the middle of the cell's height, and draws the frames.
 void place(Sheet& sheet, const Runs& runs, const QRectF& cell, double scale = 1);

@@ -110,13 +110,14 @@ TEST(CardWords, TheHeadSaysWhenWhereAndHowToStop)
 {
     CardContent card = test::ferroCard();
     EXPECT_EQ(whenAndWhere(card).toStdString(), "Tue 24 Nov 2026, 09:00 · Ines · Rack 1");
-    EXPECT_EQ(read(instructions(card)), "Stop with 2 reps left . The framed number moves today.");
+    EXPECT_EQ(read(instructions(card).front()), "Stop with 2 reps left . The framed number moves today.");
+    EXPECT_EQ(read(instructions(card).back()), "Stop with 2 reps left .");
     EXPECT_EQ(drillText(card).toStdString(), "5 min easy, bodyweight squat × 8, hip bridge × 8");
     EXPECT_EQ(sessionText(card, 1, 1).toStdString(), "session 58");
     EXPECT_EQ(sessionText(card, 2, 2).toStdString(), "session 58 · card 2 of 2");
     card.lifts[1].reserve = 3;
     EXPECT_TRUE(hasMixedReserves(card));
-    EXPECT_EQ(read(instructions(card)), "Stop with the reps left that each lift says. The framed number moves today.");
+    EXPECT_EQ(read(instructions(card).front()), "Stop with the reps left that each lift says. The framed number moves today.");
     card.place.clear();
     card.sessionNumber = 0;
     EXPECT_EQ(whenAndWhere(card).toStdString(), "Tue 24 Nov 2026, 09:00 · Ines");

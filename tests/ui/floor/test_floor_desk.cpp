@@ -1,0 +1,236 @@
+#include "ui/floor/floor_desk.h"
+
+#include "tests/ui/floor/floor_fixture.h"
+
+namespace chalk::ui::floor {
+
+using progression::Stage;
+using progression::Verdict;
+
+class FloorDeskTest : public test::FloorTest {
+protected:
+    FloorDeskTest() { m_desk.read(); }
+
+    QString says() const { return m_desk.message().lead + QLatin1Char(' ') + m_desk.message().text; }
+
+    FloorDesk m_desk{m_presenter, m_clock, m_acts};
+};
+
+TEST_F(FloorDeskTest, BeginsWhereWorkIsOpen)
+{
+    EXPECT_EQ(m_desk.slotIndex(), 0);
+    ASSERT_NE(m_desk.lift(), nullptr);
+    EXPECT_EQ(m_desk.lift()->exercise.key, "back_squat");
+    EXPECT_TRUE(m_desk.isToday());
+    EXPECT_TRUE(m_desk.isSlotOpen());
+}
+
+TEST_F(FloorDeskTest, SaysWhatFollowsAtEveryKey)
+{
+    m_desk.type(QStringLiteral("8 8 r2"));
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Next time 2 × 5–10 at 55 kg."));
+    m_desk.type(QStringLiteral("8 8 r0"));
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Next time Rep build: 2 × 7 at 50 kg."));
+    m_desk.type(QStringLiteral("8 8 r2 s"));
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Next time 2 × 5–10 at 50 kg, again."));
+    EXPECT_TRUE(m_desk.message().text.contains(QStringLiteral("shaky")));
+    m_desk.type(QStringLiteral("8 8 r2 p5"));
+    EXPECT_EQ(m_desk.message().signal, common::Signal::Pain);
+    EXPECT_TRUE(says().contains(QStringLiteral("Pain 5 of 10")));
+    EXPECT_EQ(entriesOf(m_desk.lift()->id), 5U) << "nothing is written while typing";
+}
+
+TEST_F(FloorDeskTest, SavesAndGoesToTheNextOpenLift)
+{
+    const base::LiftId squat = m_desk.lift()->id;
+    m_desk.type(QStringLiteral("8 8 r2"));
+    EXPECT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(entriesOf(squat), 6U);
+    EXPECT_EQ(m_desk.lift()->exercise.key, "dumbbell_bench_press") << "the deadlift is on hold";
+    ASSERT_TRUE(m_acts.lastDone());
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Back squat recorded for Ada"));
+    EXPECT_TRUE(m_desk.run().front().isRecorded());
+}
+
+TEST_F(FloorDeskTest, UndoTakesTheRecordBack)
+{
+    const base::LiftId squat = m_desk.lift()->id;
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_EQ(entriesOf(squat), 5U);
+    EXPECT_TRUE(chooseLift(m_desk, "back_squat").saved.isNone());
+    EXPECT_TRUE(m_desk.run().front().isOpen());
+}
+
+TEST_F(FloorDeskTest, ACorrectionSaysWhatItChanged)
+{
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(chooseLift(m_desk, "back_squat").line, QStringLiteral("8 8 r2"));
+    m_desk.type(QStringLiteral("8 8 r0"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_desk.lift()->exercise.key, "back_squat");
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Corrected."));
+    EXPECT_EQ(m_desk.message().text, QStringLiteral("Was 8, 8 at 50 kg, 2 left; is 8, 8 at 50 kg, 0 left. Due now 2 × 7 at 50 kg, before 2 × 5–10 at 55 kg. "
+                                                    "No other decision is different."));
+    EXPECT_EQ(entriesOf(m_desk.lift()->id), 6U) << "the former one is replaced, not joined";
+}
+
+TEST_F(FloorDeskTest, ACorrectionOfAnEarlierDaySaysWhichDecisionsChanged)
+{
+    m_desk.goToDay(test::smallStudioDay() - 21);
+    EXPECT_FALSE(m_desk.isToday());
+    EXPECT_EQ(chooseLift(m_desk, "back_squat").line, QStringLiteral("8 8 r2"));
+    EXPECT_TRUE(says().contains(QStringLiteral("With what was recorded later, 2 × 5–10 at 50 kg is due now.")));
+    m_desk.type(QStringLiteral("8 8 r0"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_TRUE(says().contains(QStringLiteral("Was 8, 8 at 40 kg, 2 left; is 8, 8 at 40 kg, 0 left."))) << says().toStdString();
+    EXPECT_TRUE(says().contains(QStringLiteral("1 later decision"))) << says().toStdString();
+    EXPECT_TRUE(says().contains(QStringLiteral("Tue 17 Nov led to"))) << says().toStdString();
+}
+
+TEST_F(FloorDeskTest, TheSameAgainWritesNothing)
+{
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    const auto act = m_acts.lastDone()->act;
+    chooseLift(m_desk, "back_squat");
+    EXPECT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_acts.lastDone()->act, act);
+}
+
+TEST_F(FloorDeskTest, AFaultIsNamedAndNothingIsWritten)
+{
+    m_desk.type(QStringLiteral("8 ß p12"));
+    const EntryReading reading = m_desk.reading();
+    EXPECT_EQ(reading.state, EntryState::Fault);
+    EXPECT_EQ(reading.faultBegin, 2);
+    EXPECT_EQ(reading.faultLength, 1);
+    EXPECT_TRUE(says().contains(QStringLiteral("“ß” is not understood.")));
+    EXPECT_EQ(m_desk.save(), SaveState::Refused);
+    EXPECT_EQ(entriesOf(m_desk.lift()->id), 5U);
+    EXPECT_EQ(m_desk.lift()->line, QStringLiteral("8 ß p12")) << "nothing is dropped";
+}
+
+TEST_F(FloorDeskTest, ADoubtIsAskedAboutOnce)
+{
+    m_desk.type(QStringLiteral("8 8 @500"));
+    EXPECT_EQ(m_desk.save(), SaveState::Asked);
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Is that right?"));
+    m_desk.type(QStringLiteral("8 8 @501"));
+    EXPECT_EQ(m_desk.save(), SaveState::Asked) << "another entry is another question";
+    EXPECT_EQ(m_desk.save(), SaveState::Saved);
+}
+
+TEST_F(FloorDeskTest, ALiftOnHoldTakesNothing)
+{
+    const base::LiftId id = chooseLift(m_desk, "trap_bar_deadlift").id;
+    EXPECT_EQ(m_desk.reading().state, EntryState::OnHold);
+    m_desk.type(QStringLiteral("8 8"));
+    EXPECT_EQ(m_desk.save(), SaveState::Refused);
+    EXPECT_EQ(entriesOf(id), 1U);
+    EXPECT_FALSE(m_acts.lastDone());
+}
+
+TEST_F(FloorDeskTest, WhoWaitsForClearanceHasNothingToRecord)
+{
+    m_desk.chooseSlot(1);
+    ASSERT_NE(m_desk.client(), nullptr);
+    EXPECT_TRUE(m_desk.client()->isBlocked);
+    EXPECT_FALSE(m_desk.isSlotOpen());
+    EXPECT_EQ(m_desk.save(), SaveState::Refused);
+}
+
+TEST_F(FloorDeskTest, WhatIsTypedStaysWhereItWasTyped)
+{
+    m_desk.type(QStringLiteral("8 8"));
+    EXPECT_TRUE(m_desk.moveLift(1));
+    EXPECT_TRUE(m_desk.moveLift(-1));
+    EXPECT_EQ(m_desk.lift()->line, QStringLiteral("8 8"));
+    m_desk.goToDay(test::smallStudioDay() - 21);
+    m_desk.goToDay(test::smallStudioDay());
+    EXPECT_EQ(chooseLift(m_desk, "back_squat").line, QStringLiteral("8 8"));
+    EXPECT_FALSE(m_desk.moveLift(-1));
+    EXPECT_FALSE(m_desk.moveClient(1));
+    EXPECT_TRUE(m_desk.moveSlot(1));
+    EXPECT_FALSE(m_desk.moveSlot(1));
+}
+
+TEST_F(FloorDeskTest, ASkippedLiftIsLeftOutAndCanComeBack)
+{
+    m_desk.type(QStringLiteral("x"));
+    EXPECT_EQ(m_desk.save(), SaveState::Skipped);
+    EXPECT_EQ(m_desk.lift()->exercise.key, "dumbbell_bench_press");
+    EXPECT_TRUE(chooseLift(m_desk, "back_squat").isSkipped);
+    m_desk.read();
+    EXPECT_TRUE(m_desk.lift()->isSkipped);
+    m_desk.skip();
+    EXPECT_FALSE(m_desk.lift()->isSkipped);
+    EXPECT_FALSE(m_acts.lastDone());
+}
+
+TEST_F(FloorDeskTest, AnotherLiftCanBeAddedAndAllOthersStay)
+{
+    m_desk.goToDay(test::smallStudioDay() - 21);
+    ASSERT_EQ(m_desk.client()->lifts.size(), 2U);
+    const base::LiftId added = m_desk.client()->others.front().id;
+    m_desk.addLift(added);
+    EXPECT_EQ(m_desk.lift()->id, added);
+    m_desk.type(QStringLiteral("8 8 r3"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_desk.client()->lifts.size(), 3U);
+}
+
+TEST_F(FloorDeskTest, ARehearsalIsJudgedPointByPoint)
+{
+    const base::LiftId id = chooseLift(m_desk, "split_squat").id;
+    RehearsalDraft draft;
+    draft.verdicts = {Verdict::Met, Verdict::Met, Verdict::Met, std::nullopt};
+    draft.pauses = {QStringLiteral("1"), QStringLiteral("1,2"), QStringLiteral("1")};
+    m_desk.judge(draft);
+    EXPECT_EQ(m_desk.reading().state, EntryState::Waiting);
+    EXPECT_TRUE(says().contains(QStringLiteral("Point 4"))) << says().toStdString();
+    EXPECT_EQ(m_desk.save(), SaveState::Refused);
+    EXPECT_EQ(entriesOf(id), 0U);
+    draft.verdicts[3] = Verdict::Partly;
+    m_desk.judge(draft);
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Next time Rehearse: Pattern, again."));
+    draft.verdicts[3] = Verdict::Met;
+    m_desk.judge(draft);
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Next time Base load: 2 × 5–10 at 2 × 6 kg."));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    const auto* saved = std::get_if<progression::Rehearsal>(&*chooseLift(m_desk, "split_squat").savedBody);
+    ASSERT_NE(saved, nullptr);
+    EXPECT_EQ(saved->criteria.size(), 4U);
+    EXPECT_EQ(saved->pauses.middleMs, 1200);
+    EXPECT_EQ(m_desk.lift()->rehearsal.verdicts, draft.verdicts) << "ready to be corrected";
+}
+
+TEST_F(FloorDeskTest, WhatSomebodyElseCorrectedMeanwhileIsRefusedInWords)
+{
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    const FloorLift stale = chooseLift(m_desk, "back_squat");
+    ASSERT_TRUE(store::RecordWriter(m_studio.database(), test::someMoment).takeBack(stale.saved));
+    m_desk.type(QStringLiteral("8 8 r1"));
+    EXPECT_EQ(m_desk.save(), SaveState::Refused);
+    EXPECT_EQ(m_desk.message().lead, QStringLiteral("Not saved."));
+    EXPECT_FALSE(m_desk.message().text.isEmpty());
+    EXPECT_EQ(m_desk.lift()->line, QStringLiteral("8 8 r1"));
+}
+
+TEST_F(FloorDeskTest, ADayWithoutSessionsIsEmpty)
+{
+    m_desk.goToDay(test::smallStudioDay() + 1);
+    EXPECT_TRUE(m_desk.run().empty());
+    EXPECT_EQ(m_desk.client(), nullptr);
+    EXPECT_EQ(m_desk.lift(), nullptr);
+    EXPECT_EQ(m_desk.save(), SaveState::Refused);
+    m_desk.type(QStringLiteral("8"));
+    m_desk.skip();
+    EXPECT_FALSE(m_desk.choose(base::ClientId(1), {}));
+}
+
+}  // namespace chalk::ui::floor
