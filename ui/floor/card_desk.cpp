@@ -15,6 +15,11 @@ QDate qdateOf(base::Date date)
 
 CardDesk::CardDesk(const CardDeskServices& services, QObject* parent) : QObject(parent), m_services(services) {}
 
+CardDesk::~CardDesk()
+{
+    delete m_dialog;
+}
+
 void CardDesk::showClient(base::ClientId client, QWidget* parent)
 {
     const base::Date today = m_services.clock.today();

@@ -24,6 +24,7 @@ class CardDesk : public QObject {
 
 public:
     explicit CardDesk(const CardDeskServices& services, QObject* parent = nullptr);
+    ~CardDesk() override;
 
     /// The card of a client's session today, else the next one, else one that nobody booked.
     void showClient(base::ClientId client, QWidget* parent);

@@ -48,7 +48,7 @@ void FloorPage::open(const shell::Place& place)
     if (!place.text.isEmpty() && hasLift && m_desk.lift() != nullptr) {
         m_desk.type(place.text);  // never into a line that it was not meant for
     }
-    show(true);
+    showDesk(true);
 }
 
 shell::Place FloorPage::place() const
@@ -64,7 +64,7 @@ void FloorPage::refresh()
 {
     m_desk.read();
     m_cardOf = {};
-    show(false);
+    showDesk(false);
 }
 
 bool FloorPage::hasEntry() const
@@ -72,7 +72,7 @@ bool FloorPage::hasEntry() const
     return m_desk.lift() != nullptr && !m_desk.client()->isBlocked;
 }
 
-void FloorPage::show(bool isFocusMoved)
+void FloorPage::showDesk(bool isFocusMoved)
 {
     showRun();
     showTabs();
@@ -224,7 +224,7 @@ void FloorPage::save(bool goesToNextClient)
     if (isDone && goesToNextClient) {
         m_desk.moveClient(1);
     }
-    show(isDone);
+    showDesk(isDone);
     if (isDone) {
         m_entry->forgetTyping();
     }
@@ -236,25 +236,25 @@ void FloorPage::save(bool goesToNextClient)
 void FloorPage::goToDay(base::Date day)
 {
     m_desk.goToDay(day);
-    show(true);
+    showDesk(true);
 }
 
 void FloorPage::moveLift(int by)
 {
     m_desk.moveLift(by);
-    show(true);
+    showDesk(true);
 }
 
 void FloorPage::moveClient(int by)
 {
     m_desk.moveClient(by);
-    show(true);
+    showDesk(true);
 }
 
 void FloorPage::moveSlot(int by)
 {
     m_desk.moveSlot(by);
-    show(true);
+    showDesk(true);
 }
 
 bool FloorPage::eventFilter(QObject* watched, QEvent* event)
@@ -276,7 +276,7 @@ void FloorPage::skipLift()
         return;
     }
     m_desk.skip();
-    show(true);
+    showDesk(true);
 }
 
 void FloorPage::offerLifts()
@@ -289,7 +289,7 @@ void FloorPage::offerLifts()
         menu.addAction(common::qstring(one.exercise.name), this, [this, id = one.id] {
             m_desk.addLift(id);
             m_cardOf = {};
-            show(true);
+            showDesk(true);
         });
     }
     menu.exec(m_add->mapToGlobal(QPoint(0, -menu.sizeHint().height())));
@@ -320,7 +320,7 @@ bool FloorPage::closeOrClear()
     }
     m_desk.type({});
     m_desk.judge({});
-    show(true);
+    showDesk(true);
     return true;
 }
 
@@ -331,7 +331,7 @@ bool FloorPage::showNextClient()
         return false;
     }
     m_desk.chooseClient((m_desk.clientIndex() + 1) % count);
-    show(true);
+    showDesk(true);
     return true;
 }
 

@@ -74,7 +74,7 @@ private:
     void buildActions();
 
     /// Shows what is on the desk; `isFocusMoved`: the focus goes to where work goes on.
-    void show(bool isFocusMoved);
+    void showDesk(bool isFocusMoved);
     void showRun();
     void showTabs();
     void showRows();

@@ -68,7 +68,7 @@ void FloorPage::build()
     m_tabs = new ClientTabs(m_services.look, strip);
     connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
         m_desk.chooseClient(index);
-        show(true);
+        showDesk(true);
     });
     m_nextHint = new QLabel(tr("Ctrl Tab: next client"), strip);
     m_nextHint->setProperty("role", QStringLiteral("caption"));
@@ -123,10 +123,10 @@ void FloorPage::buildRun()
     connect(m_runList->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) {
         // A list with the keys in it keeps them: Up and Down go on through the run.
         m_desk.chooseSlot(current.row());
-        show(!m_runList->hasFocus());
+        showDesk(!m_runList->hasFocus());
     });
-    connect(m_runList, &QListView::clicked, this, [this] { show(true); });
-    connect(m_runList, &QListView::activated, this, [this] { show(true); });
+    connect(m_runList, &QListView::clicked, this, [this] { showDesk(true); });
+    connect(m_runList, &QListView::activated, this, [this] { showDesk(true); });
 }
 
 void FloorPage::buildRecording()
@@ -138,11 +138,11 @@ void FloorPage::buildRecording()
     m_entry = new EntryPane(m_services.look, m_recording);
     connect(m_entry, &EntryPane::typed, this, [this](const QString& line) {
         m_desk.type(line);
-        show(false);
+        showDesk(false);
     });
     connect(m_entry, &EntryPane::judged, this, [this](const RehearsalDraft& draft) {
         m_desk.judge(draft);
-        show(false);
+        showDesk(false);
     });
     connect(m_entry, &EntryPane::saveAsked, this, [this] { save(false); });
     m_rows = new LiftRowsModel(this);
@@ -152,7 +152,7 @@ void FloorPage::buildRecording()
     m_table->setFocusPolicy(Qt::ClickFocus);
     connect(m_table, &QListView::clicked, this, [this](const QModelIndex& at) {
         m_desk.chooseLift(at.row());
-        show(true);
+        showDesk(true);
     });
     column->addWidget(m_entry);
     column->addWidget(new LiftCaptions(m_services.look, m_recording));

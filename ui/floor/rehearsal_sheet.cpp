@@ -3,6 +3,7 @@
 #include "ui/common/look.h"
 #include "ui/common/segmented_choice.h"
 
+#include <QAbstractButton>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -176,15 +177,9 @@ void RehearsalSheet::focusRow(int row)
 {
     QWidget* first = m_rows[static_cast<std::size_t>(row)].front();
     if (auto* choice = qobject_cast<SegmentedChoice*>(first)) {
-        const auto buttons = choice->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly);
-        const int chosen = std::max(0, choice->chosen());
-        int at = 0;
-        for (QWidget* button : buttons) {
-            if (button->focusPolicy() == Qt::StrongFocus && at++ == chosen) {
-                button->setFocus(Qt::OtherFocusReason);
-                return;
-            }
-        }
+        // Buttons of one group are found in the order in which they stand.
+        const auto buttons = choice->findChildren<QAbstractButton*>(QString(), Qt::FindDirectChildrenOnly);
+        buttons[std::max(0, choice->chosen())]->setFocus(Qt::OtherFocusReason);
         return;
     }
     first->setFocus(Qt::OtherFocusReason);

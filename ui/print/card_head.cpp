@@ -17,7 +17,7 @@ using sessions::CardContent;
 
 constexpr double kCodeSide = 19;
 constexpr double kCodeGap = 4;
-constexpr double kNameHeight = 24 * kMmPerPoint;
+constexpr double kNameHeight = 24.6 * kMmPerPoint;
 constexpr double kLineHeight = 14 * kMmPerPoint;
 constexpr double kHeadHeight = 20;
 constexpr double kCautionHeight = 8;

@@ -11,6 +11,7 @@ namespace {
 constexpr double kFramePadding = 1.1;  ///< left and right of a framed number
 constexpr double kFrameRadius = 1.3;
 constexpr double kFrameStroke = 0.6;
+constexpr double kFrameClearance = 0.2;
 
 /// No piece goes below the least size, whatever the line's scale.
 QFont fontOf(const Run& run, double scale)
@@ -33,10 +34,18 @@ double tallestCap(const Runs& runs, double scale)
     return tallest;
 }
 
-void addFrame(Sheet& sheet, double x, double baseline, double width, double cap)
+/// Around capitals and digits evenly; letters that reach below the line get room.
+void addFrame(Sheet& sheet, double x, double baseline, double width, double cap, double belowLine)
 {
     const double above = 0.5 + 0.14 * cap;
-    sheet.boxes.push_back({{x, baseline - cap - above, width, cap + 2 * above}, kFrameStroke, kFrameRadius});
+    const double below = std::max(above, belowLine + kFrameStroke + kFrameClearance);
+    sheet.boxes.push_back({{x, baseline - cap - above, width, cap + above + below}, kFrameStroke, kFrameRadius});
+}
+
+/// How far the ink of a text reaches below the line that it stands on, in millimetres.
+double inkBelow(const QString& text, const QFont& font)
+{
+    return std::max(0.0, QFontMetricsF(font).tightBoundingRect(text).bottom() / kFontUnitsPerMm);
 }
 
 }  // namespace
@@ -106,7 +115,7 @@ void place(Sheet& sheet, const Runs& runs, const QRectF& cell, double scale)
         const double padding = run.isFramed ? kFramePadding : 0;
         x += run.gap * scale;
         if (run.isFramed) {
-            addFrame(sheet, x, baseline, width + 2 * padding, capHeightOf(font));
+            addFrame(sheet, x, baseline, width + 2 * padding, capHeightOf(font), inkBelow(run.text, font));
         }
         sheet.texts.push_back({run.text, font, {x + padding, cell.top(), width, cell.height()}, {x + padding, baseline}, false});
         x += width + 2 * padding;

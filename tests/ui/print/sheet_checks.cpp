@@ -62,6 +62,9 @@ void expectNothingOverlaps(const Sheet& sheet, const std::string& what)
             EXPECT_TRUE(inside.contains(ink) || !box.outside.intersects(ink)) << what << ": " << sheet.texts[i].text.toStdString() << " over a line";
         }
         for (const QPainterPath& shape : sheet.shapes) {
+            if (sheet.texts[i].isWhite) {
+                break;  // it stands on a black shape of its own
+            }
             EXPECT_FALSE(shape.boundingRect().intersects(ink)) << what << ": " << sheet.texts[i].text.toStdString() << " over a shape";
         }
         for (const SheetRule& rule : sheet.rules) {

@@ -21,6 +21,7 @@ protected:
     {
         m_dialog = std::make_unique<CardDialog>(CardDialogServices{m_look, m_dialogs, m_choose}, std::move(cards), QDate(2026, 11, 24), QStringList());
         m_dialog->show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(m_dialog.get()));
         return *m_dialog;
     }
 
@@ -75,9 +76,6 @@ TEST_F(CardDialogTest, AFailureNamesThePlaceAndKeepsTheDialogOpen)
     dialog.save();
     EXPECT_TRUE(dialog.saying().contains(nowhere)) << dialog.saying().toStdString();
     EXPECT_TRUE(dialog.saying().startsWith(QStringLiteral("Not saved.")));
-    m_printTo = nowhere;
-    dialog.print();
-    EXPECT_TRUE(dialog.saying().contains(nowhere)) << dialog.saying().toStdString();
     EXPECT_EQ(made.count(), 0);
     EXPECT_TRUE(dialog.isVisible());
 }
