@@ -15,7 +15,38 @@ std::vector<lifts::CautionTag> tagsOf(const Statement& row, int column)
     return tags;
 }
 
+template <class Key>
+QString textOfKeys(const std::vector<Key>& items)
+{
+    QStringList keys;
+    for (const Key item : items) {
+        keys.append(qstringOf(keyOf(item)));
+    }
+    return keys.join(QLatin1Char(' '));
+}
+
 }  // namespace
+
+QString textOfTags(const std::vector<lifts::CautionTag>& tags)
+{
+    return textOfKeys(tags);
+}
+
+QString textOfMarks(const std::vector<clients::HealthMark>& marks)
+{
+    return textOfKeys(marks);
+}
+
+std::vector<clients::HealthMark> marksOf(const QString& text)
+{
+    std::vector<clients::HealthMark> marks;
+    for (const QString& key : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+        if (const auto mark = clients::healthMarkOf(key.toStdString())) {
+            marks.push_back(*mark);
+        }
+    }
+    return marks;
+}
 
 const QString& clientColumns()
 {
@@ -66,7 +97,8 @@ sessions::Session sessionOf(const Statement& row, int first)
 
 const QString& clearanceColumns()
 {
-    static const QString columns = QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits, q.client_id");
+    static const QString columns =
+        QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits, q.client_id, q.granted_by");
     return columns;
 }
 
@@ -80,6 +112,7 @@ clients::Clearance clearanceOf(const Statement& row, int first)
         clearance.grantedOn = row.optionalDate(first + 3);
         clearance.validUntil = row.optionalDate(first + 4);
         clearance.limits = row.text(first + 5);
+        clearance.grantedBy = row.text(first + 7);
     }
     return clearance;
 }

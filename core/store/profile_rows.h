@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/clients/client.h"
+#include "core/clients/health_question.h"
 #include "core/sessions/session.h"
 #include "core/store/statement.h"
 
@@ -9,6 +10,11 @@
 namespace chalk::store {
 
 // Rows of the tables about clients and sessions, read into values. Column lists and readers stand together.
+
+/// `knee hip`: tags of a caution, and marks of an intake, as they stand in a column. What is unknown is left out.
+[[nodiscard]] QString textOfTags(const std::vector<lifts::CautionTag>& tags);
+[[nodiscard]] QString textOfMarks(const std::vector<clients::HealthMark>& marks);
+[[nodiscard]] std::vector<clients::HealthMark> marksOf(const QString& text);
 
 /// `c.id, c.name, …` of `client c`; read by clientOf.
 [[nodiscard]] const QString& clientColumns();

@@ -47,6 +47,7 @@ public:
     [[nodiscard]] bool isNull(int column) const { return m_query.isNull(column); }
     [[nodiscard]] QString qtext(int column) const { return m_query.value(column).toString(); }
     [[nodiscard]] std::string text(int column) const { return qtext(column).toStdString(); }
+    [[nodiscard]] QByteArray bytes(int column) const { return m_query.value(column).toByteArray(); }
     [[nodiscard]] base::Date date(int column) const { return base::Date::fromDays(number(column)); }
     [[nodiscard]] std::optional<base::Date> optionalDate(int column) const;
     [[nodiscard]] std::optional<base::Load> optionalLoad(int column) const;
@@ -68,6 +69,7 @@ private:
     static QVariant variantOf(const QString& value) { return value.isNull() ? QStringLiteral("") : value; }
     static QVariant variantOf(const std::string& value) { return variantOf(QString::fromStdString(value)); }
     static QVariant variantOf(std::string_view value) { return QString::fromUtf8(value.data(), static_cast<qsizetype>(value.size())); }
+    static QVariant variantOf(const QByteArray& value) { return value.isEmpty() ? QVariant() : QVariant(value); }
     static QVariant variantOf(base::Date value) { return value.daysSince1970(); }
     static QVariant variantOf(base::Load value) { return value.centi(); }
     static QVariant variantOf(base::Mass value) { return variantOf(value.raw()); }

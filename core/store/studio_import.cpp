@@ -16,15 +16,6 @@ namespace {
 using exchange::DocumentClient;
 using exchange::DocumentLift;
 
-QString textOfTags(const std::vector<lifts::CautionTag>& tags)
-{
-    QStringList keys;
-    for (const lifts::CautionTag tag : tags) {
-        keys.append(qstringOf(lifts::keyOf(tag)));
-    }
-    return keys.join(QLatin1Char(' '));
-}
-
 QString textOfEquipment(const lifts::Equipment& equipment)
 {
     return QString::fromUtf8(QJsonDocument(exchange::toJson(equipment)).toJson(QJsonDocument::Compact));
@@ -38,10 +29,7 @@ StudioImport::StudioImport(Database& database, const std::string& name, const st
       m_transaction(database),
       m_log(database),
       m_cache(database, m_log),
-      m_insertClient(database, QStringLiteral("INSERT INTO client (name, birth_day, goal, coach_id, unit, body_mass_centi, started_day, sessions_per_week, "
-                                              "away_until_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
-      m_insertLift(database, QStringLiteral("INSERT INTO lift (client_id, pattern, equipment_key, unit, region, body_mass_centi, kit, start_stage, policy, "
-                                            "started_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_inserts(database),
       m_insertSession(database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code) "
                                                "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id"))
 {
@@ -79,8 +67,9 @@ void StudioImport::add(const DocumentClient& client)
     }
     const clients::Client& who = client.client;
     m_client = who.name;
-    const base::ClientId id(m_insertClient.runForId(who.name, who.birthDate, who.goal, coachOf(who.coach), textOfUnit(who.unit), who.bodyMass, who.startedOn,
-                                                    who.sessionsPerWeek, who.awayUntil));
+    clients::Client ours = who;
+    ours.coach = coachOf(who.coach);
+    const base::ClientId id = m_inserts.client(ours);
     addProfile(client, id);
     addSessions(client.sessions, id);
     WeekVolumes weeks;
@@ -93,13 +82,9 @@ void StudioImport::add(const DocumentClient& client)
 void StudioImport::addProfile(const DocumentClient& client, base::ClientId id)
 {
     for (const clients::Caution& caution : client.cautions) {
-        Statement(m_database, QStringLiteral("INSERT INTO caution (client_id, body_part, text, short_text, tags, until_day) VALUES (?, ?, ?, ?, ?, ?)"))
-            .run(id, caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until);
+        m_inserts.caution(id, caution);
     }
-    const clients::Clearance& clearance = client.clearance;
-    Statement(m_database, QStringLiteral("INSERT INTO clearance (client_id, state, reason, asked_day, granted_day, valid_until_day, limits) "
-                                         "VALUES (?, ?, ?, ?, ?, ?, ?)"))
-        .run(id, clients::keyOf(clearance.state), clearance.reason, clearance.askedOn, clearance.grantedOn, clearance.validUntil, clearance.limits);
+    m_inserts.clearance(id, client.clearance);
 }
 
 void StudioImport::addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client)
@@ -114,11 +99,9 @@ void StudioImport::addSessions(const std::vector<sessions::Session>& sessions, b
 
 void StudioImport::addLift(const DocumentLift& lift, base::ClientId client, WeekVolumes& weeks)
 {
-    progression::Kit kit = lift.setup.kit;
-    kit.exerciseKey = lift.exerciseKey;
-    const base::LiftId id(m_insertLift.runForId(client, lifts::keyOf(lift.pattern), lift.equipmentKey, textOfUnit(lift.setup.unit),
-                                                lifts::keyOf(lift.setup.region), lift.setup.bodyMass, textOfKit(kit), progression::keyOf(lift.setup.startStage),
-                                                textOfPolicy(lift.setup.policy, lift.setup.unit), lift.startedOn));
+    NewLift fresh{lift.pattern, lift.equipmentKey, lift.setup, lift.startedOn};
+    fresh.setup.kit.exerciseKey = lift.exerciseKey;
+    const base::LiftId id = m_inserts.lift(client, fresh);
     addEvents(lift.events, id);
     judge(lift.events, id, weeks);
 }

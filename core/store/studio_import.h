@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/exchange/studio_document.h"
+#include "core/store/client_inserts.h"
 #include "core/store/event_log.h"
 #include "core/store/lift_cache.h"
 
@@ -44,8 +45,7 @@ private:
     std::string m_client;                                     ///< the name of the present one
     std::map<base::CoachId, base::CoachId> m_coaches;         ///< by id in the document
     std::map<std::string, base::SessionId> m_sessionsByCode;  ///< of the present client
-    Statement m_insertClient;
-    Statement m_insertLift;
+    ClientInserts m_inserts;
     Statement m_insertSession;
 };
 

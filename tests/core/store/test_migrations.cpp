@@ -93,9 +93,9 @@ TEST(Migrations, SplitStatementsKeepTriggersWhole)
     EXPECT_TRUE(statements[1].endsWith(QLatin1String("END;")));
 }
 
-TEST(Migrations, EveryVersionHasAFrozenSample)
+TEST(Migrations, EveryVersionBeforeThePresentHasAFrozenSample)
 {
-    EXPECT_EQ(samples().size(), presentSchemaVersion());
+    EXPECT_GE(samples().size(), presentSchemaVersion() - 1);
 }
 
 // Run by hand when a version is given out: `store_tests --gtest_also_run_disabled_tests --gtest_filter=*FreezesASample`.

@@ -1,0 +1,45 @@
+#include "core/store/client_inserts.h"
+
+#include "core/store/lift_codec.h"
+#include "core/store/profile_rows.h"
+
+namespace chalk::store {
+
+ClientInserts::ClientInserts(Database& database)
+    : m_client(database, QStringLiteral("INSERT INTO client (name, birth_day, goal, coach_id, unit, body_mass_centi, started_day, sessions_per_week, "
+                                        "away_until_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_lift(database, QStringLiteral("INSERT INTO lift (client_id, pattern, equipment_key, unit, region, body_mass_centi, kit, start_stage, policy, "
+                                      "started_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_caution(database, QStringLiteral("INSERT INTO caution (client_id, body_part, text, short_text, tags, until_day) VALUES (?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_clearance(database, QStringLiteral("INSERT INTO clearance (client_id, state, reason, asked_day, granted_day, valid_until_day, limits, granted_by) "
+                                           "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (client_id) DO UPDATE SET state = excluded.state, reason = excluded.reason, "
+                                           "asked_day = excluded.asked_day, granted_day = excluded.granted_day, valid_until_day = excluded.valid_until_day, "
+                                           "limits = excluded.limits, granted_by = excluded.granted_by"))
+{
+}
+
+base::ClientId ClientInserts::client(const clients::Client& client)
+{
+    return base::ClientId(m_client.runForId(client.name, client.birthDate, client.goal, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn,
+                                            client.sessionsPerWeek, client.awayUntil));
+}
+
+base::LiftId ClientInserts::lift(base::ClientId client, const NewLift& lift)
+{
+    const progression::LiftSetup& setup = lift.setup;
+    return base::LiftId(m_lift.runForId(client, lifts::keyOf(lift.pattern), lift.equipmentKey, textOfUnit(setup.unit), lifts::keyOf(setup.region), setup.bodyMass,
+                                        textOfKit(setup.kit), progression::keyOf(setup.startStage), textOfPolicy(setup.policy, setup.unit), lift.startedOn));
+}
+
+base::CautionId ClientInserts::caution(base::ClientId client, const clients::Caution& caution)
+{
+    return base::CautionId(m_caution.runForId(client, caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until));
+}
+
+void ClientInserts::clearance(base::ClientId client, const clients::Clearance& clearance)
+{
+    m_clearance.run(client, clients::keyOf(clearance.state), clearance.reason, clearance.askedOn, clearance.grantedOn, clearance.validUntil, clearance.limits,
+                    clearance.grantedBy);
+}
+
+}  // namespace chalk::store

@@ -1,0 +1,271 @@
+#include "core/store/client_writer.h"
+
+#include "core/exchange/health_intake_json.h"
+#include "core/exchange/profile_json.h"
+#include "core/store/intake_clearance.h"
+#include "core/store/lift_cache.h"
+#include "core/store/lift_codec.h"
+#include "core/store/profile_rows.h"
+
+#include <QJsonDocument>
+
+namespace chalk::store {
+
+namespace {
+
+bool isHealthForm(FormKind kind)
+{
+    switch (kind) {
+    case FormKind::Profile:
+    case FormKind::StartingPlan:
+        return false;
+    case FormKind::HealthIntake:
+    case FormKind::BodyMeasures:
+    case FormKind::MovementScreen:
+    case FormKind::FieldTests:
+        return true;
+    }
+    return true;
+}
+
+}  // namespace
+
+void ClientWriter::refuse(const QString& reason)
+{
+    m_database.fail({StoreError::Kind::Refused, reason});
+}
+
+void ClientWriter::refuse(const std::optional<clients::ProfileFault>& fault)
+{
+    if (fault) {
+        refuse(qstringOf(fault->field) + QLatin1Char(' ') + qstringOf(fault->reason));
+    }
+}
+
+template <class T>
+Result<T> ClientWriter::finish(Transaction& transaction, T value)
+{
+    if (auto committed = transaction.commit(); !committed) {
+        return tl::make_unexpected(committed.error());
+    }
+    return value;
+}
+
+void ClientWriter::checkClient(const clients::Client& client, base::Date today)
+{
+    if (client.name.find_first_not_of(' ') == std::string::npos) {
+        refuse(QStringLiteral("name is required"));
+    }
+    if (client.birthDate) {
+        refuse(clients::faultOfBirth(*client.birthDate, today));
+    }
+    if (client.sessionsPerWeek < 1 || client.sessionsPerWeek > 7) {
+        refuse(QStringLiteral("sessions_per_week must be 1 to 7"));
+    }
+}
+
+void ClientWriter::checkConsent(base::ClientId client, base::Date today)
+{
+    Statement birth(m_database, QStringLiteral("SELECT birth_day FROM client WHERE id = ?"));
+    if (!birth.run(client) || !birth.next()) {
+        refuse(QStringLiteral("There is no client %1").arg(client.value()));
+        return;
+    }
+    const auto born = birth.optionalDate(0);
+    const auto profile = ClientForms(m_database).profile(client);
+    if (!profile) {
+        m_database.fail(profile.error());
+    } else if (!clients::canKeepHealth(*profile, born, today)) {
+        refuse(QStringLiteral("Without consent no health data is kept"));
+    }
+}
+
+Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkClient(client, today);
+    ClientInserts inserts(m_database);
+    const base::ClientId id = inserts.client(client);
+    clients::Clearance clearance;
+    clearance.state = clients::ClearanceState::Unanswered;
+    inserts.clearance(id, clearance);
+    return finish(transaction, id);
+}
+
+Result<void> ClientWriter::change(const clients::Client& client, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkClient(client, today);
+    Statement(m_database, QStringLiteral("UPDATE client SET name = ?, birth_day = ?, goal = ?, coach_id = ?, unit = ?, body_mass_centi = ?, started_day = ?, "
+                                         "sessions_per_week = ?, away_until_day = ? WHERE id = ?"))
+        .run(client.name, client.birthDate, client.goal, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn, client.sessionsPerWeek,
+             client.awayUntil, client.id);
+    return transaction.commit();
+}
+
+Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today)
+{
+    Transaction transaction(m_database);
+    refuse(clients::faultOf(profile, today));
+    putForm(client, FormKind::Profile, exchange::toJson(profile), today);
+    return transaction.commit();
+}
+
+Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, const clients::HealthIntake& intake, const clients::RestingLimits& limits,
+                                                        const std::string& reason, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkConsent(client, today);
+    putForm(client, FormKind::HealthIntake, exchange::toJson(intake), today);
+    clients::HealthOutcome outcome = clients::outcomeOf(intake, limits);
+    const auto letter = ClientForms(m_database).latestLetter(client);
+    if (letter) {
+        const clients::Clearance before = readClearance(m_database, client);
+        ClientInserts(m_database).clearance(client, clearanceAfter(before, outcome, reason, *letter));
+    }
+    return finish(transaction, std::move(outcome));
+}
+
+Result<void> ClientWriter::askForLetter(base::ClientId client, base::Date day)
+{
+    Transaction transaction(m_database);
+    Statement(m_database, QStringLiteral("UPDATE clearance SET asked_day = ? WHERE client_id = ?")).run(day, client);
+    return transaction.commit();
+}
+
+std::vector<clients::HealthMark> ClientWriter::findingsToAnswer(base::ClientId client)
+{
+    const auto intake = ClientForms(m_database).healthIntake(client);
+    return intake && *intake ? askedAbout(clients::outcomeOf(**intake, clients::RestingLimits())) : std::vector<clients::HealthMark>();
+}
+
+Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& letter, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkConsent(client, today);
+    if (letter.writtenBy.empty()) {
+        refuse(QStringLiteral("written_by is required"));
+    }
+    if (letter.day > today) {
+        refuse(QStringLiteral("day is still to come"));
+    }
+    if (letter.validUntil && *letter.validUntil < letter.day) {
+        refuse(QStringLiteral("valid_until is before the letter's day"));
+    }
+    Statement(m_database, QStringLiteral("INSERT INTO letter (client_id, written_by, day, valid_until_day, limits, findings, file_name, file) "
+                                         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)"))
+        .run(client, letter.writtenBy, letter.day, letter.validUntil, letter.limits, textOfMarks(findingsToAnswer(client)), letter.fileName, letter.file);
+    clients::Clearance clearance = readClearance(m_database, client);
+    clearance.state = clients::ClearanceState::Granted;
+    clearance.grantedOn = letter.day;
+    clearance.validUntil = letter.validUntil;
+    clearance.limits = letter.limits;
+    clearance.grantedBy = letter.writtenBy;
+    ClientInserts(m_database).clearance(client, clearance);
+    return transaction.commit();
+}
+
+Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkConsent(client, today);
+    refuse(clients::faultOf(measures, today));
+    Statement open(m_database, QStringLiteral("SELECT day FROM form WHERE client_id = ? AND kind = ? AND is_finished = 0"));
+    if (open.run(client, keyOf(FormKind::BodyMeasures)) && open.next() && open.date(0) != measures.date) {
+        closeForm(client, FormKind::BodyMeasures);
+    }
+    putForm(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
+    if (measures.mass) {
+        Statement unit(m_database, QStringLiteral("SELECT unit FROM client WHERE id = ?"));
+        const base::MassUnit own = unit.run(client) && unit.next() ? unitOf(unit.qtext(0)) : base::MassUnit::Kilogram;
+        Statement(m_database, QStringLiteral("UPDATE client SET body_mass_centi = ? WHERE id = ?")).run(measures.mass->in(own), client);
+    }
+    return transaction.commit();
+}
+
+Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
+{
+    Transaction transaction(m_database);
+    if (isHealthForm(kind)) {
+        checkConsent(client, day);
+    }
+    putForm(client, kind, detail, day);
+    return transaction.commit();
+}
+
+Result<void> ClientWriter::finishForm(base::ClientId client, FormKind kind)
+{
+    Transaction transaction(m_database);
+    closeForm(client, kind);
+    return transaction.commit();
+}
+
+void ClientWriter::putForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
+{
+    Statement(m_database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, ?, ?, 0, ?) "
+                                         "ON CONFLICT (client_id, kind) WHERE is_finished = 0 DO UPDATE SET detail = excluded.detail"))
+        .run(client, keyOf(kind), day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
+}
+
+void ClientWriter::closeForm(base::ClientId client, FormKind kind)
+{
+    Statement(m_database, QStringLiteral("UPDATE form SET is_finished = 1 WHERE client_id = ? AND kind = ? AND is_finished = 0")).run(client, keyOf(kind));
+}
+
+Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution)
+{
+    Transaction transaction(m_database);
+    if (caution.bodyPart.empty()) {
+        refuse(QStringLiteral("body_part is required"));
+    }
+    base::CautionId id = caution.id;
+    if (id.isNone()) {
+        id = ClientInserts(m_database).caution(client, caution);
+    } else {
+        Statement(m_database, QStringLiteral("UPDATE caution SET body_part = ?, text = ?, short_text = ?, tags = ?, until_day = ? WHERE id = ? AND client_id = ?"))
+            .run(caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until, id, client);
+    }
+    return finish(transaction, id);
+}
+
+Result<void> ClientWriter::endCaution(base::CautionId caution, base::Date day)
+{
+    Transaction transaction(m_database);
+    Statement(m_database, QStringLiteral("UPDATE caution SET until_day = ? WHERE id = ?")).run(day - 1, caution);
+    return transaction.commit();
+}
+
+void ClientWriter::startLift(base::ClientId client, const NewLift& lift, std::vector<base::LiftId>& started)
+{
+    const QString pattern = qstringOf(lifts::keyOf(lift.pattern));
+    Statement present(m_database, QStringLiteral("SELECT 1 FROM lift WHERE client_id = ? AND pattern = ?"));
+    if (present.run(client, pattern) && present.next()) {
+        refuse(QStringLiteral("%1 has begun already").arg(pattern));
+    }
+    const base::LiftId id = ClientInserts(m_database).lift(client, lift);
+    EventLog log(m_database);
+    LiftCache cache(m_database, log);
+    auto fresh = m_database.failure() ? std::nullopt : cache.readFresh(id);
+    if (!fresh) {
+        return;
+    }
+    if (const auto replay = replayOf(*std::move(fresh), {})) {
+        cache.keep(*replay);
+        started.push_back(id);
+    }
+}
+
+Result<std::vector<base::LiftId>> ClientWriter::startLifts(base::ClientId client, const std::vector<NewLift>& lifts)
+{
+    Transaction transaction(m_database);
+    std::vector<base::LiftId> started;
+    for (const NewLift& lift : lifts) {
+        if (auto machine = progression::LiftMachine::create(lift.setup); !machine) {
+            refuse(QStringLiteral("%1: %2 %3").arg(qstringOf(lifts::keyOf(lift.pattern)), qstringOf(machine.error().field), qstringOf(machine.error().reason)));
+        }
+        startLift(client, lift, started);
+    }
+    return finish(transaction, std::move(started));
+}
+
+}  // namespace chalk::store

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "core/clients/body_measures.h"
+#include "core/clients/client.h"
+#include "core/clients/health_intake.h"
+#include "core/clients/profile.h"
+#include "core/store/client_forms.h"
+#include "core/store/client_inserts.h"
+
+#include <vector>
+
+namespace chalk::store {
+
+/// Writes what a client's file holds besides the log of lifts. Each call is one transaction. What cannot be is refused with a message that
+/// names the field; nothing is written then.
+class ClientWriter {
+public:
+    explicit ClientWriter(Database& database) : m_database(database) {}
+
+    /// A new client, whose loaded work waits for the health intake. Refused without a name, or with a birth date that cannot be.
+    [[nodiscard]] Result<base::ClientId> add(const clients::Client& client, base::Date today);
+    /// Puts other values in the place of a client's own; `client.id` says whose.
+    [[nodiscard]] Result<void> change(const clients::Client& client, base::Date today);
+    [[nodiscard]] Result<void> saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today);
+
+    /// Keeps an intake, whole or half, and what follows from it for the clearance; `reason` says why in words. Refused without consent to keep
+    /// health data. A letter stays good as long as it answers every finding that asks for one and nothing calls for care now.
+    [[nodiscard]] Result<clients::HealthOutcome> saveIntake(base::ClientId client, const clients::HealthIntake& intake, const clients::RestingLimits& limits,
+                                                            const std::string& reason, base::Date today);
+    /// Notes that a letter to the doctor went out.
+    [[nodiscard]] Result<void> askForLetter(base::ClientId client, base::Date day);
+    /// Puts a doctor's answer on file: loaded work may begin, until it runs out. Refused without a writer, or where it ends before it begins.
+    /// It answers what the newest intake asks about; `letter.answers` is not looked at.
+    [[nodiscard]] Result<void> recordLetter(base::ClientId client, const Letter& letter, base::Date today);
+
+    /// Measures of one day in the place of those of the same day; the latest mass becomes the client's. Refused without consent.
+    [[nodiscard]] Result<void> saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today);
+    /// Writes over the open form of a kind, or begins one on `day`. Refused without consent, but for a profile and a plan.
+    [[nodiscard]] Result<void> saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
+    /// Closes the open form: from now on it stays as it is. Nothing where none is open.
+    [[nodiscard]] Result<void> finishForm(base::ClientId client, FormKind kind);
+
+    /// A caution without an id is new; else it takes the place of the one with that id.
+    [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution);
+    /// The caution ends with the day before `day`; it stays on file.
+    [[nodiscard]] Result<void> endCaution(base::CautionId caution, base::Date day);
+
+    /// Begins lifts. Refused where the client has a lift of that pattern already, or the setup cannot be.
+    [[nodiscard]] Result<std::vector<base::LiftId>> startLifts(base::ClientId client, const std::vector<NewLift>& lifts);
+
+private:
+    void refuse(const QString& reason);
+    void refuse(const std::optional<clients::ProfileFault>& fault);
+    void checkClient(const clients::Client& client, base::Date today);
+    void checkConsent(base::ClientId client, base::Date today);
+    /// What the newest intake asks a doctor about.
+    [[nodiscard]] std::vector<clients::HealthMark> findingsToAnswer(base::ClientId client);
+    void putForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
+    void closeForm(base::ClientId client, FormKind kind);
+    void startLift(base::ClientId client, const NewLift& lift, std::vector<base::LiftId>& started);
+    template <class T>
+    [[nodiscard]] Result<T> finish(class Transaction& transaction, T value);
+
+    Database& m_database;
+};
+
+}  // namespace chalk::store
