@@ -208,10 +208,13 @@ void FilterBar::fitChips()
 {
     int room = width() - m_orderButton->sizeHint().width() - 2 * kChipGroupGap;
     const auto wanted = [this](std::size_t i) { return m_choices[i].flag != checkin::ClientFlag::Away || countFor(m_choices[i]) > 0 || m_chips[i]->isChecked(); };
-    // Coaches give way first: there may be many, and all of them are in the menu.
-    for (const bool areCoaches : {false, true}) {
+    // Who is away gives way first, then the coaches: there may be many. All of them are in the menu.
+    const auto rank = [this](std::size_t i) {
+        return m_choices[i].flag == checkin::ClientFlag::Away ? 2 : m_choices[i].group == ChoiceGroup::Coach ? 1 : 0;
+    };
+    for (int turn = 0; turn <= 2; ++turn) {
         for (std::size_t i = 0; i < m_chips.size(); ++i) {
-            if (m_chips[i] == nullptr || (m_choices[i].group == ChoiceGroup::Coach) != areCoaches) {
+            if (m_chips[i] == nullptr || rank(i) != turn) {
                 continue;
             }
             const int width = m_chips[i]->sizeHint().width() + kChipGap;
