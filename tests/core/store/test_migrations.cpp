@@ -76,7 +76,8 @@ void liveADay(Database& database)
 std::vector<std::string> actsOf(Database& database)
 {
     std::vector<std::string> acts;
-    for (const ActRecord& act : ActReader(database).latest(99).value()) {
+    const std::vector<ActRecord> latest = ActReader(database).latest(99).value();
+    for (const ActRecord& act : latest) {
         acts.emplace(acts.begin(), keyOf(act.kind));
     }
     return acts;
