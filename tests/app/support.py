@@ -8,6 +8,7 @@ import subprocess
 import tempfile
 import unittest
 
+LEAKS_OF_OTHERS = os.path.join(os.path.dirname(os.path.abspath(__file__)), "leaks_of_others.txt")
 PROGRAM = os.environ["CHALKRUNG_PROGRAM"]
 DAY = "2026-11-25"  # a Wednesday
 
@@ -25,6 +26,7 @@ class CommandLineTest(unittest.TestCase):
             "XDG_CONFIG_HOME": self.path("config"),
             "PATH": os.environ.get("PATH", "/usr/bin:/bin"),
             "LC_ALL": "C.UTF-8",
+            "LSAN_OPTIONS": f"suppressions={LEAKS_OF_OTHERS}:print_suppressions=0",
         }
         os.mkdir(self.path("home"))
 
