@@ -46,7 +46,7 @@ Result<std::vector<Form>> ClientForms::all(base::ClientId client, FormKind kind)
 {
     const Snapshot snapshot(m_database);
     std::vector<Form> forms;
-    Statement rows(m_database, QStringLiteral("SELECT day, is_finished, detail FROM form WHERE client_id = ? AND kind = ? ORDER BY day, is_finished DESC, id"));
+    Statement rows(m_database, QStringLiteral("SELECT day, is_finished, detail FROM form WHERE client_id = ? AND kind = ? ORDER BY day, id"));
     rows.run(client, keyOf(kind));
     while (rows.next()) {
         forms.push_back({rows.date(0), rows.number(1) == 1, QJsonDocument::fromJson(rows.qtext(2).toUtf8()).object()});
@@ -88,7 +88,12 @@ Result<std::vector<clients::BodyMeasures>> ClientForms::measures(base::ClientId 
         if (!read) {
             return tl::make_unexpected(read.error());
         }
-        measures.push_back(*std::move(read));
+        // A day that was measured again after its form was closed has two: the later one counts.
+        if (!measures.empty() && measures.back().date == read->date) {
+            measures.back() = *std::move(read);
+        } else {
+            measures.push_back(*std::move(read));
+        }
     }
     return measures;
 }

@@ -1,13 +1,15 @@
 #include "core/store/client_writer.h"
 
+#include "core/clients/intake_clearance.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
-#include "core/store/intake_clearance.h"
 #include "core/store/lift_cache.h"
 #include "core/store/lift_codec.h"
 #include "core/store/profile_rows.h"
 
 #include <QJsonDocument>
+
+#include <algorithm>
 
 namespace chalk::store {
 
@@ -118,10 +120,9 @@ Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, c
     checkConsent(client, today);
     putForm(client, FormKind::HealthIntake, exchange::toJson(intake), today);
     clients::HealthOutcome outcome = clients::outcomeOf(intake, limits);
-    const auto letter = ClientForms(m_database).latestLetter(client);
-    if (letter) {
-        const clients::Clearance before = readClearance(m_database, client);
-        ClientInserts(m_database).clearance(client, clearanceAfter(before, outcome, reason, *letter));
+    if (const auto letters = ClientForms(m_database).letters(client)) {
+        const auto answered = letters->empty() ? std::nullopt : std::optional(letters->back().answers);
+        ClientInserts(m_database).clearance(client, clients::clearanceAfter(readClearance(m_database, client), outcome, reason, answered));
     }
     return finish(transaction, std::move(outcome));
 }
@@ -136,7 +137,7 @@ Result<void> ClientWriter::askForLetter(base::ClientId client, base::Date day)
 std::vector<clients::HealthMark> ClientWriter::findingsToAnswer(base::ClientId client)
 {
     const auto intake = ClientForms(m_database).healthIntake(client);
-    return intake && *intake ? askedAbout(clients::outcomeOf(**intake, clients::RestingLimits())) : std::vector<clients::HealthMark>();
+    return intake && *intake ? clients::askedAbout(clients::outcomeOf(**intake, clients::RestingLimits())) : std::vector<clients::HealthMark>();
 }
 
 Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& letter, base::Date today)
@@ -175,12 +176,21 @@ Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::Bo
         closeForm(client, FormKind::BodyMeasures);
     }
     putForm(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
-    if (measures.mass) {
-        Statement unit(m_database, QStringLiteral("SELECT unit FROM client WHERE id = ?"));
-        const base::MassUnit own = unit.run(client) && unit.next() ? unitOf(unit.qtext(0)) : base::MassUnit::Kilogram;
-        Statement(m_database, QStringLiteral("UPDATE client SET body_mass_centi = ? WHERE id = ?")).run(measures.mass->in(own), client);
-    }
+    takeLatestMass(client);
     return transaction.commit();
+}
+
+void ClientWriter::takeLatestMass(base::ClientId client)
+{
+    const auto measures = ClientForms(m_database).measures(client);
+    if (!measures) {
+        return;
+    }
+    const auto latest = std::find_if(measures->rbegin(), measures->rend(), [](const clients::BodyMeasures& day) { return day.mass.has_value(); });
+    Statement unit(m_database, QStringLiteral("SELECT unit FROM client WHERE id = ?"));
+    if (latest != measures->rend() && unit.run(client) && unit.next()) {
+        Statement(m_database, QStringLiteral("UPDATE client SET body_mass_centi = ? WHERE id = ?")).run(latest->mass->in(unitOf(unit.qtext(0))), client);
+    }
 }
 
 Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)

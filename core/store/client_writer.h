@@ -56,6 +56,8 @@ private:
     /// What the newest intake asks a doctor about.
     [[nodiscard]] std::vector<clients::HealthMark> findingsToAnswer(base::ClientId client);
     void putForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
+    /// The mass measured last by date becomes the client's.
+    void takeLatestMass(base::ClientId client);
     void closeForm(base::ClientId client, FormKind kind);
     void startLift(base::ClientId client, const NewLift& lift, std::vector<base::LiftId>& started);
     template <class T>

@@ -37,7 +37,7 @@ public:
     [[nodiscard]] Database& database() { return *m_database; }
 
 private:
-    QTemporaryDir m_folder{QStringLiteral(CHALKRUNG_LARGE_STUDIO "-XXXXXX")};  // on the same disk
+    QTemporaryDir m_folder{QStringLiteral(CHALKRUNG_LARGE_STUDIO "-recording-")};  // on the same disk
     std::unique_ptr<Database> m_database;
 };
 

@@ -221,6 +221,23 @@ TEST(ClientWriter, TheLatestMassIsTheClients)
     EXPECT_EQ(kept.back(), measures);
 }
 
+TEST(ClientWriter, AnOlderDayIsMeasuredAgainAndLeavesTheLatestMassAlone)
+{
+    Newcomer cleo;
+    clients::BodyMeasures monday;
+    monday.date = kToday - 7;
+    monday.mass = base::Mass::of(base::Load::fromCenti(7010), base::MassUnit::Kilogram);
+    clients::BodyMeasures today;
+    today.date = kToday;
+    today.mass = base::Mass::of(base::Load::fromCenti(6950), base::MassUnit::Kilogram);
+    ASSERT_TRUE(cleo.writer().saveMeasures(cleo.id(), monday, kToday));
+    ASSERT_TRUE(cleo.writer().saveMeasures(cleo.id(), today, kToday));
+    monday.mass = base::Mass::of(base::Load::fromCenti(7100), base::MassUnit::Kilogram);
+    ASSERT_TRUE(cleo.writer().saveMeasures(cleo.id(), monday, kToday));
+    EXPECT_EQ(cleo.file().client.bodyMass, base::Load::fromCenti(6950));
+    EXPECT_EQ(ClientForms(cleo.studio().database()).measures(cleo.id()).value(), (std::vector{monday, today}));
+}
+
 TEST(ClientWriter, AFinishedFormStaysAndTheNextIsItsOwn)
 {
     Newcomer cleo;
