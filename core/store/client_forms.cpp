@@ -2,6 +2,7 @@
 
 #include "core/base/enum_keys.h"
 #include "core/exchange/health_intake_json.h"
+#include "core/exchange/movement_screen_json.h"
 #include "core/exchange/profile_json.h"
 #include "core/store/profile_rows.h"
 #include "core/store/statement.h"
@@ -74,6 +75,32 @@ Result<std::optional<clients::HealthIntake>> ClientForms::healthIntake(base::Cli
     }
     return readForm(m_database, client, FormKind::HealthIntake, exchange::readHealthIntake((*form)->detail, {}))
         .map([](clients::HealthIntake intake) { return std::optional(std::move(intake)); });
+}
+
+Result<std::optional<screens::MovementScreen>> ClientForms::movementScreen(base::ClientId client)
+{
+    const auto screens = movementScreens(client);
+    if (!screens) {
+        return tl::make_unexpected(screens.error());
+    }
+    return screens->empty() ? std::optional<screens::MovementScreen>() : std::optional(screens->back());
+}
+
+Result<std::vector<screens::MovementScreen>> ClientForms::movementScreens(base::ClientId client)
+{
+    const auto forms = all(client, FormKind::MovementScreen);
+    if (!forms) {
+        return tl::make_unexpected(forms.error());
+    }
+    std::vector<screens::MovementScreen> screens;
+    for (const Form& form : *forms) {
+        auto screen = readForm(m_database, client, FormKind::MovementScreen, exchange::readMovementScreen(form.detail, {}));
+        if (!screen) {
+            return tl::make_unexpected(screen.error());
+        }
+        screens.push_back(*std::move(screen));
+    }
+    return screens;
 }
 
 Result<std::vector<clients::BodyMeasures>> ClientForms::measures(base::ClientId client)

@@ -5,6 +5,7 @@
 #include "core/clients/body_measures.h"
 #include "core/clients/health_intake.h"
 #include "core/clients/profile.h"
+#include "core/screens/pattern_screen.h"
 #include "core/store/database.h"
 
 #include <QJsonObject>
@@ -55,6 +56,10 @@ public:
     [[nodiscard]] Result<clients::Profile> profile(base::ClientId client);
     /// The newest intake; nothing where there is none.
     [[nodiscard]] Result<std::optional<clients::HealthIntake>> healthIntake(base::ClientId client);
+    /// The newest movement screen, finished or not; nothing where there is none.
+    [[nodiscard]] Result<std::optional<screens::MovementScreen>> movementScreen(base::ClientId client);
+    /// All of them, the oldest first.
+    [[nodiscard]] Result<std::vector<screens::MovementScreen>> movementScreens(base::ClientId client);
     /// Measures by day, the oldest first.
     [[nodiscard]] Result<std::vector<clients::BodyMeasures>> measures(base::ClientId client);
     /// Letters by day, the oldest first; without their copies.
