@@ -3,6 +3,7 @@
 #include "ui/common/action_button.h"
 #include "ui/common/banner.h"
 #include "ui/common/look.h"
+#include "ui/common/plain_typing.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -27,6 +28,7 @@ CoachEditor::CoachEditor(const common::Look& look, const QString& title, const Q
       m_accept(new common::ActionButton(look, {}, this)),
       m_cancel(new common::ActionButton(look, tr("Leave as it is"), this))
 {
+    installEventFilter(this);
     setAccessibleName(title);
     auto* heading = new QLabel(title, this);
     heading->setTextFormat(Qt::PlainText);
@@ -98,6 +100,15 @@ void CoachEditor::acceptIfReady()
     if (m_accept->isEnabled()) {
         Q_EMIT accepted();
     }
+}
+
+bool CoachEditor::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == this && event->type() == QEvent::ShortcutOverride && common::isPlainTyping(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void CoachEditor::keyPressEvent(QKeyEvent* event)

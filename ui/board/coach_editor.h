@@ -49,6 +49,8 @@ protected:
     /// Reads the fields again: the button is on only where all is there.
     void review();
 
+    /// Letters and digits stay in the editor: they are no keys of the page while it is open.
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:

@@ -297,7 +297,7 @@ void FloorPage::offerLifts()
 
 std::vector<shell::KeyHint> FloorPage::keyHints() const
 {
-    return {{QStringLiteral("Enter"), tr("Save")}, {QStringLiteral("↑ ↓"), tr("Lift")}, {QStringLiteral("Ctrl Enter"), tr("Save, next client")}};
+    return {{QStringLiteral("Enter"), tr("Save")}, {QStringLiteral("↑ ↓"), tr("Lift")}, {QStringLiteral("Ctrl+Enter"), tr("Save, next client")}};
 }
 
 bool FloorPage::canPrint() const

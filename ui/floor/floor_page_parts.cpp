@@ -70,7 +70,7 @@ void FloorPage::build()
         m_desk.chooseClient(index);
         showDesk(true);
     });
-    m_nextHint = new QLabel(tr("Ctrl Tab: next client"), strip);
+    m_nextHint = new QLabel(tr("Ctrl+Tab: next client"), strip);
     m_nextHint->setProperty("role", QStringLiteral("caption"));
     tabs->addWidget(m_tabs, 1);
     tabs->addWidget(m_nextHint);
@@ -106,7 +106,7 @@ void FloorPage::buildHeader()
     add(QString(), QStringLiteral("left"), tr("The day before, Ctrl+Page Up"), [this] { goToDay(m_desk.day() - 1); });
     add(QString(), QStringLiteral("right"), tr("The day after, Ctrl+Page Down"), [this] { goToDay(m_desk.day() + 1); });
     auto* cards = add(tr("All cards"), QStringLiteral("print"), tr("All cards of the day"), [this] { Q_EMIT dayCardsAsked(m_desk.day()); });
-    cards->setKeyText(tr("Ctrl Shift P"));
+    cards->setKeyText(tr("Ctrl+Shift+P"));
 }
 
 void FloorPage::buildRun()
@@ -171,7 +171,7 @@ QWidget* FloorPage::buildFoot()
     m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
     m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
     m_next->setKind(common::ButtonKind::Primary);
-    m_next->setKeyText(tr("Ctrl Enter"));
+    m_next->setKeyText(tr("Ctrl+Enter"));
     connect(m_skip, &QPushButton::clicked, this, &FloorPage::skipLift);
     connect(m_add, &QPushButton::clicked, this, &FloorPage::offerLifts);
     connect(m_next, &QPushButton::clicked, this, [this] { save(true); });

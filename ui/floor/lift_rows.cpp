@@ -21,6 +21,8 @@ constexpr double kRowWithNext = 80;
 constexpr double kBox = 36;
 constexpr double kRowSide = 16;
 constexpr double kColumnGap = 10;
+constexpr double kStackedBy = 40;   ///< how much lower boxes stand that have no room beside the name
+constexpr double kLeastName = 110;  ///< with less room beside the boxes, they stand below the name
 constexpr double kNarrowRow = 720;  ///< below it boxes are narrower
 
 struct BoxWidths {
@@ -100,8 +102,11 @@ LiftRowDelegate::LiftRowDelegate(const common::Look& look, const LiftRowsModel& 
 
 QSize LiftRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
-    const bool hasNext = !m_model.row(index.row()).next.isEmpty();
-    return {option.rect.width(), qRound(m_look.theme().scaled(hasNext ? kRowWithNext : kRowHeight))};
+    const Theme& theme = m_look.theme();
+    const LiftRow& lift = m_model.row(index.row());
+    const int width = option.widget == nullptr ? option.rect.width() : option.widget->width();
+    const double lower = liftColumnsFor(width, theme).isStacked && !lift.amounts.empty() ? kStackedBy : 0;
+    return {option.rect.width(), qRound(theme.scaled((lift.next.isEmpty() ? kRowHeight : kRowWithNext) + lower))};
 }
 
 LiftColumns liftColumnsFor(double width, const Theme& theme)
@@ -114,6 +119,7 @@ LiftColumns liftColumnsFor(double width, const Theme& theme)
     columns.left = columns.rest - theme.scaled(kColumnGap + boxes.left);
     columns.setsWidth = theme.scaled(boxes.sets);
     columns.sets = columns.left - theme.scaled(kColumnGap) - columns.setsWidth;
+    columns.isStacked = columns.sets < theme.scaled(kRowSide + kLeastName);
     return columns;
 }
 
@@ -133,7 +139,9 @@ void LiftCaptions::paintEvent(QPaintEvent* /*event*/)
     const auto caption = [&](double x, double width, const QString& text) {
         painter.drawText(QRectF(x, 0, width, height()), Qt::AlignVCenter, text);
     };
-    caption(theme.scaled(kRowSide), columns.sets - theme.scaled(kRowSide), tr("Lift and target"));
+    if (!columns.isStacked) {
+        caption(theme.scaled(kRowSide), columns.sets - theme.scaled(kRowSide), tr("Lift and target"));
+    }
     caption(columns.sets, columns.setsWidth, tr("Reps, set by set"));
     caption(columns.left, columns.rest - columns.left, tr("Left"));
     caption(columns.rest, columns.felt - columns.rest, tr("Rest"));
@@ -190,7 +198,7 @@ void LiftRowDelegate::paintBoxes(QPainter& painter, const QRectF& row, const Lif
     const LiftColumns columns = liftColumnsFor(row.width(), theme);
     const BoxWidths& boxes = boxWidthsFor(row.width(), theme);
     const double height = theme.scaled(kBox);
-    const double top = row.top() + theme.scaled(9);
+    const double top = row.top() + theme.scaled(columns.isStacked ? 9 + kStackedBy : 9);
     const auto placeAt = [&](double x, double width) { return QRectF(row.left() + x, top, width, height); };
     const auto count = static_cast<double>(std::max<std::size_t>(lift.amounts.size(), 1));
     const double gap = count > 6 ? 2 : 5;
@@ -210,7 +218,9 @@ void LiftRowDelegate::paintNames(QPainter& painter, const QRectF& row, const Lif
 {
     const Theme& theme = m_look.theme();
     double left = row.left() + theme.scaled(kRowSide);
-    const double end = lift.amounts.empty() ? row.width() - theme.scaled(kRowSide) : liftColumnsFor(row.width(), theme).sets - theme.scaled(8);
+    const LiftColumns columns = liftColumnsFor(row.width(), theme);
+    const bool isAlone = lift.amounts.empty() || columns.isStacked;
+    const double end = isAlone ? row.width() - theme.scaled(kRowSide) : columns.sets - theme.scaled(8);
     const double right = row.left() + end;
     if (lift.isSaved) {
         const double side = theme.scaled(15);
@@ -237,7 +247,8 @@ void LiftRowDelegate::paintNext(QPainter& painter, const QRectF& row, const Lift
     const Theme& theme = m_look.theme();
     const double side = theme.scaled(15);
     double x = row.left() + theme.scaled(kRowSide);
-    const QRectF line(x, row.top() + theme.scaled(52), row.width() - theme.scaled(2 * kRowSide), theme.scaled(20));
+    const bool isStacked = !lift.amounts.empty() && liftColumnsFor(row.width(), theme).isStacked;
+    const QRectF line(x, row.top() + theme.scaled(isStacked ? 52 + kStackedBy : 52), row.width() - theme.scaled(2 * kRowSide), theme.scaled(20));
     common::paintIcon(painter, QRectF(x, line.center().y() - side / 2, side, side), lift.isUp ? QStringLiteral("ready") : QStringLiteral("right"),
                       lift.isUp ? theme.ok : theme.ink3, theme);
     x += side + theme.scaled(8);

@@ -84,6 +84,7 @@ struct LiftColumns {
     double felt = 0;
     double pain = 0;
     double setsWidth = 0;
+    bool isStacked = false;  ///< too narrow for a name beside the boxes: they stand below it
 };
 
 /// The columns of a row of that width; narrow rows get narrower boxes.

@@ -1,6 +1,7 @@
 #include "ui/floor/rehearsal_sheet.h"
 
 #include "ui/common/look.h"
+#include "ui/common/plain_typing.h"
 #include "ui/common/segmented_choice.h"
 
 #include <QAbstractButton>
@@ -221,6 +222,15 @@ void RehearsalSheet::focusPlace(const RehearsalFault& fault)
         m_pauses[static_cast<std::size_t>(fault.place) - static_cast<std::size_t>(RehearsalPlace::PauseTop)]->setFocus(Qt::OtherFocusReason);
         return;
     }
+}
+
+bool RehearsalSheet::event(QEvent* event)
+{
+    if (event->type() == QEvent::ShortcutOverride && common::isPlainTyping(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return QWidget::event(event);
 }
 
 bool RehearsalSheet::eventFilter(QObject* watched, QEvent* event)

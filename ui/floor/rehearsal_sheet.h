@@ -38,6 +38,8 @@ Q_SIGNALS:
     void saveAsked();
 
 protected:
+    /// Letters stay in the sheet: they are no keys of the window while it is filled in.
+    bool event(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:

@@ -19,6 +19,7 @@ constexpr double kTimeWidth = 54;
 constexpr double kRunIcon = 16;
 constexpr double kNameLine = 20;
 constexpr double kNoteLine = 17;
+constexpr double kLeastRunName = 64;  ///< with less room beside the time, names go below it
 
 QString iconOf(const RunSlot& slot, bool isRecording)
 {
@@ -88,7 +89,13 @@ QFont RunDelegate::nameFont(int index) const
 
 double RunDelegate::nameWidth(double width) const
 {
-    return width - m_look.theme().scaled(2 * kRunPadding + kTimeWidth + kRunIcon + 6);
+    const double beside = isStacked(width) ? 0 : kTimeWidth + kRunIcon + 6;
+    return width - m_look.theme().scaled(2 * kRunPadding + beside);
+}
+
+bool RunDelegate::isStacked(double width) const
+{
+    return width < m_look.theme().scaled(2 * kRunPadding + kTimeWidth + kRunIcon + 6 + kLeastRunName);
 }
 
 QSize RunDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -99,7 +106,8 @@ QSize RunDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInde
     const double line = theme.scaled(kNameLine);
     const double names = common::wrappedTextHeight(m_model.slot(index.row()).names, nameFont(index.row()), nameWidth(width), line);
     const double note = common::wrappedTextHeight(m_model.note(index.row()), theme.font(12, QFont::Normal), nameWidth(width), theme.scaled(kNoteLine));
-    return {qRound(width), qRound(names + note + theme.scaled(2 * kRunTop) + 1)};
+    const double time = isStacked(width) ? line : 0;
+    return {qRound(width), qRound(time + names + note + theme.scaled(2 * kRunTop) + 1)};
 }
 
 void RunDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -124,13 +132,14 @@ void RunDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
     const bool isOver = !one.isOpen() && !m_model.isRecording(index.row());
     painter->setPen(isOver ? theme.ink3 : theme.ink);
     painter->drawText(QRectF(left, top, theme.scaled(kTimeWidth), line), Qt::AlignVCenter, common::qstring(sessions::clockText(one.startMinute)));
-    const double x = left + theme.scaled(kTimeWidth);
+    const double x = isStacked(row.width()) ? left : left + theme.scaled(kTimeWidth);
+    const double namesTop = isStacked(row.width()) ? top + line : top;
     const double width = nameWidth(row.width());
     painter->setPen(isOver ? theme.ink2 : theme.ink);
-    common::paintWrappedText(*painter, {x, top}, one.names, nameFont(index.row()), width, line);
+    common::paintWrappedText(*painter, {x, namesTop}, one.names, nameFont(index.row()), width, line);
     const double names = common::wrappedTextHeight(one.names, nameFont(index.row()), width, line);
     painter->setPen(theme.ink2);
-    common::paintWrappedText(*painter, {x, top + names}, m_model.note(index.row()), theme.font(12, QFont::Normal), width, theme.scaled(kNoteLine));
+    common::paintWrappedText(*painter, {x, namesTop + names}, m_model.note(index.row()), theme.font(12, QFont::Normal), width, theme.scaled(kNoteLine));
     const double side = theme.scaled(kRunIcon);
     const QRectF icon(row.right() - theme.scaled(kRunPadding) - side, top + 2, side, side);
     if (const QString name = iconOf(one, m_model.isRecording(index.row())); !name.isEmpty()) {

@@ -49,6 +49,7 @@ public:
 private:
     [[nodiscard]] QFont nameFont(int index) const;
     [[nodiscard]] double nameWidth(double width) const;
+    [[nodiscard]] bool isStacked(double width) const;
 
     const common::Look& m_look;
     const RunModel& m_model;

@@ -20,7 +20,6 @@ constexpr double kPeekWidth = 400;
 
 PeekPopup::PeekPopup(const common::Look& look, QWidget* parent) : QFrame(parent, Qt::Popup), m_look(look)
 {
-    setAttribute(Qt::WA_TranslucentBackground);
     connect(&look, &common::Look::changed, this, &QWidget::close);
 }
 
@@ -57,10 +56,10 @@ void PeekPopup::paintEvent(QPaintEvent* /*event*/)
 {
     const common::Theme& theme = m_look.theme();
     QPainter painter(this);
+    // Square: round corners of a window are black where nothing blends windows.
+    painter.fillRect(rect(), theme.ctl);
+    painter.fillRect(rect().adjusted(1, 1, -1, -1), theme.raised);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(theme.ctl, 1));
-    painter.setBrush(theme.raised);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 8, 8);
     paintPeek(&painter, width(), m_row, theme);
 }
 

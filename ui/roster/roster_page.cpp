@@ -127,6 +127,7 @@ void RosterPage::connectParts()
     connect(m_field, &QLineEdit::returnPressed, this, &RosterPage::openSelected);
     RosterTable& table = m_pane->table();
     connect(&table, &RosterTable::clientChosen, this, &RosterPage::goToClient);
+    connect(&table, &RosterTable::selectedClientChanged, this, &RosterPage::readSelection);
     connect(&table, &RosterTable::liftChosen, this, &RosterPage::goToLift);
     connect(&table, &RosterTable::flagChosen, this, &RosterPage::settleFlag);
     connect(m_list, &AttentionList::itemChosen, this, &RosterPage::runItem);
@@ -184,6 +185,16 @@ std::vector<shell::KeyHint> RosterPage::keyHints() const
             {QStringLiteral("1–9"), tr("Attention")}};
 }
 
+bool RosterPage::canPrint() const
+{
+    return m_pane->table().selectedRow() != nullptr;
+}
+
+void RosterPage::print()
+{
+    askForCard();
+}
+
 QWidget* RosterPage::filterField()
 {
     return m_field;
@@ -212,6 +223,7 @@ void RosterPage::showView()
                                                     : tr("%1 sessions today").arg(view.sessionsToday);
     m_header->setSubtitle(day + QStringLiteral(" · ") + count);
     m_pane->setView(view);
+    readSelection();
     const int kept = m_list->currentIndex().row();
     m_attention->setItems(view.attention);
     if (kept >= 0 && m_attention->rowCount() > 0) {
@@ -253,6 +265,14 @@ void RosterPage::askForCard()
 {
     if (const RosterRow* row = m_pane->table().selectedRow()) {
         Q_EMIT cardAsked(row->client);
+    }
+}
+
+void RosterPage::readSelection()
+{
+    if (canPrint() != m_hasSelected) {
+        m_hasSelected = !m_hasSelected;
+        Q_EMIT pageChanged();
     }
 }
 

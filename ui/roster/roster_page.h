@@ -34,6 +34,9 @@ public:
     [[nodiscard]] shell::Place place() const override;
     void refresh() override;
     [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
+    [[nodiscard]] bool canPrint() const override;
+    /// Asks for the card of the selected client, as P does.
+    void print() override;
     [[nodiscard]] QWidget* filterField() override;
     bool closeOrClear() override;
     void setRoom(bool isNarrow, bool isLow) override;
@@ -56,6 +59,7 @@ private:
 
     void openSelected();
     void askForCard();
+    void readSelection();
     void peek();
     void chooseOrder();
     void chooseFilters();
@@ -77,6 +81,7 @@ private:
     AttentionList* m_list;
     PeekPopup* m_peek;
     bool m_isNarrow = false;
+    bool m_hasSelected = false;
 };
 
 }  // namespace chalk::ui::roster

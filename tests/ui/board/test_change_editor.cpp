@@ -4,7 +4,9 @@
 #include "tests/ui/board/client_fixture.h"
 #include "ui/common/look.h"
 
+#include <QApplication>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -52,6 +54,20 @@ protected:
     common::Look m_look;
     ChangeEditor m_editor{m_look, squatInRepBuild()};
 };
+
+TEST_F(ChangeEditorTest, LettersAreNoShortcutsWhileAButtonHasTheFocus)
+{
+    const auto isKept = [this](Qt::Key key, Qt::KeyboardModifiers modifiers, const QString& text) {
+        QKeyEvent event(QEvent::ShortcutOverride, key, modifiers, text);
+        event.ignore();
+        QApplication::sendEvent(use(), &event);
+        return event.isAccepted();
+    };
+    EXPECT_TRUE(isKept(Qt::Key_R, Qt::NoModifier, QStringLiteral("r")));
+    EXPECT_TRUE(isKept(Qt::Key_Slash, Qt::NoModifier, QStringLiteral("/")));
+    EXPECT_FALSE(isKept(Qt::Key_K, Qt::ControlModifier, QStringLiteral("\x0b")));
+    EXPECT_FALSE(isKept(Qt::Key_F1, Qt::NoModifier, {}));
+}
 
 TEST_F(ChangeEditorTest, TheNumbersOfTheRuleNeedNoEntry)
 {

@@ -104,6 +104,19 @@ TEST_F(RosterPageTest, ArrowsMoveAndEnterOpens)
     EXPECT_EQ(m_asked.client.value(), selected());
 }
 
+TEST_F(RosterPageTest, PrintingAsksForTheCardOfTheSelectedClient)
+{
+    QSignalSpy asked(m_page.get(), &RosterPage::cardAsked);
+    QSignalSpy changed(m_page.get(), &shell::Page::pageChanged);
+    ASSERT_TRUE(m_page->canPrint());
+    m_page->print();
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(asked.front().front().value<base::ClientId>().value(), selected());
+    field().setText(QStringLiteral("nobody of that name"));
+    EXPECT_FALSE(m_page->canPrint());
+    EXPECT_FALSE(changed.isEmpty());
+}
+
 TEST_F(RosterPageTest, TheFilterLeavesWhatFitsAndDownGoesIntoIt)
 {
     field().setFocus();
