@@ -49,7 +49,8 @@ protected:
     /// Reads the fields again: the button is on only where all is there.
     void review();
 
-    /// Letters and digits stay in the editor: they are no keys of the page while it is open.
+    /// Letters and digits stay in the editor: they are no keys of the page while it is open. A filter on itself, because an editor's own
+    /// `event()` is what the coach decided.
     bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 

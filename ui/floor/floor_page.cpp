@@ -117,7 +117,8 @@ void FloorPage::showTabs()
         tabs.push_back({one.firstName(), static_cast<int>(done), static_cast<int>(one.lifts.size())});
     }
     m_tabs->parentWidget()->setVisible(!tabs.empty());
-    m_nextHint->setVisible(tabs.size() > 1);
+    m_hasNextClient = tabs.size() > 1;
+    m_nextHint->setVisible(m_hasNextClient && !isTight());
     m_next->setText(m_desk.clientIndex() + 1 < static_cast<int>(tabs.size()) ? tr("Save, next client") : tr("Save"));
     m_tabs->setClients(tabs, m_desk.clientIndex());
 }

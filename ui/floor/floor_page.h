@@ -64,6 +64,7 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -72,6 +73,9 @@ private:
     void buildRecording();
     QWidget* buildFoot();
     void buildActions();
+    /// Whether the page is too narrow for its text size to show the card beside the results.
+    [[nodiscard]] bool isTight() const;
+    void fitColumns();
 
     /// Shows what is on the desk; `isFocusMoved`: the focus goes to where work goes on.
     void showDesk(bool isFocusMoved);
@@ -94,6 +98,8 @@ private:
     FloorServices m_services;
     FloorDesk m_desk;
     base::SessionId m_cardOf;  ///< whose card is in the pane
+    bool m_isNarrow = false;
+    bool m_hasNextClient = false;
 
     common::PageHeader* m_header = nullptr;
     common::Panel* m_runPanel = nullptr;

@@ -14,7 +14,10 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
+#include <QScrollArea>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace chalk::ui::floor {
 
@@ -24,6 +27,9 @@ constexpr int kRunWidth = 212;
 constexpr int kNarrowRunWidth = 172;
 constexpr int kCardWidth = 306;
 constexpr int kNarrowCardWidth = 250;
+constexpr double kMostRunGrowth = 1.25;  ///< the run grows with the text, up to this
+constexpr double kTightWidth = 880;      ///< at a text size of 100 %: below it the card gives way to the results
+constexpr double kLeastTable = 150;
 
 QFrame* floorRule(QWidget* parent)
 {
@@ -70,7 +76,7 @@ void FloorPage::build()
         m_desk.chooseClient(index);
         showDesk(true);
     });
-    m_nextHint = new QLabel(tr("Ctrl+Tab: next client"), strip);
+    m_nextHint = new QLabel(tr("Ctrl Tab: next client"), strip);
     m_nextHint->setProperty("role", QStringLiteral("caption"));
     tabs->addWidget(m_tabs, 1);
     tabs->addWidget(m_nextHint);
@@ -87,6 +93,7 @@ void FloorPage::build()
     m_card->setFixedWidth(kCardWidth);
     connect(m_card, &CardPane::printAsked, this, &FloorPage::print);
     row->addWidget(m_card);
+    connect(&m_services.look, &common::Look::changed, this, &FloorPage::fitColumns);
 }
 
 void FloorPage::buildHeader()
@@ -106,7 +113,7 @@ void FloorPage::buildHeader()
     add(QString(), QStringLiteral("left"), tr("The day before, Ctrl+Page Up"), [this] { goToDay(m_desk.day() - 1); });
     add(QString(), QStringLiteral("right"), tr("The day after, Ctrl+Page Down"), [this] { goToDay(m_desk.day() + 1); });
     auto* cards = add(tr("All cards"), QStringLiteral("print"), tr("All cards of the day"), [this] { Q_EMIT dayCardsAsked(m_desk.day()); });
-    cards->setKeyText(tr("Ctrl+Shift+P"));
+    cards->setKeyText(tr("Ctrl Shift P"));
 }
 
 void FloorPage::buildRun()
@@ -154,9 +161,23 @@ void FloorPage::buildRecording()
         m_desk.chooseLift(at.row());
         showDesk(true);
     });
-    column->addWidget(m_entry);
-    column->addWidget(new LiftCaptions(m_services.look, m_recording));
-    column->addWidget(m_table, 1);
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    auto* work = new QWidget(m_recording);
+    auto* rows = new QVBoxLayout(work);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    rows->addWidget(m_entry);
+    rows->addWidget(new LiftCaptions(m_services.look, work));
+    rows->addWidget(m_table, 1);
+    auto* scroll = new QScrollArea(m_recording);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(work);
+    scroll->viewport()->setAutoFillBackground(false);
+    work->setAutoFillBackground(false);
+    column->addWidget(scroll, 1);
     column->addWidget(floorRule(m_recording));
     column->addWidget(buildFoot());
 }
@@ -171,7 +192,7 @@ QWidget* FloorPage::buildFoot()
     m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
     m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
     m_next->setKind(common::ButtonKind::Primary);
-    m_next->setKeyText(tr("Ctrl+Enter"));
+    m_next->setKeyText(tr("Ctrl Enter"));
     connect(m_skip, &QPushButton::clicked, this, &FloorPage::skipLift);
     connect(m_add, &QPushButton::clicked, this, &FloorPage::offerLifts);
     connect(m_next, &QPushButton::clicked, this, [this] { save(true); });
@@ -211,8 +232,30 @@ void FloorPage::buildActions()
 void FloorPage::setRoom(bool isNarrow, bool isLow)
 {
     Q_UNUSED(isLow)
-    m_runPanel->setFixedWidth(isNarrow ? kNarrowRunWidth : kRunWidth);
-    m_card->setFixedWidth(isNarrow ? kNarrowCardWidth : kCardWidth);
+    m_isNarrow = isNarrow;
+    fitColumns();
+}
+
+bool FloorPage::isTight() const
+{
+    return width() < m_services.look.theme().scaled(kTightWidth);
+}
+
+void FloorPage::fitColumns()
+{
+    const common::Theme& theme = m_services.look.theme();
+    const double growth = std::clamp(theme.scaled(1), 1.0, kMostRunGrowth);
+    m_runPanel->setFixedWidth(qRound((m_isNarrow ? kNarrowRunWidth : kRunWidth) * growth));
+    m_card->setFixedWidth(m_isNarrow ? kNarrowCardWidth : kCardWidth);
+    m_card->setVisible(!isTight());
+    m_nextHint->setVisible(m_hasNextClient && !isTight());
+    m_table->setMinimumHeight(qRound(theme.scaled(kLeastTable)));
+}
+
+void FloorPage::resizeEvent(QResizeEvent* event)
+{
+    shell::Page::resizeEvent(event);
+    fitColumns();
 }
 
 }  // namespace chalk::ui::floor

@@ -4,6 +4,7 @@
 #include "ui/common/look.h"
 #include "ui/common/stage_glyph.h"
 
+#include <QAbstractItemView>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -104,7 +105,8 @@ QSize LiftRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModel
 {
     const Theme& theme = m_look.theme();
     const LiftRow& lift = m_model.row(index.row());
-    const int width = option.widget == nullptr ? option.rect.width() : option.widget->width();
+    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+    const int width = view == nullptr ? option.rect.width() : view->viewport()->width();
     const double lower = liftColumnsFor(width, theme).isStacked && !lift.amounts.empty() ? kStackedBy : 0;
     return {option.rect.width(), qRound(theme.scaled((lift.next.isEmpty() ? kRowHeight : kRowWithNext) + lower))};
 }

@@ -5,6 +5,7 @@
 #include "ui/common/look.h"
 #include "ui/common/wrapped_text.h"
 
+#include <QAbstractItemView>
 #include <QPainter>
 
 namespace chalk::ui::floor {
@@ -101,8 +102,8 @@ bool RunDelegate::isStacked(double width) const
 QSize RunDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
     const Theme& theme = m_look.theme();
-    const QWidget* view = option.widget;
-    const double width = view == nullptr ? option.rect.width() : view->width();
+    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+    const double width = view == nullptr ? option.rect.width() : view->viewport()->width();
     const double line = theme.scaled(kNameLine);
     const double names = common::wrappedTextHeight(m_model.slot(index.row()).names, nameFont(index.row()), nameWidth(width), line);
     const double note = common::wrappedTextHeight(m_model.note(index.row()), theme.font(12, QFont::Normal), nameWidth(width), theme.scaled(kNoteLine));
