@@ -4,6 +4,7 @@
 #include "app/ending_signals.h"
 #include "app/logging.h"
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/screen_json.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
@@ -15,6 +16,7 @@
 #include "ui/common/look.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
+#include "ui/onboarding/onboarding_page.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
@@ -42,6 +44,7 @@ public:
         : m_database(std::move(database)),
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
+          m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
           m_floor(*m_database, m_catalogue, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
@@ -127,6 +130,11 @@ private:
                       [this](QWidget* parent) {
                           return floorPage(parent);
                       }});
+        registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
+                      [this](QWidget* parent) {
+                          return new ui::onboarding::OnboardingPage(
+                              {*m_database, m_catalogue, m_screens, m_look, m_clock, m_acts, m_dialogs, SystemClock::nowUtc}, parent);
+                      }});
         registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
@@ -138,6 +146,7 @@ private:
     std::unique_ptr<store::Database> m_database;
     const SystemClock& m_clock;
     lifts::Catalogue m_catalogue;
+    screens::ScreenCatalogue m_screens;
     ui::common::Look m_look;
     QSettings m_settings;
     ui::common::ActHistory m_acts;

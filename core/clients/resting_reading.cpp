@@ -21,6 +21,20 @@ RestingWarning warningFor(const RestingReading& reading, const RestingLimits& li
     return {isAbove(reading.heartRate, limits.heartRate), isAbove(reading.systolic, limits.systolic), isAbove(reading.diastolic, limits.diastolic)};
 }
 
+std::optional<const char*> faultyLimitOf(const RestingLimits& limits)
+{
+    if (limits.heartRate < 40 || limits.heartRate > 200) {
+        return "heart_rate";
+    }
+    if (limits.systolic < 90 || limits.systolic > 250) {
+        return "systolic";
+    }
+    if (limits.diastolic < 50 || limits.diastolic > 150 || limits.diastolic >= limits.systolic) {
+        return "diastolic";
+    }
+    return std::nullopt;
+}
+
 std::optional<const char*> faultyFieldOf(const RestingReading& reading)
 {
     if (isOutside(reading.heartRate, 20, 250)) {

@@ -35,6 +35,10 @@ struct RestingWarning {
 
 [[nodiscard]] RestingWarning warningFor(const RestingReading& reading, const RestingLimits& limits);
 
+/// The limit that is of no use: `heart_rate` outside of 40 to 200, `systolic` outside of 90 to 250, `diastolic` outside of 50 to 150 or not below
+/// `systolic`; nothing where all can be.
+[[nodiscard]] std::optional<const char*> faultyLimitOf(const RestingLimits& limits);
+
 /// The field that cannot be: `heart_rate`, `systolic`, `diastolic`; nothing where all can.
 [[nodiscard]] std::optional<const char*> faultyFieldOf(const RestingReading& reading);
 

@@ -6,6 +6,7 @@
 #include "core/store/lift_cache.h"
 #include "core/store/lift_codec.h"
 #include "core/store/profile_rows.h"
+#include "core/store/studio_settings.h"
 
 #include <QJsonDocument>
 
@@ -137,7 +138,8 @@ Result<void> ClientWriter::askForLetter(base::ClientId client, base::Date day)
 std::vector<clients::HealthMark> ClientWriter::findingsToAnswer(base::ClientId client)
 {
     const auto intake = ClientForms(m_database).healthIntake(client);
-    return intake && *intake ? clients::askedAbout(clients::outcomeOf(**intake, clients::RestingLimits())) : std::vector<clients::HealthMark>();
+    const auto limits = StudioSettings(m_database).restingLimits();
+    return intake && *intake && limits ? clients::askedAbout(clients::outcomeOf(**intake, *limits)) : std::vector<clients::HealthMark>();
 }
 
 Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& letter, base::Date today)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/id.h"
 #include "ui/shell/page.h"
 
 #include <QString>
@@ -43,6 +44,8 @@ public:
 Q_SIGNALS:
     /// Something was written: the case is read again, the other pages are told.
     void saved();
+    /// The person got a name and with it a place in the studio: the page goes on with this client.
+    void clientAdded(base::ClientId client);
     /// The studio could not keep something, and why. What was typed stays in its field.
     void refused(const QString& message);
     /// The step is done with for now: the next one is wanted.

@@ -1,0 +1,51 @@
+#include "core/store/studio_settings.h"
+
+#include "core/exchange/json_reading.h"
+#include "core/store/statement.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
+
+namespace chalk::store {
+
+namespace {
+
+QJsonObject readSettings(Database& database)
+{
+    Statement row(database, QStringLiteral("SELECT settings FROM studio"));
+    return row.run() && row.next() ? QJsonDocument::fromJson(row.qtext(0).toUtf8()).object() : QJsonObject();
+}
+
+}  // namespace
+
+Result<clients::RestingLimits> StudioSettings::restingLimits()
+{
+    const Snapshot snapshot(m_database);
+    const QJsonObject settings = readSettings(m_database);
+    clients::RestingLimits limits;
+    if (settings.contains(QStringLiteral("resting_limits"))) {
+        exchange::ObjectReader reader(settings.value(QStringLiteral("resting_limits")), "resting_limits");
+        reader.allowOnly({"heart_rate", "systolic", "diastolic"});
+        limits = {reader.wholeNumber("heart_rate", 40, 200), reader.wholeNumber("systolic", 90, 250), reader.wholeNumber("diastolic", 50, 150)};
+        if (reader.fault() || clients::faultyLimitOf(limits)) {
+            m_database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: the resting limits cannot be read").arg(m_database.target())});
+        }
+    }
+    return m_database.resultOf(limits);
+}
+
+Result<void> StudioSettings::setRestingLimits(const clients::RestingLimits& limits)
+{
+    Transaction transaction(m_database);
+    if (const auto field = clients::faultyLimitOf(limits)) {
+        m_database.fail({StoreError::Kind::Refused, QStringLiteral("%1 is out of its range").arg(QLatin1String(*field))});
+    }
+    QJsonObject settings = readSettings(m_database);
+    settings.insert(QStringLiteral("resting_limits"), QJsonObject{{QStringLiteral("heart_rate"), limits.heartRate},
+                                                                  {QStringLiteral("systolic"), limits.systolic},
+                                                                  {QStringLiteral("diastolic"), limits.diastolic}});
+    Statement(m_database, QStringLiteral("UPDATE studio SET settings = ?")).run(QString::fromUtf8(QJsonDocument(settings).toJson(QJsonDocument::Compact)));
+    return transaction.commit();
+}
+
+}  // namespace chalk::store

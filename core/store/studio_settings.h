@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/clients/resting_reading.h"
+#include "core/store/database.h"
+
+namespace chalk::store {
+
+/// What a studio has set for itself. What it has not set has its stated default.
+class StudioSettings {
+public:
+    explicit StudioSettings(Database& database) : m_database(database) {}
+
+    /// A setting that cannot be read is a fault of the file.
+    [[nodiscard]] Result<clients::RestingLimits> restingLimits();
+    /// Refused outside of the ranges of faultyLimitOf.
+    [[nodiscard]] Result<void> setRestingLimits(const clients::RestingLimits& limits);
+
+private:
+    Database& m_database;
+};
+
+}  // namespace chalk::store

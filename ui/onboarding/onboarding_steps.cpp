@@ -1,0 +1,14 @@
+#include "ui/onboarding/onboarding_steps.h"
+
+#include "ui/onboarding/profile_step.h"
+
+namespace chalk::ui::onboarding {
+
+std::map<StepKind, StepFactory> stepFactories(const OnboardingServices& services)
+{
+    return {
+        {StepKind::Profile, [services](QWidget* parent) { return new ProfileStep(services, parent); }},
+    };
+}
+
+}  // namespace chalk::ui::onboarding

@@ -1,0 +1,174 @@
+#include "ui/onboarding/profile_step.h"
+
+#include "core/store/client_reader.h"
+#include "core/store/client_writer.h"
+#include "core/store/studio_reader.h"
+#include "ui/common/action_button.h"
+#include "ui/common/banner.h"
+#include "ui/common/clock.h"
+#include "ui/common/formats.h"
+#include "ui/common/look.h"
+#include "ui/common/panel.h"
+#include "ui/onboarding/measures_panel.h"
+#include "ui/onboarding/onboarding_case.h"
+#include "ui/onboarding/typing_pause.h"
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace chalk::ui::onboarding {
+
+ProfileStep::ProfileStep(const OnboardingServices& services, QWidget* parent)
+    : OnboardingStep(parent),
+      m_services(services),
+      m_panel(new common::Panel(services.look, this)),
+      m_fields(new ProfileFields(services.look)),
+      m_sameName(new common::Banner(services.look, this)),
+      m_measures(new MeasuresPanel(services, this)),
+      m_pause(typingPause(this))
+{
+    build();
+    connect(m_pause, &QTimer::timeout, this, &ProfileStep::save);
+    connect(m_fields, &ProfileFields::typed, this, [this] {
+        if (!m_kept.client.id.isNone()) {
+            m_pause->start();
+        }
+        m_fields->review(m_today);
+    });
+    connect(m_fields, &ProfileFields::settled, this, [this] {
+        m_fields->review(m_today);
+        save();
+    });
+    connect(m_measures, &MeasuresPanel::saved, this, &OnboardingStep::saved);
+    connect(m_measures, &MeasuresPanel::refused, this, &OnboardingStep::refused);
+}
+
+void ProfileStep::build()
+{
+    m_panel->setTitle(tr("Profile"), tr("all of it can wait but the name"));
+    auto* scroll = new QScrollArea(m_panel);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(m_fields);
+    scroll->viewport()->setAutoFillBackground(false);
+    m_fields->setAutoFillBackground(false);
+    m_sameName->hide();
+    connect(m_sameName->addButton(tr("Open that client")), &QPushButton::clicked, this, [this] {
+        Q_EMIT placeAsked({.page = QStringLiteral("client"), .client = m_other});
+    });
+    connect(m_sameName->addButton(tr("Somebody else")), &QPushButton::clicked, this, [this] { addClient(true); });
+    m_panel->body()->addWidget(m_sameName);
+    m_panel->body()->addWidget(scroll, 1);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(16);
+    row->addWidget(m_panel, 1);
+    row->addWidget(m_measures);
+}
+
+void ProfileStep::setCase(const OnboardingCase& onboarding)
+{
+    const bool isOther = onboarding.client.id != m_kept.client.id;
+    m_today = onboarding.today;
+    m_kept = {onboarding.client, onboarding.profile};
+    if (isOther || onboarding.client.id.isNone()) {
+        m_pause->stop();
+        m_sameName->hide();
+        m_fields->setCoaches(store::StudioReader(m_services.database).coaches().value_or(std::vector<clients::Coach>()));
+    }
+    m_fields->setUnitLocked(onboarding.hasLifts);
+    m_fields->setEntry(m_kept, m_today);
+    m_fields->setNameOnly(onboarding.client.id.isNone());
+    m_measures->setCase(onboarding);
+    m_measures->setVisible(!onboarding.client.id.isNone());
+}
+
+void ProfileStep::takeFocus()
+{
+    m_fields->takeFocus();
+}
+
+bool ProfileStep::addClient(bool isSameNameMeant)
+{
+    const QString name = m_fields->nameField()->text().trimmed();
+    if (name.isEmpty()) {
+        return true;
+    }
+    const auto names = store::ClientReader(m_services.database).names();
+    const auto same = names ? std::find_if(names->begin(), names->end(), [&name](const auto& one) {
+        return common::qstring(one.second).compare(name, Qt::CaseInsensitive) == 0;
+    }) : decltype(names->begin())();
+    if (names && same != names->end() && !isSameNameMeant) {
+        m_other = same->first;
+        m_sameName->setMessage({common::Signal::Warn, QStringLiteral("client"), tr("There is a client of this name."), tr("Is it the same person?")});
+        m_sameName->show();
+        return true;
+    }
+    const auto added = store::ClientWriter(m_services.database).add(m_fields->entryOn(m_kept).client, m_today);
+    if (!added) {
+        Q_EMIT refused(added.error().message);
+        return false;
+    }
+    m_sameName->hide();
+    m_kept.client.id = *added;
+    Q_EMIT clientAdded(*added);
+    Q_EMIT saved();
+    m_fields->setNameOnly(false);
+    m_fields->takeFocus();
+    return true;
+}
+
+bool ProfileStep::save()
+{
+    m_pause->stop();
+    if (m_kept.client.id.isNone()) {
+        return addClient(false);
+    }
+    ProfileEntry next = m_fields->entryOn(m_kept);
+    if (next.client.unit != m_kept.client.unit && next.client.bodyMass) {
+        next.client.bodyMass = base::Mass::of(*next.client.bodyMass, m_kept.client.unit).in(next.client.unit);
+    }
+    if (next == m_kept) {
+        return true;
+    }
+    store::ClientWriter writer(m_services.database);
+    if (const auto changed = next.client == m_kept.client ? store::Result<void>() : writer.change(next.client, m_today); !changed) {
+        Q_EMIT refused(changed.error().message);
+        return false;
+    }
+    if (const auto changed = next.profile == m_kept.profile ? store::Result<void>() : writer.saveProfile(next.client.id, next.profile, m_today); !changed) {
+        Q_EMIT refused(changed.error().message);
+        return false;
+    }
+    m_kept = next;
+    Q_EMIT saved();
+    return true;
+}
+
+bool ProfileStep::keep()
+{
+    return save();
+}
+
+std::vector<shell::KeyHint> ProfileStep::keyHints() const
+{
+    return {{tr("Tab"), tr("Next field")}};
+}
+
+bool ProfileStep::closeOrClear()
+{
+    return m_measures->closeEditor();
+}
+
+void ProfileStep::setRoom(bool isNarrow, bool /*isLow*/)
+{
+    m_measures->setNarrow(isNarrow);
+}
+
+}  // namespace chalk::ui::onboarding
