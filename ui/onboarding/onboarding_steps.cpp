@@ -1,5 +1,6 @@
 #include "ui/onboarding/onboarding_steps.h"
 
+#include "ui/onboarding/health_step.h"
 #include "ui/onboarding/profile_step.h"
 
 namespace chalk::ui::onboarding {
@@ -8,6 +9,7 @@ std::map<StepKind, StepFactory> stepFactories(const OnboardingServices& services
 {
     return {
         {StepKind::Profile, [services](QWidget* parent) { return new ProfileStep(services, parent); }},
+        {StepKind::Health, [services](QWidget* parent) { return new HealthStep(services, parent); }},
     };
 }
 

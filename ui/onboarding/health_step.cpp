@@ -1,0 +1,238 @@
+#include "ui/onboarding/health_step.h"
+
+#include "core/store/client_writer.h"
+#include "core/store/studio_settings.h"
+#include "ui/common/action_button.h"
+#include "ui/common/formats.h"
+#include "ui/common/health_words.h"
+#include "ui/common/key_cap.h"
+#include "ui/common/look.h"
+#include "ui/common/panel.h"
+#include "ui/onboarding/caution_section.h"
+#include "ui/onboarding/health_fields.h"
+#include "ui/onboarding/letter_editor.h"
+#include "ui/onboarding/onboarding_case.h"
+#include "ui/onboarding/outcome_panel.h"
+#include "ui/onboarding/typing_pause.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace chalk::ui::onboarding {
+
+HealthStep::HealthStep(const OnboardingServices& services, QWidget* parent)
+    : OnboardingStep(parent),
+      m_services(services),
+      m_panel(new common::Panel(services.look, this)),
+      m_scroll(new QScrollArea(m_panel)),
+      m_fields(new HealthFields(services.look)),
+      m_cautions(new CautionSection(services)),
+      m_outcome(new OutcomePanel(services.look, this)),
+      m_letter(new LetterEditor(services.look, services.dialogs, m_outcome)),
+      m_printLetter(new common::ActionButton(services.look, tr("Print a letter for the doctor"), m_outcome)),
+      m_record(new common::ActionButton(services.look, tr("Record the answer"), m_outcome)),
+      m_gone(new common::ActionButton(services.look, tr("Letter went today"), m_outcome)),
+      m_pause(typingPause(this))
+{
+    build();
+    buildActions();
+    connect(m_pause, &QTimer::timeout, this, &HealthStep::save);
+    connect(m_fields, &HealthFields::typed, m_pause, qOverload<>(&QTimer::start));
+    connect(m_fields, &HealthFields::answered, this, &HealthStep::save);
+    connect(m_fields, &HealthFields::seen, this, [this](QWidget* part) { m_scroll->ensureWidgetVisible(part, 0, 60); });
+    connect(m_cautions, &CautionSection::saved, this, &OnboardingStep::saved);
+    connect(m_cautions, &CautionSection::refused, this, &OnboardingStep::refused);
+}
+
+void HealthStep::build()
+{
+    m_panel->setTitle(tr("Health intake"), tr("12 questions, read aloud together"));
+    auto* keys = new QWidget(m_panel);
+    auto* hint = new QHBoxLayout(keys);
+    hint->setContentsMargins(0, 0, 0, 0);
+    hint->setSpacing(4);
+    for (const QString& key : {QStringLiteral("Y"), QStringLiteral("N")}) {
+        hint->addWidget(new common::KeyCap(m_services.look, {key}, keys));
+    }
+    auto* word = new QLabel(tr("answer"), keys);
+    word->setProperty("role", QStringLiteral("muted"));
+    hint->addWidget(word);
+    m_panel->addHeadTool(keys);
+    auto* contents = new QWidget;
+    auto* column = new QVBoxLayout(contents);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_fields);
+    column->addWidget(m_cautions);
+    column->addStretch(1);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(contents);
+    m_scroll->viewport()->setAutoFillBackground(false);
+    contents->setAutoFillBackground(false);
+    m_panel->body()->addWidget(m_scroll);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(16);
+    row->addWidget(m_panel, 1);
+    row->addWidget(m_outcome);
+}
+
+void HealthStep::buildActions()
+{
+    m_printLetter->setKind(common::ButtonKind::Primary);
+    m_printLetter->setIconName(QStringLiteral("print"));
+    m_outcome->body()->insertWidget(2, m_letter);
+    m_outcome->foot()->addWidget(m_printLetter);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addWidget(m_record, 1);
+    row->addWidget(m_gone, 1);
+    m_outcome->foot()->addLayout(row);
+    m_letter->hide();
+    connect(m_printLetter, &QPushButton::clicked, this, &HealthStep::print);
+    connect(m_record, &QPushButton::clicked, this, [this] { showEditor(true); });
+    connect(m_gone, &QPushButton::clicked, this, &HealthStep::noteLetterGone);
+    connect(m_letter, &LetterEditor::letterGiven, this, &HealthStep::recordLetter);
+    connect(m_letter, &LetterEditor::left, this, [this] { showEditor(false); });
+}
+
+void HealthStep::setCase(const OnboardingCase& onboarding)
+{
+    if (onboarding.client.id != m_client.id) {
+        m_pause->stop();
+        showEditor(false);
+    }
+    m_client = onboarding.client;
+    m_clearance = onboarding.clearance;
+    m_today = onboarding.today;
+    m_kept = onboarding.intake.value_or(clients::HealthIntake());
+    m_limits = store::StudioSettings(m_services.database).restingLimits().value_or(clients::RestingLimits());
+    m_panel->setEnabled(onboarding.canKeepHealth());
+    m_fields->setIntake(m_kept, common::qstring(m_client.name), m_today);
+    m_fields->review(m_limits);
+    m_cautions->setCase(onboarding);
+    showOutcome();
+}
+
+void HealthStep::showOutcome()
+{
+    const clients::HealthOutcome outcome = clients::outcomeOf(m_kept, m_limits);
+    m_outcome->setOutcome(outcome, m_clearance, m_today);
+    const bool isDoctorAsked = outcome.level >= clients::HealthLevel::AskDoctor || m_clearance.state == clients::ClearanceState::Granted;
+    m_printLetter->setVisible(isDoctorAsked);
+    m_record->setVisible(isDoctorAsked);
+    m_gone->setVisible(isDoctorAsked && clients::isBlocked(m_clearance, m_today));
+    m_gone->setText(m_clearance.askedOn ? tr("Went on %1").arg(common::shortDayText(*m_clearance.askedOn)) : tr("Letter went today"));
+    m_gone->setEnabled(!m_clearance.askedOn);
+}
+
+void HealthStep::takeFocus()
+{
+    m_fields->takeFocus();
+}
+
+bool HealthStep::closeEarlierIntake()
+{
+    store::ClientForms forms(m_services.database);
+    const auto latest = forms.latest(m_client.id, store::FormKind::HealthIntake);
+    if (!latest || !*latest || (*latest)->isFinished || (*latest)->day == m_today || !clients::outcomeOf(m_kept, m_limits).isComplete()) {
+        return true;
+    }
+    const auto closed = store::ClientWriter(m_services.database).finishForm(m_client.id, store::FormKind::HealthIntake);
+    if (!closed) {
+        fail(closed.error());
+    }
+    return closed.has_value();
+}
+
+bool HealthStep::save()
+{
+    m_pause->stop();
+    const clients::HealthIntake next = m_fields->intake();
+    m_fields->review(m_limits);
+    if (next == m_kept || m_client.id.isNone() || !m_panel->isEnabled()) {
+        return true;
+    }
+    if (!closeEarlierIntake()) {
+        return false;
+    }
+    const QString reason = common::outcomeReason(clients::outcomeOf(next, m_limits));
+    const auto written = store::ClientWriter(m_services.database).saveIntake(m_client.id, next, m_limits, reason.toStdString(), m_today);
+    if (!written) {
+        fail(written.error());
+        return false;
+    }
+    m_kept = next;
+    Q_EMIT saved();
+    return true;
+}
+
+bool HealthStep::keep()
+{
+    return save();
+}
+
+void HealthStep::fail(const store::StoreError& error)
+{
+    Q_EMIT refused(error.message);
+}
+
+void HealthStep::showEditor(bool isOpen)
+{
+    m_letter->setVisible(isOpen);
+    if (isOpen) {
+        m_letter->begin(m_today);
+    }
+}
+
+void HealthStep::recordLetter(const store::Letter& letter)
+{
+    const auto written = store::ClientWriter(m_services.database).recordLetter(m_client.id, letter, m_today);
+    if (!written) {
+        return fail(written.error());
+    }
+    showEditor(false);
+    Q_EMIT saved();
+}
+
+void HealthStep::noteLetterGone()
+{
+    const auto written = store::ClientWriter(m_services.database).askForLetter(m_client.id, m_today);
+    if (!written) {
+        return fail(written.error());
+    }
+    Q_EMIT saved();
+}
+
+std::vector<shell::KeyHint> HealthStep::keyHints() const
+{
+    return {{QStringLiteral("Y N"), tr("Answer")}, {QStringLiteral("↑ ↓"), tr("Question")}};
+}
+
+bool HealthStep::canPrint() const
+{
+    return false;
+}
+
+void HealthStep::print() {}
+
+bool HealthStep::closeOrClear()
+{
+    if (!m_letter->isHidden()) {
+        showEditor(false);
+        return true;
+    }
+    return m_cautions->closeEditor();
+}
+
+void HealthStep::setRoom(bool isNarrow, bool /*isLow*/)
+{
+    m_outcome->setNarrow(isNarrow);
+}
+
+}  // namespace chalk::ui::onboarding

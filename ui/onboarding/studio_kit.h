@@ -1,0 +1,14 @@
+#pragma once
+
+#include "core/base/load.h"
+#include "core/planning/starting_plan.h"
+#include "core/store/database.h"
+
+#include <vector>
+
+namespace chalk::ui::onboarding {
+
+/// What the studio has in a unit, for a plan; nothing where it cannot be read.
+[[nodiscard]] std::vector<planning::EquipmentOnHand> studioKit(store::Database& database, base::MassUnit unit);
+
+}  // namespace chalk::ui::onboarding
