@@ -123,6 +123,7 @@ void ClientPage::makeBody()
         m_tabs->setCurrentIndex(static_cast<int>(Tab::Sessions));
         m_sessions->takeFocus();
     });
+    connect(m_health, &HealthTab::stepAsked, this, &ClientPage::goToStep);
     LiftInspector* inspector = m_board->inspector();
     connect(inspector, &LiftInspector::changeAsked, m_decisions, &LiftDecisions::change);
     connect(inspector, &LiftInspector::holdAsked, m_decisions, &LiftDecisions::hold);
@@ -152,12 +153,18 @@ void ClientPage::makeActions()
     m_holdAction = addPageAction(tr("Hold here"), Qt::Key_H, [this] { m_decisions->hold(); });
     m_swapAction = addPageAction(tr("Swap the exercise"), Qt::Key_S, [this] { m_decisions->swap(); });
     m_releaseAction = addPageAction(tr("Release the lift"), Qt::Key_L, [this] { m_decisions->release(); });
+    addPageAction(tr("Profile, health, screen and plan"), Qt::Key_I, [this] { goToStep(QStringLiteral("profile")); });
     for (int tab = 0; tab < m_tabs->count(); ++tab) {
         addPageAction(m_tabs->tabText(tab), QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + tab)), [this, tab] {
             m_tabs->setCurrentIndex(tab);
             m_pages->currentWidget()->setFocus(Qt::ShortcutFocusReason);
         });
     }
+}
+
+void ClientPage::goToStep(const QString& step)
+{
+    Q_EMIT placeAsked({.page = QStringLiteral("onboarding"), .client = m_client, .tab = step});
 }
 
 QString ClientPage::title() const

@@ -87,6 +87,7 @@ private:
     void readActions();
 
     void record();
+    void goToStep(const QString& step);
 
     ClientPageServices m_services;
     std::unique_ptr<ClientPresenter> m_presenter;

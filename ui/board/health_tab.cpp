@@ -2,10 +2,12 @@
 
 #include "ui/board/grid_rows.h"
 #include "ui/board/health_words.h"
+#include "ui/common/action_button.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -39,6 +41,7 @@ HealthTab::HealthTab(const common::Look& look, QWidget* parent)
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(24, 12, 24, 16);
     column->setSpacing(16);
+    column->addLayout(stepButtons());
     column->addWidget(m_clearance);
     column->addWidget(m_cautions);
     column->addStretch();
@@ -55,6 +58,25 @@ HealthTab::HealthTab(const common::Look& look, QWidget* parent)
     page->setContentsMargins(0, 0, 0, 0);
     page->addWidget(scroll);
     setFocusProxy(scroll);
+}
+
+QHBoxLayout* HealthTab::stepButtons()
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    const auto add = [this, row](const QString& text, const QString& step) {
+        auto* button = new common::ActionButton(m_look, text, this);
+        button->setButtonSize(common::ButtonSize::Small);
+        connect(button, &QPushButton::clicked, this, [this, step] { Q_EMIT stepAsked(step); });
+        row->addWidget(button);
+    };
+    add(tr("Health answers and cautions"), QStringLiteral("health"));
+    add(tr("Profile and measures"), QStringLiteral("profile"));
+    add(tr("Hours and kit"), QStringLiteral("time"));
+    add(tr("Movement screen"), QStringLiteral("movement"));
+    add(tr("Plan"), QStringLiteral("plan"));
+    row->addStretch(1);
+    return row;
 }
 
 void HealthTab::addText(common::Panel& panel, const QString& text, const char* role)

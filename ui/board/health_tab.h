@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace chalk::ui::common {
@@ -24,7 +25,12 @@ public:
     /// Reads the case now; nothing of it is kept.
     void setCase(const ClientCase& client);
 
+Q_SIGNALS:
+    /// A step of onboarding is wanted, by its key: what changed later goes through the same screens.
+    void stepAsked(const QString& step);
+
 private:
+    QHBoxLayout* stepButtons();
     void addText(common::Panel& panel, const QString& text, const char* role);
 
     const common::Look& m_look;

@@ -5,6 +5,8 @@
 #include <QKeyEvent>
 #include <QToolButton>
 
+#include <algorithm>
+
 namespace chalk::ui::common {
 
 namespace {
@@ -60,6 +62,16 @@ SegmentedChoice::SegmentedChoice(const QString& name, const std::vector<Segment>
         row->addWidget(button);
     }
     connect(m_group, &QButtonGroup::idClicked, this, &SegmentedChoice::choiceMade);
+    connect(m_group, &QButtonGroup::idToggled, this, &SegmentedChoice::placeTabStop);
+    placeTabStop();
+}
+
+void SegmentedChoice::placeTabStop()
+{
+    const int stop = std::max(0, chosen());
+    for (QAbstractButton* button : m_group->buttons()) {
+        button->setFocusPolicy(m_group->id(button) == stop ? Qt::StrongFocus : Qt::ClickFocus);
+    }
 }
 
 int SegmentedChoice::chosen() const

@@ -39,6 +39,8 @@ protected:
 
 private:
     [[nodiscard]] bool choose(int index);
+    /// Tab stops once: at the chosen answer, at the first where none is chosen.
+    void placeTabStop();
 
     QButtonGroup* m_group;
 };

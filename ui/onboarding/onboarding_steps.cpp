@@ -2,6 +2,7 @@
 
 #include "ui/onboarding/health_step.h"
 #include "ui/onboarding/profile_step.h"
+#include "ui/onboarding/time_step.h"
 
 namespace chalk::ui::onboarding {
 
@@ -10,6 +11,7 @@ std::map<StepKind, StepFactory> stepFactories(const OnboardingServices& services
     return {
         {StepKind::Profile, [services](QWidget* parent) { return new ProfileStep(services, parent); }},
         {StepKind::Health, [services](QWidget* parent) { return new HealthStep(services, parent); }},
+        {StepKind::TimeAndKit, [services](QWidget* parent) { return new TimeStep(services, parent); }},
     };
 }
 

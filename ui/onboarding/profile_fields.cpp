@@ -53,9 +53,9 @@ QSpinBox* numberField(QWidget* parent, int least, int most, int step)
 ProfileFields::ProfileFields(const common::Look& look, QWidget* parent) : FieldColumn(look, parent)
 {
     addPerson();
-    addContacts();
-    addTraining();
     addConsent();
+    addTraining();
+    addContacts();
 }
 
 QLineEdit* ProfileFields::line(const QString& name, const QString& hint)

@@ -72,7 +72,11 @@ void ClientPane::buildEmptyStates()
         m_table->setFocus();
     });
     connect(m_noMatch, &common::EmptyState::linkChosen, this, &ClientPane::followLink);
-    m_noClients->setWords(tr("No clients yet"), tr("This studio is empty. Start Chalkrung with “--studio FILE” to open another one."));
+    m_noClients->setWords(tr("No clients yet"), tr("Take in the first one: a name is enough to begin."));
+    common::ActionButton* add = m_noClients->addButton(tr("New client"));
+    add->setKind(common::ButtonKind::Primary);
+    add->setKeyText(QStringLiteral("N"));
+    connect(add, &QAbstractButton::clicked, this, &ClientPane::newClientAsked);
 }
 
 void ClientPane::chooseOrder()

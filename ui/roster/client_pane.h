@@ -47,6 +47,7 @@ public:
 Q_SIGNALS:
     void criteriaChanged(const chalk::ui::roster::RosterCriteria& criteria);
     void retryAsked();
+    void newClientAsked();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -118,6 +118,7 @@ void RosterPage::connectParts()
     connect(&m_presenter, &RosterPresenter::loaded, this, &RosterPage::showView);
     connect(&m_presenter, &RosterPresenter::failed, m_pane, &ClientPane::setFailure);
     connect(m_pane, &ClientPane::retryAsked, this, &RosterPage::refresh);
+    connect(m_pane, &ClientPane::newClientAsked, this, [this] { Q_EMIT placeAsked({.page = QStringLiteral("onboarding")}); });
     connect(m_pane, &ClientPane::criteriaChanged, this, &RosterPage::applyCriteria);
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString& text) {
         RosterCriteria criteria = m_pane->criteria();
@@ -307,7 +308,13 @@ void RosterPage::peekOn(int lines)
 
 void RosterPage::goToClient(base::ClientId client)
 {
-    Q_EMIT placeAsked(clientPlace(client));
+    shell::Place place = clientPlace(client);
+    const auto& rows = m_presenter.view().rows;
+    const auto row = std::find_if(rows.begin(), rows.end(), [client](const RosterRow& one) { return one.client == client; });
+    if (row != rows.end() && row->lifts.empty()) {
+        place.page = QStringLiteral("onboarding");  // nothing is trained yet: the steps go on where they were left
+    }
+    Q_EMIT placeAsked(place);
 }
 
 void RosterPage::goToLift(base::ClientId client, lifts::Pattern pattern)
