@@ -3,6 +3,7 @@
 #include "core/base/enum_keys.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/movement_screen_json.h"
+#include "core/exchange/plan_draft_json.h"
 #include "core/exchange/profile_json.h"
 #include "core/store/profile_rows.h"
 #include "core/store/statement.h"
@@ -101,6 +102,15 @@ Result<std::vector<screens::MovementScreen>> ClientForms::movementScreens(base::
         screens.push_back(*std::move(screen));
     }
     return screens;
+}
+
+Result<planning::PlanDraft> ClientForms::planDraft(base::ClientId client)
+{
+    const auto form = latest(client, FormKind::StartingPlan);
+    if (!form || !*form) {
+        return form ? Result<planning::PlanDraft>(planning::PlanDraft()) : tl::make_unexpected(form.error());
+    }
+    return readForm(m_database, client, FormKind::StartingPlan, exchange::readPlanDraft((*form)->detail, {}));
 }
 
 Result<std::vector<clients::BodyMeasures>> ClientForms::measures(base::ClientId client)

@@ -25,7 +25,7 @@ StepState healthState(const OnboardingCase& onboarding)
     if (!onboarding.intake) {
         return StepState::Open;
     }
-    return onboarding.clearance.state == clients::ClearanceState::Unanswered ? StepState::Begun : StepState::Done;
+    return clients::outcomeOf(*onboarding.intake, clients::RestingLimits()).isComplete() ? StepState::Done : StepState::Begun;
 }
 
 StepState movementState(const OnboardingCase& onboarding)

@@ -145,6 +145,7 @@ void OnboardingPage::refresh()
     if (readCase() && step() != nullptr) {
         step()->setCase(*m_case);
         showCase();
+        Q_EMIT pageChanged();
     }
 }
 

@@ -62,6 +62,9 @@ QuestionRow::QuestionRow(const common::Look& look, clients::HealthQuestion quest
         m_marks.push_back(mark);
     }
     detail->addLayout(marks);
+    if (!m_marks.empty()) {
+        setTabOrder(m_marks.back(), m_words);
+    }
     m_words->setPlaceholderText(tr("In the client’s words"));
     m_words->setAccessibleName(tr("Question %1, in the client’s words").arg(static_cast<int>(question) + 1));
     detail->addWidget(m_words);

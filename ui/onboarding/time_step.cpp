@@ -199,7 +199,8 @@ void TimeStep::showSummary()
         m_summary->setText(common::proseHtml(tr("Nothing painted yet. Without hours the plan takes any day from 9:00 to 20:00.")));
         return;
     }
-    QStringList lines{tr("%n day(s) with room for %1 minutes.", nullptr, daysWithHours(m_kept.free, minutes)).arg(minutes)};
+    const int days = daysWithHours(m_kept.free, minutes);
+    QStringList lines{(days == 1 ? tr("One day with room for %1 minutes.") : tr("%1 days").arg(days) + tr(" with room for %1 minutes.")).arg(minutes)};
     const planning::PlanTemplate* plan = planning::templateFor(m_templates, m_client.sessionsPerWeek);
     if (plan != nullptr) {
         const planning::WeekOfSessions week = planning::weekOf(*plan, {m_kept.free, m_kept.preferred, minutes}, m_today.weekday());
@@ -207,7 +208,7 @@ void TimeStep::showSummary()
         for (const planning::WeekSlot& slot : week.slots) {
             slots.append(QStringLiteral("%1 %2").arg(QLocale::c().dayName(slot.weekday + 1, QLocale::ShortFormat), common::qstring(sessions::clockText(slot.startMinute))));
         }
-        lines.append(week.unplaced.empty() ? tr("%n session(s) a week fit, for example %1.", nullptr, m_client.sessionsPerWeek).arg(slots.join(QStringLiteral(", ")))
+        lines.append(week.unplaced.empty() ? tr("The sessions of a week fit: %1.").arg(slots.join(QStringLiteral(", ")))
                                            : tr("Of %1 sessions a week only %2 fit.").arg(m_client.sessionsPerWeek).arg(static_cast<int>(week.slots.size())));
         if (!week.tooClose.empty()) {
             lines.append(tr("They lie closer than 48 hours for the same movements: another day would help."));

@@ -135,7 +135,7 @@ void WeekGrid::paintCells(QPainter& painter) const
             }
         }
     }
-    painter.setPen(QPen(theme.line2, 1));
+    painter.setPen(QPen(theme.line, 1));
     for (int slot = firstSlot(); slot <= endSlot(); slot += 2) {
         const double y = rectOf(0, slot).top();
         painter.drawLine(QPointF(grid().left(), y), QPointF(grid().right(), y));
