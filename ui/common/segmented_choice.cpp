@@ -74,6 +74,13 @@ void SegmentedChoice::placeTabStop()
     }
 }
 
+void SegmentedChoice::setCompact()
+{
+    for (QAbstractButton* button : m_group->buttons()) {
+        button->setProperty("sizing", QStringLiteral("small"));
+    }
+}
+
 int SegmentedChoice::chosen() const
 {
     return m_group->checkedId();

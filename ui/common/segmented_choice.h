@@ -25,6 +25,8 @@ public:
     /// `name` is what is asked, for screen readers.
     SegmentedChoice(const QString& name, const std::vector<Segment>& segments, QWidget* parent = nullptr);
 
+    /// Closer answers, for many of them or little room.
+    void setCompact();
     /// -1 where nothing is chosen.
     [[nodiscard]] int chosen() const;
     /// Chooses without telling; -1 for none.

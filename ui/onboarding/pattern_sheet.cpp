@@ -65,7 +65,6 @@ PatternSheet::PatternSheet(const common::Look& look, const screens::PatternGuide
     column->addWidget(m_note);
     column->addStretch(1);
     m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setWidget(contents);
     m_scroll->viewport()->setAutoFillBackground(false);
@@ -139,7 +138,7 @@ void PatternSheet::addPauses(QVBoxLayout& column, int pauseMs)
     m_reps->setPlaceholderText(tr("as asked"));
     m_reps->setAccessibleName(tr("Repetitions done"));
     m_reps->setFixedWidth(qRound(m_look.theme().scaled(88)));
-    more->addWidget(new QLabel(tr("The whole movement"), this));
+    more->addWidget(new QLabel(tr("As a whole"), this));
     more->addWidget(m_steadiness);
     more->addStretch(1);
     more->addWidget(new QLabel(tr("Reps done"), this));
@@ -169,6 +168,7 @@ void PatternSheet::addPain(QVBoxLayout& column)
     m_painPlace->setPlaceholderText(tr("Where"));
     m_painPlace->setAccessibleName(tr("Where it hurts"));
     m_painScore = new common::SegmentedChoice(tr("How much out of 10"), painScores(), m_painDetail);
+    m_painScore->setCompact();
     detail->addWidget(m_painPlace);
     detail->addWidget(m_painScore, 0, Qt::AlignLeft);
     column.addWidget(m_painDetail);

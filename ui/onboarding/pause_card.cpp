@@ -16,7 +16,7 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
-constexpr int kSecondsWidth = 64;
+constexpr int kSecondsWidth = 46;
 
 QString pauseText(int heldMs)
 {
@@ -51,6 +51,7 @@ PauseCard::PauseCard(const common::Look& look, const screens::DepthName& name, s
     auto* hint = new QLabel(common::qstring(name.hint), this);
     hint->setProperty("role", QStringLiteral("muted"));
     hint->setWordWrap(true);
+    m_choice->setCompact();
     m_seconds->setPlaceholderText(tr("s"));
     m_seconds->setAccessibleName(tr("Seconds held, %1").arg(common::qstring(name.name)));
     m_seconds->setFixedWidth(kSecondsWidth);
@@ -61,6 +62,7 @@ PauseCard::PauseCard(const common::Look& look, const screens::DepthName& name, s
     words->addWidget(title);
     words->addWidget(hint);
     auto* head = new QHBoxLayout;
+    head->setSpacing(4);
     head->addSpacing(qRound(look.theme().scaled(26)));
     head->addLayout(words, 1);
     head->addWidget(m_seconds);

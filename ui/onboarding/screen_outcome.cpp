@@ -160,7 +160,6 @@ void ScreenOutcome::setView(const OutcomeView& view)
     m_words->setText(common::proseHtml(view.words));
     m_words->setVisible(!view.words.isEmpty());
     m_next->setText(view.next);
-    m_next->setKeyText(m_isNarrow ? QString() : tr("Enter"));
     showWork(view);
     m_strip->update();
     m_strip->setAccessibleName(common::liftStripText(view.strip));
@@ -170,12 +169,12 @@ void ScreenOutcome::showWork(const OutcomeView& view)
 {
     QString rows;
     for (const screens::WorkForPoints& one : view.work) {
-        rows += QStringLiteral("<tr><td>%1<br><span style='color:%3'>%4</span></td><td align='right' style='white-space:nowrap'><b>%2</b></td></tr>")
+        rows += QStringLiteral("<tr><td>%1</td><td align='right' style='white-space:nowrap'><b>%2</b></td></tr><tr><td colspan='2' style='color:%3'>%4</td></tr>")
                     .arg(common::qstring(one.work->name).toHtmlEscaped(), doseText(one.work->dose).toHtmlEscaped(), m_look.theme().ink3.name(),
                          common::qstring(one.work->how).toHtmlEscaped());
     }
     m_work->setVisible(!rows.isEmpty());
-    m_work->setText(QStringLiteral("<p style='color:%1; font-weight:600'>%2</p><table width='100%' cellpadding='3'>%3</table>")
+    m_work->setText(QStringLiteral("<p style='color:%1; font-weight:600'>%2</p><table width='100%' cellspacing='0' cellpadding='2'>%3</table>")
                         .arg(m_look.theme().ink3.name(), tr("Work to do first"), rows));
 }
 
