@@ -1,6 +1,7 @@
 #include "app/commands/command_registry.h"
 
 #include "app/commands/cards_command.h"
+#include "app/commands/clearance_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
 #include "app/commands/norms_command.h"
@@ -12,7 +13,7 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clientCommand(), demoCommand(), normsCommand(), recordCommand(), rosterCommand(), traceCommand()};
+    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), normsCommand(), recordCommand(), rosterCommand(), traceCommand()};
     return commands;
 }
 

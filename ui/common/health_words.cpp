@@ -20,11 +20,11 @@ QString healthText(const char* text)
 constexpr std::array<const char*, clients::kHealthQuestionCount> kQuestions{
     QT_TRANSLATE_NOOP("Health", "Has a doctor told you about a heart or artery problem or a stroke, or given you tablets for your heart or blood pressure?"),
     QT_TRANSLATE_NOOP("Health", "Do you get chest pain or tightness, at rest or when you move?"),
-    QT_TRANSLATE_NOOP("Health", "Does light effort leave you short of breath, or do your ankles swell, your heart race or your calves hurt when you walk?"),
+    QT_TRANSLATE_NOOP("Health", "Does light effort, such as one flight of stairs, leave you short of breath? Or have you swollen ankles, a racing heart, or leg pain when you walk?"),
     QT_TRANSLATE_NOOP("Health", "Have you fainted or felt dizzy in the last 12 months?"),
     QT_TRANSLATE_NOOP("Health", "Do you have diabetes, or kidney or lung disease?"),
     QT_TRANSLATE_NOOP("Health", "Does a joint, bone or back problem limit what you do?"),
-    QT_TRANSLATE_NOOP("Health", "Any operation or injury in the last 12 months?"),
+    QT_TRANSLATE_NOOP("Health", "Any operation, hospital stay or injury in the last 12 months?"),
     QT_TRANSLATE_NOOP("Health", "Are you pregnant, or did you give birth in the last 12 months?"),
     QT_TRANSLATE_NOOP("Health", "Do you take prescribed medicine, or is another condition being treated?"),
     QT_TRANSLATE_NOOP("Health", "Has anybody told you to exercise only with supervision?"),
@@ -87,7 +87,7 @@ QString listOf(const QStringList& parts)
 
 QString numberOf(clients::HealthQuestion question)
 {
-    return QString::number(static_cast<int>(question) + 1);
+    return QString::number(questionNumber(question));
 }
 
 QString lowered(const QString& text)
@@ -140,6 +140,11 @@ QString restingReason(const clients::RestingWarning& warning)
 QString questionText(clients::HealthQuestion question)
 {
     return healthText(kQuestions[static_cast<std::size_t>(question)]);
+}
+
+int questionNumber(clients::HealthQuestion question)
+{
+    return static_cast<int>(question) + 1;
 }
 
 QString markName(clients::HealthMark mark)
@@ -197,7 +202,7 @@ Signal healthLevelSignal(HealthLevel level)
 QString outcomeHeadline(const HealthOutcome& outcome)
 {
     if (outcome.isCareNeededNow) {
-        return healthText(QT_TRANSLATE_NOOP("Health", "Seek medical care now"));
+        return healthText(QT_TRANSLATE_NOOP("Health", "Not today: medical care now"));
     }
     switch (outcome.level) {
     case HealthLevel::NotToday:
@@ -238,6 +243,21 @@ QString outcomeReason(const HealthOutcome& outcome)
     sentences.append(levelConclusion(outcome, names.size() > 1));
     sentences.removeAll(QString());
     return sentences.join(QLatin1Char(' '));
+}
+
+QStringList restingWarningTexts(const clients::RestingReading& reading, const clients::RestingWarning& warning, const clients::RestingLimits& limits)
+{
+    QStringList texts;
+    if (warning.isHeartRateHigh) {
+        texts.append(healthText(QT_TRANSLATE_NOOP("Health", "heart rate %1 a minute (limit %2)")).arg(reading.heartRate.value_or(0)).arg(limits.heartRate));
+    }
+    if (warning.isSystolicHigh) {
+        texts.append(healthText(QT_TRANSLATE_NOOP("Health", "systolic %1 (limit %2)")).arg(reading.systolic.value_or(0)).arg(limits.systolic));
+    }
+    if (warning.isDiastolicHigh) {
+        texts.append(healthText(QT_TRANSLATE_NOOP("Health", "diastolic %1 (limit %2)")).arg(reading.diastolic.value_or(0)).arg(limits.diastolic));
+    }
+    return texts;
 }
 
 QString openAnswersText(const HealthOutcome& outcome)
@@ -298,6 +318,16 @@ QString noDiagnosisText()
 QString screeningSourceText()
 {
     return healthText(QT_TRANSLATE_NOOP("Health", "Preparticipation algorithm: Riebe et al. 2015, Med Sci Sports Exerc 47(11):2473–2479. What goes beyond it is common practice."));
+}
+
+QString algorithmRowText(const clients::ScreeningFacts& facts)
+{
+    const QStringList parts{
+        facts.isRegularExerciser ? healthText(QT_TRANSLATE_NOOP("Health", "Regular exerciser")) : healthText(QT_TRANSLATE_NOOP("Health", "Not a regular exerciser")),
+        facts.hasKnownDisease ? healthText(QT_TRANSLATE_NOOP("Health", "known disease")) : healthText(QT_TRANSLATE_NOOP("Health", "no known disease")),
+        facts.hasSignsOrSymptoms ? healthText(QT_TRANSLATE_NOOP("Health", "signs or symptoms")) : healthText(QT_TRANSLATE_NOOP("Health", "no signs or symptoms")),
+        lowered(intensityName(facts.intended))};
+    return parts.join(QStringLiteral(" · "));
 }
 
 QString screeningAdviceText(clients::ScreeningAdvice advice)

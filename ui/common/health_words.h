@@ -16,6 +16,8 @@ namespace chalk::ui::common {
 
 /// To be read aloud: `Do you get chest pain or tightness, at rest or when you move?`
 [[nodiscard]] QString questionText(clients::HealthQuestion question);
+/// `1` to `12`, as the questions are counted for people.
+[[nodiscard]] int questionNumber(clients::HealthQuestion question);
 /// `High blood pressure`, `Chest pain at rest`.
 [[nodiscard]] QString markName(clients::HealthMark mark);
 /// `Lower back`.
@@ -30,6 +32,8 @@ namespace chalk::ui::common {
 [[nodiscard]] QString outcomeHeadline(const clients::HealthOutcome& outcome);
 /// `Answers 1 and 3: high blood pressure, breathless on light effort. Together they call for a doctor’s view before any training.`
 [[nodiscard]] QString outcomeReason(const clients::HealthOutcome& outcome);
+/// The readings above their limits: `heart rate 110 a minute (limit 100)`.
+[[nodiscard]] QStringList restingWarningTexts(const clients::RestingReading& reading, const clients::RestingWarning& warning, const clients::RestingLimits& limits);
 /// What is still to be asked: `Still open: 4, 9 and how active the client is.`; empty where nothing is.
 [[nodiscard]] QString openAnswersText(const clients::HealthOutcome& outcome);
 /// Words that the coach can say, without quotation marks.
@@ -43,6 +47,8 @@ namespace chalk::ui::common {
 [[nodiscard]] QString noDiagnosisText();
 /// Where the recommendation comes from.
 [[nodiscard]] QString screeningSourceText();
+/// The row of the algorithm: `Not a regular exerciser · no known disease · signs or symptoms · moderate`.
+[[nodiscard]] QString algorithmRowText(const clients::ScreeningFacts& facts);
 /// What the algorithm alone says: `Clearance is recommended before starting.`
 [[nodiscard]] QString screeningAdviceText(clients::ScreeningAdvice advice);
 
