@@ -86,7 +86,7 @@ void report(const CommandContext& context, const DayCards& day, const QString& f
         return;
     }
     for (const QString& name : day.withheld) {
-        context.out << name << " gets no card: waiting for clearance\n";
+        context.out << name << " gets no card before clearance is on file\n";
     }
     context.out << day.cards.size() << " cards are in " << file << '\n';
 }

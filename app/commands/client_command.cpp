@@ -6,6 +6,7 @@
 #include "core/exchange/lift_history_json.h"
 #include "core/store/client_reader.h"
 #include "ui/common/formats.h"
+#include "ui/common/lock_words.h"
 #include "ui/common/rule_words.h"
 
 #include <QJsonArray>
@@ -33,7 +34,8 @@ struct BoardText {
     {
         out << qstring(file.client.name) << ", " << qstring(file.client.goal) << ", with " << qstring(file.coachName) << '\n';
         if (isBlocked()) {
-            out << "  Waiting for clearance: " << qstring(file.clearance.reason) << '\n';
+            const ui::common::LockWords lock = ui::common::lockWordsOf(file.clearance, file.client, today);
+            out << "  " << lock.headline << ". " << (file.clearance.reason.empty() ? QString() : qstring(file.clearance.reason) + QLatin1Char(' ')) << lock.text << '\n';
         }
         for (const clients::Caution& caution : file.cautions) {
             out << "  Take care, " << qstring(caution.bodyPart) << ": " << qstring(caution.text) << '\n';

@@ -2,6 +2,7 @@
 
 #include "core/store/roster_reader.h"
 #include "ui/common/formats.h"
+#include "ui/common/lock_words.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -86,7 +87,8 @@ int runRoster(const CommandContext& context)
     }
     context.out << QStringLiteral("Client").leftJustified(24) << QStringLiteral("Coach").leftJustified(9) << "Sq  Hi  HP  HL  VP  VL  1L  Ca  Next session\n";
     for (const RosterEntry& entry : *entries) {
-        const QString waits = clients::isBlocked(entry.clearance, context.today) ? QStringLiteral("  waiting for clearance") : QString();
+        const QString brief = ui::common::lockWordsOf(entry.clearance, entry.client, context.today).brief;
+        const QString waits = brief.isEmpty() ? QString() : QStringLiteral("  ") + brief.toLower();
         context.out << qstring(entry.client.name).leftJustified(24) << qstring(entry.coachName).leftJustified(9) << stagesText(entry) << nextText(entry) << waits
                     << '\n';
     }

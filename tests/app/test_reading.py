@@ -47,7 +47,7 @@ class Client(StudioTest):
         self.assertIn(" kg", self.good(*self.on_studio("client", "Ferro")))
         self.withdraw_clearance("Joaquin Ferro")
         text = self.good(*self.on_studio("client", "Ferro"))
-        self.assertIn("Waiting for clearance", text)
+        self.assertIn("No loaded work and no card before", text)
         self.assertNotRegex(text, r"\d kg, rest")
         for lift in self.good_json(*self.on_studio("client", "Ferro"))["lifts"]:
             self.assertIsNone(lift["next"])

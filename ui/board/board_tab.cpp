@@ -1,9 +1,9 @@
 #include "ui/board/board_tab.h"
 
 #include "ui/board/board_words.h"
-#include "ui/board/health_words.h"
 #include "ui/board/lift_inspector.h"
 #include "ui/board/stage_board.h"
+#include "ui/common/lock_words.h"
 #include "ui/common/panel.h"
 
 #include <QHBoxLayout>
@@ -39,7 +39,7 @@ BoardTab::BoardTab(const common::Look& look, QWidget* parent)
 void BoardTab::setCase(const ClientCase& client)
 {
     m_client = &client;
-    const LockWords lock = lockWordsOf(client);
+    const common::LockWords lock = common::lockWordsOf(client.clearance, client.client, client.today);
     m_inspector->setLock(lock.headline, lock.text);
     const bool wasEditing = m_inspector->isEditing();
     {

@@ -207,6 +207,22 @@ BoardColumn emptyColumnOf(lifts::Pattern pattern, bool canScreen)
     return column;
 }
 
+BoardColumn lockedColumnOf(const LiftCase& lift)
+{
+    BoardColumn column = columnOf(lift);
+    column.need.reset();
+    if (lift.next.kind == PrescriptionKind::Hold) {
+        return column;
+    }
+    column.spoken = BoardText::tr("%1, stage %2 %3, waits for clearance")
+                        .arg(column.name, QString::number(progression::numberOf(column.stage)), common::stageName(column.stage));
+    column.isOutlined = true;
+    column.title = BoardText::tr("Waits");
+    column.sub = BoardText::tr("for clearance");
+    column.foot.clear();
+    return column;
+}
+
 BoardColumns columnsOf(const ClientCase& client)
 {
     BoardColumns columns;
@@ -214,7 +230,7 @@ BoardColumns columnsOf(const ClientCase& client)
         const std::size_t before = columns.size();
         for (const LiftCase& lift : client.lifts) {
             if (lift.pattern == pattern) {
-                columns.push_back(columnOf(lift));
+                columns.push_back(client.isBlocked() ? lockedColumnOf(lift) : columnOf(lift));
             }
         }
         if (columns.size() == before) {

@@ -10,6 +10,8 @@ namespace chalk::ui::board {
 
 /// The lift as a column of the board.
 [[nodiscard]] BoardColumn columnOf(const LiftCase& lift);
+/// The same for a client who waits for clearance: where the lift stands, and nothing of what would come next.
+[[nodiscard]] BoardColumn lockedColumnOf(const LiftCase& lift);
 /// A pattern that has no lift yet; `canScreen`: its screen can be opened from here.
 [[nodiscard]] BoardColumn emptyColumnOf(lifts::Pattern pattern, bool canScreen = false);
 /// Every lift of the client, and each pattern without one, in the order of the patterns.

@@ -5,7 +5,6 @@
 #include "ui/board/client_words.h"
 #include "ui/board/grid_rows.h"
 #include "ui/board/health_tab.h"
-#include "ui/board/health_words.h"
 #include "ui/board/initials_tile.h"
 #include "ui/board/lift_decisions.h"
 #include "ui/board/lift_inspector.h"
@@ -17,6 +16,7 @@
 #include "ui/common/clock.h"
 #include "ui/common/empty_state.h"
 #include "ui/common/formats.h"
+#include "ui/common/lock_words.h"
 #include "ui/common/look.h"
 #include "ui/common/page_header.h"
 #include "ui/common/prose.h"
@@ -254,7 +254,7 @@ void ClientPage::showBanners()
         m_banners->addWidget(banner);
         banner->show();  // at once: the layout shows it later, and gives it no room until then
     };
-    if (const LockWords lock = lockWordsOf(*m_case); !lock.headline.isEmpty()) {
+    if (const common::LockWords lock = common::lockWordsOf(m_case->clearance, m_case->client, m_case->today); !lock.headline.isEmpty()) {
         add({common::Signal::Pain, QStringLiteral("clearance"), lock.headline + QLatin1Char('.'), lock.text});
     }
     for (const clients::Caution& caution : m_case->cautions) {

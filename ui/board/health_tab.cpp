@@ -4,6 +4,7 @@
 #include "ui/board/health_words.h"
 #include "ui/common/action_button.h"
 #include "ui/common/formats.h"
+#include "ui/common/lock_words.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 
@@ -90,7 +91,7 @@ void HealthTab::setCase(const ClientCase& client)
 {
     clearBody(*m_clearance->body());
     clearBody(*m_cautions->body());
-    addText(*m_clearance, client.isBlocked() ? lockWordsOf(client).headline : clearanceTitleOf(client.clearance), "strong");
+    addText(*m_clearance, client.isBlocked() ? common::lockWordsOf(client.clearance, client.client, client.today).headline : clearanceTitleOf(client.clearance), "strong");
     if (client.isBlocked()) {
         addText(*m_clearance, clearanceTitleOf(client.clearance), "");
     }

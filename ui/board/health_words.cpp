@@ -12,11 +12,6 @@ namespace {
 using clients::Clearance;
 using clients::ClearanceState;
 
-QString firstNameOf(const clients::Client& client)
-{
-    return common::qstring(client.name).section(QLatin1Char(' '), 0, 0);
-}
-
 /// `Wednesday 12 August 2026`: what is on file may be years old.
 QString datedText(base::Date date)
 {
@@ -31,27 +26,6 @@ bool touches(const std::vector<lifts::CautionTag>& tags, const clients::Caution&
 }
 
 }  // namespace
-
-LockWords lockWordsOf(const ClientCase& client)
-{
-    if (!client.isBlocked()) {
-        return {};
-    }
-    const Clearance& clearance = client.clearance;
-    const QString what = BoardText::tr("No loaded work and no card before the answer is recorded.");
-    if (clearance.state == ClearanceState::Granted) {
-        return {BoardText::tr("The clearance has run out"),
-                clearance.validUntil ? BoardText::tr("It was valid until %1. No loaded work and no card before a new one is recorded.")
-                                           .arg(datedText(*clearance.validUntil))
-                                     : what};
-    }
-    if (clearance.state == ClearanceState::Unanswered) {
-        return {BoardText::tr("The health intake is not finished"), BoardText::tr("No loaded work and no card before its questions are answered.")};
-    }
-    const QString letter = clearance.askedOn ? BoardText::tr("The letter went on %1.").arg(datedText(*clearance.askedOn))
-                                             : BoardText::tr("No letter has gone yet.");
-    return {BoardText::tr("Waiting for %1’s doctor").arg(firstNameOf(client.client)), letter + QLatin1Char(' ') + what};
-}
 
 QString clearanceTitleOf(const Clearance& clearance)
 {

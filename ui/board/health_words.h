@@ -7,13 +7,6 @@
 
 namespace chalk::ui::board {
 
-/// Why nothing loaded may be done; both empty where it may.
-struct LockWords {
-    QString headline;  ///< `Waiting for Osric's doctor`
-    QString text;
-};
-[[nodiscard]] LockWords lockWordsOf(const ClientCase& client);
-
 /// `Cleared by the doctor`.
 [[nodiscard]] QString clearanceTitleOf(const clients::Clearance& clearance);
 /// What is on file about it, a sentence each.

@@ -110,17 +110,21 @@ void LiftInspector::makeHead()
     top->addWidget(m_name, 1);
     top->addWidget(m_tag, 0, Qt::AlignTop);
     head->addLayout(top);
+    m_due = new QWidget(this);
+    auto* due = new QVBoxLayout(m_due);
+    due->setContentsMargins(0, 0, 0, 0);
+    due->setSpacing(9);
     m_headline = new Painted(m_look, this);
-    head->addWidget(m_headline);
+    due->addWidget(m_headline);
     m_dials = new Painted(m_look, this);
-    head->addWidget(m_dials);
+    due->addWidget(m_dials);
     m_plates = new Painted(m_look, this);
     m_plates->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     m_setUp = rowLabel({}, "secondary", true, this);
     auto* plates = new QHBoxLayout;
     plates->addWidget(m_plates, 0);
     plates->addWidget(m_setUp, 1);
-    head->addLayout(plates);
+    due->addLayout(plates);
     m_reserve = rowLabel({}, "small", true, this);
     m_reserve->setTextFormat(Qt::RichText);
     auto* steady = new Painted(m_look, this);
@@ -134,21 +138,21 @@ void LiftInspector::makeHead()
     reserve->setSpacing(8);
     reserve->addWidget(steady, 0, Qt::AlignTop);
     reserve->addWidget(m_reserve, 1);
-    head->addLayout(reserve);
+    due->addLayout(reserve);
+    head->addWidget(m_due);
     m_sections->addLayout(head);
 }
 
 void LiftInspector::makeSections()
 {
-    QWidget* whySection = nullptr;
     QLabel* whyTitle = nullptr;
-    QVBoxLayout* why = addSection(&whySection, &whyTitle);
+    QVBoxLayout* why = addSection(&m_whySection, &whyTitle);
     whyTitle->setText(tr("Why"));
-    m_why = new QLabel(whySection);
+    m_why = new QLabel(m_whySection);
     m_why->setWordWrap(true);
     m_why->setTextFormat(Qt::RichText);
     why->addWidget(m_why);
-    m_whyRecord = rowLabel({}, "secondary", true, whySection);
+    m_whyRecord = rowLabel({}, "secondary", true, m_whySection);
     why->addWidget(m_whyRecord);
 
     QVBoxLayout* evidence = addSection(&m_evidenceSection, &m_evidenceTitle);
@@ -296,7 +300,14 @@ void LiftInspector::fillButtons(const LiftCase& lift)
     m_release->setVisible(isOnHold);
     m_change->setVisible(!isOnHold);
     m_hold->setVisible(lift.next.kind == PrescriptionKind::Work);
-    m_buttons->setVisible(!m_isLocked);
+    showLock();
+}
+
+void LiftInspector::showLock()
+{
+    for (QWidget* part : {m_due, m_whySection, m_evidenceSection, m_buttons}) {
+        part->setVisible(!m_isLocked);
+    }
     m_lock->setVisible(m_isLocked);
 }
 
@@ -306,8 +317,7 @@ void LiftInspector::setLock(const QString& headline, const QString& text)
     m_lockHeadline = headline;
     m_lockText = text;
     m_lock->setWords(headline, text.toHtmlEscaped());
-    m_buttons->setVisible(!m_isLocked);
-    m_lock->setVisible(m_isLocked);
+    showLock();
 }
 
 void LiftInspector::setRoom(bool isNarrow, bool isLow)

@@ -67,6 +67,8 @@ private:
     void fillSetUp(const LiftCase& lift);
     void fillSessions(const LiftCase& lift, std::optional<progression::Stage> stage);
     void fillButtons(const LiftCase& lift);
+    /// Locked, nothing of what would come next is shown.
+    void showLock();
     void fit();
 
     const common::Look& m_look;
@@ -85,11 +87,13 @@ private:
 
     QLabel* m_name;
     Painted* m_tag;
+    QWidget* m_due;
     Painted* m_headline;
     Painted* m_dials;
     Painted* m_plates;
     QLabel* m_setUp;
     QLabel* m_reserve;
+    QWidget* m_whySection;
     QLabel* m_why;
     QLabel* m_whyRecord;
     QLabel* m_evidenceTitle;

@@ -1,5 +1,6 @@
 #include "ui/floor/entry_reading.h"
 
+#include "ui/common/lock_words.h"
 #include "ui/floor/entry_lines.h"
 #include "ui/floor/entry_words.h"
 
@@ -130,8 +131,8 @@ EntryReading readRehearsal(const FloorClient& client, const FloorLift& lift)
 EntryReading readEntry(const FloorClient& client, const FloorLift& lift)
 {
     if (client.isBlocked) {
-        return withMessage(EntryState::Blocked, {Signal::Pain, QStringLiteral("clearance"), readingText("Waiting for clearance."),
-                                                 readingText("Nothing is recorded before the doctor’s answer is on file.")});
+        const common::LockWords lock = common::lockWordsOf(client.clearance, client.client, client.session.date);
+        return withMessage(EntryState::Blocked, {Signal::Pain, QStringLiteral("clearance"), lock.headline + QLatin1Char('.'), lock.text});
     }
     if (lift.due.kind == PrescriptionKind::Hold && lift.saved.isNone()) {
         return withMessage(EntryState::OnHold, {Signal::Pain, QStringLiteral("pain"), readingText("On hold."),

@@ -5,6 +5,7 @@
 #include "ui/common/banner.h"
 #include "ui/common/empty_state.h"
 #include "ui/common/formats.h"
+#include "ui/common/lock_words.h"
 #include "ui/common/look.h"
 #include "ui/common/page_header.h"
 #include "ui/floor/card_pane.h"
@@ -146,7 +147,7 @@ void FloorPage::showCard()
     const FloorClient* client = m_desk.client();
     if (client == nullptr || client->isBlocked || client->lifts.empty()) {
         m_cardOf = {};
-        m_card->clearCard(client == nullptr ? QString() : client->isBlocked ? tr("No card before the answer is on file.") : tr("No lifts, no card yet."));
+        m_card->clearCard(client == nullptr ? QString() : client->isBlocked ? tr("No card: %1.").arg(common::lockWordsOf(client->clearance, client->client, client->session.date).brief.toLower()) : tr("No lifts, no card yet."));
         m_card->setUp().clear();
         return;
     }
@@ -168,11 +169,9 @@ void FloorPage::showEmpty()
 {
     const FloorClient* client = m_desk.client();
     if (client != nullptr && client->isBlocked) {
-        const auto asked = client->clearance.askedOn;
-        const QString letter = asked ? tr("The letter went on %1. ").arg(common::shortDayText(*asked)) : QString();
+        const common::LockWords lock = common::lockWordsOf(client->clearance, client->client, client->session.date);
         m_empty->setPicture(QStringLiteral("clearance"), common::Signal::Pain);
-        m_empty->setWords(tr("Waiting for %1’s doctor").arg(client->firstName().toHtmlEscaped()),
-                          letter + tr("Nothing is recorded and no card is printed before the answer is on file."));
+        m_empty->setWords(lock.headline.toHtmlEscaped(), lock.text.toHtmlEscaped());
         m_emptyAction->setText(tr("Open the health page"));
     } else if (client != nullptr) {
         m_empty->setPicture(QString());

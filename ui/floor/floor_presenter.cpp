@@ -142,7 +142,9 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
         const bool isChosen = lift.saved.isNone() && room > 0 && std::find(chosen.begin(), chosen.end(), lift.id) != chosen.end();
         room -= isChosen ? 1 : 0;
         const bool isShown = !lift.saved.isNone() || isChosen;
-        (isShown ? client.lifts : client.others).push_back(std::move(lift));
+        if (!client.isBlocked || !lift.saved.isNone()) {
+            (isShown ? client.lifts : client.others).push_back(std::move(lift));
+        }
     }
     return client;
 }

@@ -49,7 +49,7 @@ CardDialog::CardDialog(const CardDialogServices& services, std::vector<sessions:
     setPaper(m_paper);
     if (!m_withheld.isEmpty()) {
         say(common::Signal::Pain, QStringLiteral("clearance"), tr("No card for %1.").arg(m_withheld.join(QStringLiteral(", "))),
-            tr("The doctor’s answer is not on file yet."));
+            tr("Clearance is not on file."));
     } else if (m_cards.empty()) {
         say(common::Signal::Info, QStringLiteral("info"), tr("There is no card to make."), tr("Nobody with lifts is booked."));
     }

@@ -1,6 +1,7 @@
 #include "ui/roster/row_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/lock_words.h"
 
 #include <QCoreApplication>
 
@@ -25,9 +26,7 @@ QString separated(const QString& a, const QString& b)
 QString unbookedText(const store::RosterEntry& entry, base::Date today)
 {
     if (clients::isBlocked(entry.clearance, today)) {
-        return entry.clearance.state == clients::ClearanceState::Recommended && entry.clearance.askedOn
-                   ? rowWords(QT_TRANSLATE_NOOP("Roster", "Waiting for letter"))
-                   : rowWords(QT_TRANSLATE_NOOP("Roster", "Waiting for clearance"));
+        return common::lockWordsOf(entry.clearance, entry.client, today).brief;
     }
     if (entry.client.awayUntil && today < *entry.client.awayUntil) {
         return rowWords(QT_TRANSLATE_NOOP("Roster", "Away, back %1")).arg(common::shortDayText(*entry.client.awayUntil));
