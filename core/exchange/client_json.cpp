@@ -1,5 +1,6 @@
 #include "core/exchange/client_json.h"
 
+#include "core/exchange/client_form_json.h"
 #include "core/exchange/lift_json.h"
 #include "core/exchange/studio_fields.h"
 
@@ -24,12 +25,15 @@ public:
     DocumentClient read()
     {
         m_reader.allowOnly({"name", "born", "goal", "coach", "unit", "body_mass", "started", "sessions_per_week", "away_until", "clearance", "cautions",
-                            "sessions", "lifts"});
+                            "sessions", "lifts", "forms", "letters"});
         readProfile();
         readClearance();
         eachOf(m_reader, "cautions", [this](ObjectReader& item) { readCaution(item); });
         eachOf(m_reader, "sessions", [this](ObjectReader& item) { readSession(item); });
         readLifts();
+        checkPlannedLifts();
+        readForms();
+        readLetters();
         return std::move(m_client);
     }
 
@@ -55,13 +59,14 @@ private:
     {
         clients::Clearance& clearance = m_client.clearance;
         ObjectReader item(m_reader.required("clearance"), m_reader.pathOf("clearance"));
-        item.allowOnly({"state", "reason", "asked", "granted", "valid_until", "limits"});
-        clearance.state = wordAt(item, "state", clients::clearanceStateOf, "not_needed, recommended, stop_and_seek or granted");
+        item.allowOnly({"state", "reason", "asked", "granted", "valid_until", "limits", "granted_by"});
+        clearance.state = wordAt(item, "state", clients::clearanceStateOf, "not_needed, recommended, stop_and_seek, granted or unanswered");
         clearance.reason = proseAt(item, "reason");
         clearance.askedOn = optionalDayAt(item, "asked");
         clearance.grantedOn = optionalDayAt(item, "granted");
         clearance.validUntil = optionalDayAt(item, "valid_until");
         clearance.limits = proseAt(item, "limits");
+        clearance.grantedBy = item.has("granted_by") ? labelAt(item, "granted_by") : std::string();
         checkPast(item, "asked", clearance.askedOn);
         checkPast(item, "granted", clearance.grantedOn);
         if (clearance.askedOn && clearance.grantedOn && *clearance.grantedOn < *clearance.askedOn) {
@@ -103,7 +108,7 @@ private:
 
     void readSession(ObjectReader& reader)
     {
-        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state"});
+        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts"});
         sessions::Session session;
         session.code = labelAt(reader, "code");
         if (reader.isSound() && !m_codes.insert(session.code).second) {
@@ -121,7 +126,67 @@ private:
         if (isOver && session.date > m_studio.today) {
             reader.fail("state", "cannot be: the session lies after the studio's day");
         }
+        if (reader.has("lifts")) {
+            readPlannedLifts(reader, session.code);
+        }
         m_client.sessions.push_back(std::move(session));
+    }
+
+    void readPlannedLifts(ObjectReader& reader, const std::string& code)
+    {
+        std::vector<lifts::Pattern>& planned = m_client.plannedLifts[code];
+        const QJsonArray keys = reader.array("lifts");
+        for (qsizetype i = 0; i < keys.size(); ++i) {
+            const auto pattern = lifts::patternOf(keys[i].toString().toStdString());
+            const std::string place = fmt::format("{}[{}]", reader.pathOf("lifts"), i);
+            if (!pattern) {
+                reader.take({place, "is no pattern"});
+            } else if (std::find(planned.begin(), planned.end(), *pattern) != planned.end()) {
+                reader.take({place, "is named twice"});
+            } else {
+                planned.push_back(*pattern);
+            }
+        }
+        if (planned.empty()) {
+            reader.fail("lifts", "must name a pattern, or be left out");
+        }
+    }
+
+    /// Every planned lift has to be one that the client has.
+    void checkPlannedLifts()
+    {
+        for (std::size_t i = 0; i < m_client.sessions.size() && m_reader.isSound(); ++i) {
+            const auto planned = m_client.plannedLifts.find(m_client.sessions[i].code);
+            for (std::size_t j = 0; planned != m_client.plannedLifts.end() && j < planned->second.size(); ++j) {
+                const lifts::Pattern pattern = planned->second[j];
+                const bool isThere = std::any_of(m_client.lifts.begin(), m_client.lifts.end(), [pattern](const DocumentLift& lift) { return lift.pattern == pattern; });
+                if (!isThere) {
+                    m_reader.take({fmt::format("sessions[{}].lifts[{}]", i, j), "is no lift of this client"});
+                }
+            }
+        }
+    }
+
+    void readForms()
+    {
+        const QJsonArray array = m_reader.has("forms") ? m_reader.array("forms") : QJsonArray();
+        std::set<std::string_view> open;
+        for (qsizetype i = 0; i < array.size() && m_reader.isSound(); ++i) {
+            const std::string place = fmt::format("forms[{}]", i);
+            m_client.forms.push_back(taken(m_reader, readForm(array[i], place, m_studio.today)));
+            const DocumentForm& form = m_client.forms.back();
+            if (m_reader.isSound() && !form.isFinished && !open.insert(studio::kindOf(form.content)).second) {
+                m_reader.take({place + ".finished", "must be true: another form of this kind is open already"});
+            }
+        }
+    }
+
+    void readLetters()
+    {
+        const QJsonArray array = m_reader.has("letters") ? m_reader.array("letters") : QJsonArray();
+        for (qsizetype i = 0; i < array.size() && m_reader.isSound(); ++i) {
+            m_client.letters.push_back(taken(m_reader, readLetter(array[i], fmt::format("letters[{}]", i), m_studio.today)));
+        }
     }
 
     void readLifts()

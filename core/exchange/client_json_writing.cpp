@@ -1,3 +1,4 @@
+#include "core/exchange/client_form_json.h"
 #include "core/exchange/client_json.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_writing.h"
@@ -53,10 +54,13 @@ QJsonObject written(const clients::Clearance& clearance)
     putDay(object, "granted", clearance.grantedOn);
     putDay(object, "valid_until", clearance.validUntil);
     put(object, "limits", textOf(clearance.limits));
+    if (!clearance.grantedBy.empty()) {
+        put(object, "granted_by", textOf(clearance.grantedBy));
+    }
     return object;
 }
 
-QByteArray written(const sessions::Session& session, const StudioDocument& studio)
+QByteArray written(const sessions::Session& session, const DocumentClient& client, const StudioDocument& studio)
 {
     QJsonObject object;
     put(object, "code", textOf(session.code));
@@ -68,6 +72,13 @@ QByteArray written(const sessions::Session& session, const StudioDocument& studi
     put(object, "places", session.placeCapacity);
     put(object, "kind", textOf(sessions::keyOf(session.kind)));
     put(object, "state", textOf(sessions::keyOf(session.state)));
+    if (const auto planned = client.plannedLifts.find(session.code); planned != client.plannedLifts.end()) {
+        QJsonArray lifts;
+        for (const lifts::Pattern pattern : planned->second) {
+            lifts.append(textOf(lifts::keyOf(pattern)));
+        }
+        put(object, "lifts", lifts);
+    }
     return lineOf(object);
 }
 
@@ -108,8 +119,14 @@ QByteArray writtenClient(const DocumentClient& client, const StudioDocument& stu
     writeProfile(writer, client.client, studio);
     writer.field("clearance", written(client.clearance));
     writeList(writer, "cautions", client.cautions, [](const clients::Caution& caution) { return written(caution); });
-    writeList(writer, "sessions", client.sessions, [&studio](const sessions::Session& session) { return written(session, studio); });
+    writeList(writer, "sessions", client.sessions, [&](const sessions::Session& session) { return written(session, client, studio); });
     writeList(writer, "lifts", client.lifts, [](const DocumentLift& lift) { return writtenLift(lift, 2); });
+    if (!client.forms.empty()) {
+        writeList(writer, "forms", client.forms, [](const DocumentForm& form) { return lineOf(toJson(form)); });
+    }
+    if (!client.letters.empty()) {
+        writeList(writer, "letters", client.letters, [](const DocumentLetter& letter) { return lineOf(toJson(letter)); });
+    }
     return writer.finished() + "\n";
 }
 

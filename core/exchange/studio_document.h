@@ -6,6 +6,8 @@ namespace chalk::exchange {
 
 using studio::DocumentClient;
 using studio::DocumentEvent;
+using studio::DocumentForm;
+using studio::DocumentLetter;
 using studio::DocumentLift;
 using studio::StudioDocument;
 using studio::StudioEquipment;

@@ -3,6 +3,7 @@
 #include "core/exchange/client_json.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_text.h"
+#include "core/exchange/plan_template_json.h"
 #include "core/exchange/studio_fields.h"
 
 #include <QJsonArray>
@@ -58,12 +59,42 @@ void readFormat(ObjectReader& reader)
     }
 }
 
-JsonResult<StudioDocument> readHeader(const QJsonValue& value)
+void readTemplates(ObjectReader& reader, const lifts::Catalogue& catalogue, StudioDocument& document)
+{
+    const QJsonArray array = reader.has("templates") ? reader.array("templates") : QJsonArray();
+    std::set<std::string> names;
+    for (qsizetype i = 0; i < array.size() && reader.isSound(); ++i) {
+        const std::string place = fmt::format("templates[{}]", i);
+        document.templates.push_back(taken(reader, readPlanTemplate(array[i], place, catalogue)));
+        if (reader.isSound() && !names.insert(document.templates.back().name).second) {
+            reader.take({place + ".name", "is that of another template already"});
+        }
+    }
+}
+
+void readRestingLimits(ObjectReader& reader, StudioDocument& document)
+{
+    if (!reader.has("resting_limits")) {
+        return;
+    }
+    ObjectReader item(reader.required("resting_limits"), "resting_limits");
+    item.allowOnly({"heart_rate", "systolic", "diastolic"});
+    document.restingLimits = {item.wholeNumber("heart_rate", 0, 1000), item.wholeNumber("systolic", 0, 1000), item.wholeNumber("diastolic", 0, 1000)};
+    const auto faulty = clients::faultyLimitOf(document.restingLimits);
+    if (item.isSound() && faulty) {
+        item.fail(*faulty, "is out of its range");
+    }
+    if (item.fault()) {
+        reader.take(*item.fault());
+    }
+}
+
+JsonResult<StudioDocument> readHeader(const QJsonValue& value, const lifts::Catalogue& catalogue)
 {
     ObjectReader reader(value, {});
     StudioDocument document;
     readFormat(reader);
-    reader.allowOnly({"format", "name", "today", "coaches", "equipment"});
+    reader.allowOnly({"format", "name", "today", "coaches", "equipment", "templates", "resting_limits"});
     document.name = labelAt(reader, "name");
     document.today = dayAt(reader, "today");
     std::set<std::string> names;
@@ -76,6 +107,8 @@ JsonResult<StudioDocument> readHeader(const QJsonValue& value)
     });
     std::set<std::string> keys;
     eachOf(reader, "equipment", [&document, &keys](ObjectReader& item) { document.equipment.push_back(readItem(item, keys)); });
+    readTemplates(reader, catalogue, document);
+    readRestingLimits(reader, document);
     return resultOf(reader, std::move(document));
 }
 
@@ -100,7 +133,7 @@ StudioResult<StudioDocument> readStudio(const StudioFiles& files, const lifts::C
     if (header == files.end()) {
         return tl::make_unexpected(StudioFault{headerName(), {}, {{}, "is missing"}});
     }
-    auto document = readFile(headerName(), header->second, readHeader);
+    auto document = readFile(headerName(), header->second, [&](const QJsonValue& value) { return readHeader(value, catalogue); });
     std::set<std::string> codes;
     for (const auto& [name, text] : files) {
         if (!document || name == headerName()) {

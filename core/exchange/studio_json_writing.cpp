@@ -2,6 +2,7 @@
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/line_writer.h"
+#include "core/exchange/plan_template_json.h"
 #include "core/exchange/studio_json.h"
 
 #include <algorithm>
@@ -42,6 +43,18 @@ QByteArray writtenHeader(const StudioDocument& document)
                                 {QStringLiteral("equipment"), toJson(item.equipment)}}));
     }
     writer.list("equipment", items);
+    items.clear();
+    for (const planning::PlanTemplate& plan : document.templates) {
+        items.push_back(lineOf(toJson(plan)));
+    }
+    if (!items.empty()) {
+        writer.list("templates", items);
+    }
+    if (document.restingLimits != clients::RestingLimits()) {
+        writer.field("resting_limits", QJsonObject{{QStringLiteral("heart_rate"), document.restingLimits.heartRate},
+                                                   {QStringLiteral("systolic"), document.restingLimits.systolic},
+                                                   {QStringLiteral("diastolic"), document.restingLimits.diastolic}});
+    }
     return writer.finished() + "\n";
 }
 

@@ -1,7 +1,10 @@
 #include "core/store/studio_export.h"
 
+#include "core/exchange/catalogue_json.h"
+#include "core/store/document_rows.h"
 #include "core/store/profile_rows.h"
 #include "core/store/studio_reader.h"
+#include "core/store/studio_settings.h"
 
 #include <map>
 #include <utility>
@@ -41,6 +44,9 @@ public:
         }
         document.sessions = readSessions(client.id);
         document.lifts = readLifts(client.id);
+        document.plannedLifts = readPlannedLifts(m_database, client.id);
+        document.forms = readDocumentForms(m_database, client.id);
+        document.letters = readDocumentLetters(m_database, client.id);
         return document;
     }
 
@@ -118,7 +124,12 @@ Result<exchange::StudioDocument> exportStudio(Database& database, base::Date tod
     if (!coaches || !equipment || !name) {
         return tl::make_unexpected(*database.failure());
     }
-    exchange::StudioDocument document{*name, *coaches, *equipment, {}, today};
+    const auto limits = StudioSettings(database).restingLimits();
+    auto templates = readDocumentTemplates(database, exchange::builtInCatalogue());
+    if (!limits || database.failure()) {
+        return tl::make_unexpected(*database.failure());
+    }
+    exchange::StudioDocument document{*name, *coaches, *equipment, {}, today, std::move(templates), *limits};
     ClientsExport reading(database, *coaches);
     const std::vector<clients::Client> clients = reading.clients();
     const int count = static_cast<int>(clients.size());

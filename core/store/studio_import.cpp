@@ -1,6 +1,7 @@
 #include "core/store/studio_import.h"
 
 #include "core/exchange/equipment_json.h"
+#include "core/store/document_rows.h"
 #include "core/store/lift_codec.h"
 
 #include <QJsonDocument>
@@ -73,10 +74,41 @@ void StudioImport::add(const DocumentClient& client)
     addProfile(client, id);
     addSessions(client.sessions, id);
     WeekVolumes weeks;
+    m_lifts.clear();
     for (const DocumentLift& lift : client.lifts) {
         addLift(lift, id, weeks);
     }
     m_cache.changeVolumes(id, {}, weeks);
+    addPlannedLifts(client);
+    insertForms(m_database, id, client.forms);
+    insertLetters(m_database, id, client.letters);
+}
+
+void StudioImport::addOwn(const std::vector<planning::PlanTemplate>& templates, const clients::RestingLimits& limits)
+{
+    insertTemplates(m_database, templates);
+    insertSettings(m_database, limits);
+}
+
+void StudioImport::addPlannedLifts(const DocumentClient& client)
+{
+    for (const auto& [code, patterns] : client.plannedLifts) {
+        std::vector<base::LiftId> lifts;
+        for (const lifts::Pattern pattern : patterns) {
+            const auto lift = m_lifts.find(pattern);
+            if (lift == m_lifts.end()) {
+                refuse(QStringLiteral("there is no lift %1 for session %2").arg(qstringOf(lifts::keyOf(pattern)), qstringOf(code)));
+                return;
+            }
+            lifts.push_back(lift->second);
+        }
+        const auto session = m_sessionsByCode.find(code);
+        if (session == m_sessionsByCode.end()) {
+            refuse(QStringLiteral("there is no session %1 for planned lifts").arg(qstringOf(code)));
+            return;
+        }
+        insertPlannedLifts(m_database, session->second, lifts);
+    }
 }
 
 void StudioImport::addProfile(const DocumentClient& client, base::ClientId id)
@@ -102,6 +134,7 @@ void StudioImport::addLift(const DocumentLift& lift, base::ClientId client, Week
     NewLift fresh{lift.pattern, lift.equipmentKey, lift.setup, lift.startedOn};
     fresh.setup.kit.exerciseKey = lift.exerciseKey;
     const base::LiftId id = m_inserts.lift(client, fresh);
+    m_lifts[lift.pattern] = id;
     addEvents(lift.events, id);
     judge(lift.events, id, weeks);
 }
@@ -173,6 +206,7 @@ Result<void> StudioImport::finish()
 Result<void> importStudio(Database& database, const exchange::StudioDocument& document, const QString& atUtc, const Progress& progress)
 {
     StudioImport import(database, document.name, document.coaches, document.equipment, atUtc);
+    import.addOwn(document.templates, document.restingLimits);
     const int count = static_cast<int>(document.clients.size());
     for (int i = 0; i < count && !import.hasFailed(); ++i) {
         if (progress && !progress(i, count)) {

@@ -22,6 +22,8 @@ public:
     StudioImport(Database& database, const std::string& name, const std::vector<clients::Coach>& coaches,
                  const std::vector<exchange::StudioEquipment>& equipment, const QString& atUtc);
 
+    /// The studio's own templates and limits; may be left out.
+    void addOwn(const std::vector<planning::PlanTemplate>& templates, const clients::RestingLimits& limits);
     /// Ids of coaches are those of the document; ids of clients, sessions and cautions are given anew.
     void add(const exchange::DocumentClient& client);
     [[nodiscard]] bool hasFailed() const { return m_database.failure().has_value(); }
@@ -33,6 +35,7 @@ private:
     [[nodiscard]] base::CoachId coachOf(base::CoachId inDocument);
     void addProfile(const exchange::DocumentClient& client, base::ClientId id);
     void addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client);
+    void addPlannedLifts(const exchange::DocumentClient& client);
     void addLift(const exchange::DocumentLift& lift, base::ClientId client, WeekVolumes& weeks);
     void addEvents(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift);
     void judge(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift, WeekVolumes& weeks);
@@ -45,6 +48,7 @@ private:
     std::string m_client;                                     ///< the name of the present one
     std::map<base::CoachId, base::CoachId> m_coaches;         ///< by id in the document
     std::map<std::string, base::SessionId> m_sessionsByCode;  ///< of the present client
+    std::map<lifts::Pattern, base::LiftId> m_lifts;           ///< of the present client
     ClientInserts m_inserts;
     Statement m_insertSession;
 };

@@ -4,7 +4,6 @@
 #include "core/store/statement.h"
 
 #include <QJsonDocument>
-#include <QJsonObject>
 
 namespace chalk::store {
 
@@ -41,11 +40,16 @@ Result<void> StudioSettings::setRestingLimits(const clients::RestingLimits& limi
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("%1 is out of its range").arg(QLatin1String(*field))});
     }
     QJsonObject settings = readSettings(m_database);
-    settings.insert(QStringLiteral("resting_limits"), QJsonObject{{QStringLiteral("heart_rate"), limits.heartRate},
-                                                                  {QStringLiteral("systolic"), limits.systolic},
-                                                                  {QStringLiteral("diastolic"), limits.diastolic}});
+    settings.insert(QStringLiteral("resting_limits"), written(limits).value(QStringLiteral("resting_limits")));
     Statement(m_database, QStringLiteral("UPDATE studio SET settings = ?")).run(QString::fromUtf8(QJsonDocument(settings).toJson(QJsonDocument::Compact)));
     return transaction.commit();
+}
+
+QJsonObject StudioSettings::written(const clients::RestingLimits& limits)
+{
+    return {{QStringLiteral("resting_limits"), QJsonObject{{QStringLiteral("heart_rate"), limits.heartRate},
+                                                           {QStringLiteral("systolic"), limits.systolic},
+                                                           {QStringLiteral("diastolic"), limits.diastolic}}}};
 }
 
 }  // namespace chalk::store

@@ -3,6 +3,8 @@
 #include "core/clients/resting_reading.h"
 #include "core/store/database.h"
 
+#include <QJsonObject>
+
 namespace chalk::store {
 
 /// What a studio has set for itself. What it has not set has its stated default.
@@ -14,6 +16,9 @@ public:
     [[nodiscard]] Result<clients::RestingLimits> restingLimits();
     /// Refused outside of the ranges of faultyLimitOf.
     [[nodiscard]] Result<void> setRestingLimits(const clients::RestingLimits& limits);
+
+    /// Settings with these limits and nothing else.
+    [[nodiscard]] static QJsonObject written(const clients::RestingLimits& limits);
 
 private:
     Database& m_database;

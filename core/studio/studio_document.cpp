@@ -43,6 +43,13 @@ void slideClient(DocumentClient& client, int days)
     for (DocumentLift& lift : client.lifts) {
         slideLift(lift, days);
     }
+    for (DocumentForm& form : client.forms) {
+        slideForm(form, days);
+    }
+    for (DocumentLetter& letter : client.letters) {
+        letter.day = letter.day + days;
+        slide(letter.validUntil, days);
+    }
 }
 
 /// A moment of a studio's life, and what of a client's log lies after it.
@@ -66,9 +73,22 @@ public:
         }
         const auto isUnborn = [this](const DocumentLift& lift) { return lift.startedOn > m_day || (lift.startedOn == m_day && lift.events.empty()); };
         client.lifts.erase(std::remove_if(client.lifts.begin(), client.lifts.end(), isUnborn), client.lifts.end());
+        std::erase_if(client.forms, [this](const DocumentForm& form) { return form.day > m_day; });
+        std::erase_if(client.letters, [this](const DocumentLetter& letter) { return letter.day > m_day; });
+        dropPlansOfUnborn(client);
     }
 
 private:
+    static void dropPlansOfUnborn(DocumentClient& client)
+    {
+        for (auto& planned : client.plannedLifts) {
+            std::erase_if(planned.second, [&client](lifts::Pattern pattern) {
+                return std::none_of(client.lifts.begin(), client.lifts.end(), [pattern](const DocumentLift& lift) { return lift.pattern == pattern; });
+            });
+        }
+        std::erase_if(client.plannedLifts, [](const auto& planned) { return planned.second.empty(); });
+    }
+
     [[nodiscard]] bool isAhead(const sessions::Session& session) const
     {
         return session.date > m_day || (session.date == m_day && session.startMinute >= m_minute);

@@ -1,11 +1,15 @@
 #pragma once
 
 #include "core/clients/client.h"
+#include "core/clients/resting_reading.h"
 #include "core/lifts/equipment.h"
+#include "core/planning/plan_template.h"
 #include "core/progression/event.h"
 #include "core/progression/lift_state.h"
 #include "core/sessions/session.h"
+#include "core/studio/client_form.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -50,6 +54,9 @@ struct DocumentClient {
     clients::Clearance clearance;
     std::vector<DocumentLift> lifts;  ///< one of a pattern at most
     std::vector<sessions::Session> sessions;
+    std::map<std::string, std::vector<lifts::Pattern>> plannedLifts{};  ///< by the code of a session: what it was planned with, in order
+    std::vector<DocumentForm> forms{};      ///< in the order in which they were begun
+    std::vector<DocumentLetter> letters{};  ///< in the order in which they came in
 
     bool operator==(const DocumentClient&) const = default;
 };
@@ -60,7 +67,9 @@ struct StudioDocument {
     std::vector<clients::Coach> coaches;
     std::vector<StudioEquipment> equipment;
     std::vector<DocumentClient> clients;
-    base::Date today;  ///< the last day that anything is known of: what was done lies on it or before
+    base::Date today{};  ///< the last day that anything is known of: what was done lies on it or before
+    std::vector<planning::PlanTemplate> templates{};  ///< the studio's own, each with a name of its own
+    clients::RestingLimits restingLimits{};
 
     bool operator==(const StudioDocument&) const = default;
 };

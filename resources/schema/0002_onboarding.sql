@@ -40,3 +40,11 @@ CREATE TABLE plan_template (
 
 -- The studio's own figures, where they are not those by default. JSON.
 ALTER TABLE studio ADD COLUMN settings TEXT NOT NULL DEFAULT '{}';
+
+-- The lifts that a session was planned with, in the order in which they are done. A session without any takes those that waited longest.
+CREATE TABLE session_lift (
+    session_id INTEGER NOT NULL REFERENCES session (id),
+    position INTEGER NOT NULL CHECK (position >= 0),
+    lift_id INTEGER NOT NULL REFERENCES lift (id),
+    PRIMARY KEY (session_id, position)
+) STRICT, WITHOUT ROWID;

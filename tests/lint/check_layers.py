@@ -16,7 +16,7 @@ DOMAIN = {
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
     "checkin": ("clients", "lifts", "screens", "progression", "sessions", "analysis", "planning"),
-    "studio": ("clients", "lifts", "screens", "progression", "sessions"),
+    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning"),
     "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "checkin"),
 }
 STORE = ("store", "exchange")

@@ -2,10 +2,13 @@
 
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/studio_folder.h"
+#include "core/store/client_forms.h"
 #include "core/store/client_reader.h"
 #include "core/store/record_writer.h"
 #include "core/store/studio_export.h"
 #include "core/store/studio_reader.h"
+#include "core/store/studio_settings.h"
+#include "tests/support/kept_client.h"
 #include "tests/support/lift_on_test.h"
 #include "tests/support/small_studio.h"
 
@@ -40,6 +43,43 @@ TEST(StudioImport, WhatGoesInComesOutAgain)
     const auto out = exportStudio(studio.database(), test::smallStudioDay());
     ASSERT_TRUE(out) << out.error().message.toStdString();
     EXPECT_EQ(*out, document);
+}
+
+TEST(StudioImport, WhatOnboardingKeepsComesOutAgain)
+{
+    exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    test::addKept(document);
+    test::StudioOnTest studio(document);
+    const auto out = exportStudio(studio.database(), test::smallStudioDay());
+    ASSERT_TRUE(out) << out.error().message.toStdString();
+    EXPECT_EQ(*out, document);
+    EXPECT_EQ(exchange::writeStudio(*out), exchange::writeStudio(document));
+}
+
+TEST(StudioImport, WhatOnboardingKeepsIsReadByTheReadersOfTheScreens)
+{
+    exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    test::addKept(document);
+    test::StudioOnTest studio(document);
+    const base::ClientId ada = test::clientNamed(studio.database(), "Ada Lund");
+    ClientForms forms(studio.database());
+    EXPECT_EQ(forms.profile(ada).value(), std::get<clients::Profile>(document.clients[0].forms[0].content));
+    EXPECT_EQ(forms.healthIntake(ada).value(), std::get<clients::HealthIntake>(document.clients[0].forms[4].content));
+    EXPECT_EQ(forms.planDraft(ada).value(), std::get<planning::PlanDraft>(document.clients[0].forms[5].content));
+    EXPECT_EQ(forms.letters(ada).value().size(), 2U);
+    EXPECT_EQ(StudioSettings(studio.database()).restingLimits().value().heartRate, 110);
+}
+
+TEST(StudioImport, AFormThatCannotBeReadIsNamedOnTheWayOut)
+{
+    exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    test::addKept(document);
+    test::StudioOnTest studio(document);
+    studio.rows(QStringLiteral("UPDATE form SET detail = '{\"pronoun\": 1}' WHERE id = 1"));
+    const auto out = exportStudio(studio.database(), test::smallStudioDay());
+    ASSERT_FALSE(out);
+    EXPECT_EQ(out.error().kind, StoreError::Kind::Damaged);
+    EXPECT_TRUE(out.error().message.contains(QLatin1String("form 1, pronoun"))) << out.error().message.toStdString();
 }
 
 TEST(StudioImport, TheDemoStudioComesOutAsTheSameFiles)

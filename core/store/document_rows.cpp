@@ -1,0 +1,129 @@
+#include "core/store/document_rows.h"
+
+#include "core/exchange/client_form_json.h"
+#include "core/exchange/plan_template_json.h"
+#include "core/store/lift_codec.h"
+#include "core/store/profile_rows.h"
+#include "core/store/studio_settings.h"
+
+#include <QJsonDocument>
+
+namespace chalk::store {
+
+namespace {
+
+QString compactText(const QJsonObject& object)
+{
+    return QString::fromUtf8(QJsonDocument(object).toJson(QJsonDocument::Compact));
+}
+
+QJsonObject objectIn(const Statement& row, int column)
+{
+    return QJsonDocument::fromJson(row.qtext(column).toUtf8()).object();
+}
+
+void failAt(Database& database, const QString& what, const exchange::JsonFault& fault)
+{
+    database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: %2, %3 %4")
+                                                  .arg(database.target(), what, QString::fromStdString(fault.field), QString::fromStdString(fault.reason))});
+}
+
+}  // namespace
+
+void insertForms(Database& database, base::ClientId client, const std::vector<studio::DocumentForm>& forms)
+{
+    Statement insert(database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, ?, ?, ?, ?)"));
+    for (const studio::DocumentForm& form : forms) {
+        insert.run(client, studio::kindOf(form.content), form.day, form.isFinished, compactText(exchange::toJson(form.content)));
+    }
+}
+
+void insertLetters(Database& database, base::ClientId client, const std::vector<studio::DocumentLetter>& letters)
+{
+    Statement insert(database, QStringLiteral("INSERT INTO letter (client_id, written_by, day, valid_until_day, limits, findings, file_name, file) "
+                                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?)"));
+    for (const studio::DocumentLetter& letter : letters) {
+        insert.run(client, letter.writtenBy, letter.day, letter.validUntil, letter.limits, textOfMarks(letter.answers), letter.fileName,
+                   QByteArray::fromStdString(letter.copy));
+    }
+}
+
+void insertTemplates(Database& database, const std::vector<planning::PlanTemplate>& templates)
+{
+    Statement insert(database, QStringLiteral("INSERT INTO plan_template (name, detail) VALUES (?, ?)"));
+    for (const planning::PlanTemplate& plan : templates) {
+        insert.run(plan.name, compactText(exchange::toJson(plan)));
+    }
+}
+
+void insertSettings(Database& database, const clients::RestingLimits& limits)
+{
+    if (limits != clients::RestingLimits()) {
+        Statement(database, QStringLiteral("UPDATE studio SET settings = ?")).run(compactText(StudioSettings::written(limits)));
+    }
+}
+
+void insertPlannedLifts(Database& database, base::SessionId session, const std::vector<base::LiftId>& lifts)
+{
+    Statement insert(database, QStringLiteral("INSERT INTO session_lift (session_id, position, lift_id) VALUES (?, ?, ?)"));
+    for (std::size_t i = 0; i < lifts.size(); ++i) {
+        insert.run(session, static_cast<int>(i), lifts[i]);
+    }
+}
+
+std::vector<studio::DocumentForm> readDocumentForms(Database& database, base::ClientId client)
+{
+    std::vector<studio::DocumentForm> forms;
+    Statement rows(database, QStringLiteral("SELECT kind, day, is_finished, detail, id FROM form WHERE client_id = ? ORDER BY id"));
+    rows.run(client);
+    while (rows.next()) {
+        auto content = exchange::readFormContent(rows.text(0), objectIn(rows, 3), {});
+        if (!content) {
+            failAt(database, QStringLiteral("form %1").arg(rows.integer(4)), content.error());
+            break;
+        }
+        forms.push_back({rows.date(1), rows.number(2) == 1, *std::move(content)});
+    }
+    return forms;
+}
+
+std::vector<studio::DocumentLetter> readDocumentLetters(Database& database, base::ClientId client)
+{
+    std::vector<studio::DocumentLetter> letters;
+    Statement rows(database, QStringLiteral("SELECT written_by, day, valid_until_day, limits, findings, file_name, file FROM letter WHERE client_id = ? ORDER BY id"));
+    rows.run(client);
+    while (rows.next()) {
+        letters.push_back({rows.text(0), rows.date(1), rows.optionalDate(2), rows.text(3), marksOf(rows.qtext(4)), rows.text(5), rows.bytes(6).toStdString()});
+    }
+    return letters;
+}
+
+std::vector<planning::PlanTemplate> readDocumentTemplates(Database& database, const lifts::Catalogue& catalogue)
+{
+    std::vector<planning::PlanTemplate> templates;
+    Statement rows(database, QStringLiteral("SELECT name, detail FROM plan_template ORDER BY id"));
+    rows.run();
+    while (rows.next()) {
+        auto plan = exchange::readPlanTemplate(objectIn(rows, 1), {}, catalogue);
+        if (!plan) {
+            failAt(database, QStringLiteral("the template %1").arg(rows.qtext(0)), plan.error());
+            break;
+        }
+        templates.push_back(*std::move(plan));
+    }
+    return templates;
+}
+
+std::map<std::string, std::vector<lifts::Pattern>> readPlannedLifts(Database& database, base::ClientId client)
+{
+    std::map<std::string, std::vector<lifts::Pattern>> planned;
+    Statement rows(database, QStringLiteral("SELECT s.code, l.pattern, l.id FROM session s JOIN session_lift p ON p.session_id = s.id JOIN lift l ON l.id = p.lift_id "
+                                            "WHERE s.client_id = ? ORDER BY s.id, p.position"));
+    rows.run(client);
+    while (rows.next()) {
+        planned[rows.text(0)].push_back(rows.known(lifts::patternOf(rows.text(1)), 1, "lift", 2));
+    }
+    return planned;
+}
+
+}  // namespace chalk::store
