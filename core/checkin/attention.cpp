@@ -64,9 +64,9 @@ std::optional<AttentionReason> clearanceDue(const clients::Clearance& clearance,
     case ClearanceState::NotNeeded:
         return std::nullopt;
     case ClearanceState::Recommended:
-        return ClearanceDue{clearance.askedOn ? Cause::Waiting : Cause::NotAsked, clearance.askedOn, clearance.reason};
+        return ClearanceDue{clearance.askedOn ? Cause::Waiting : Cause::NotAsked, clearance.askedOn, clearance.reason, clearance.remindOn};
     case ClearanceState::StopAndSeek:
-        return ClearanceDue{Cause::StopAndSeek, clearance.askedOn, clearance.reason};
+        return ClearanceDue{Cause::StopAndSeek, clearance.askedOn, clearance.reason, clearance.remindOn};
     case ClearanceState::Unanswered:
         return ClearanceDue{Cause::IntakeOpen, {}, {}};
     case ClearanceState::Granted:

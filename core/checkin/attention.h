@@ -36,6 +36,7 @@ struct ClearanceDue {
     Cause cause = Cause::NotAsked;
     std::optional<base::Date> day;
     std::string reason;  ///< which answers asked for it; may be empty
+    std::optional<base::Date> remindOn{};  ///< when the coach wants to ask for it again
 
     bool operator==(const ClearanceDue&) const = default;
 };

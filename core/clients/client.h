@@ -59,6 +59,7 @@ struct Clearance {
     std::optional<base::Date> validUntil;    ///< last day
     std::string limits;
     std::string grantedBy{};                 ///< who wrote the letter
+    std::optional<base::Date> remindOn{};    ///< when to ask again for an answer that is awaited
 
     bool operator==(const Clearance&) const = default;
 };

@@ -41,7 +41,10 @@ Clearance clearanceAfter(const Clearance& before, const HealthOutcome& outcome, 
     Clearance after;
     after.state = next;
     after.reason = isDoctorAsked ? reason : std::string();
-    after.askedOn = isDoctorAsked && before.state == next ? before.askedOn : std::nullopt;
+    if (isDoctorAsked && before.state == next) {
+        after.askedOn = before.askedOn;
+        after.remindOn = before.remindOn;
+    }
     return after;
 }
 

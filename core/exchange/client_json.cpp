@@ -59,7 +59,7 @@ private:
     {
         clients::Clearance& clearance = m_client.clearance;
         ObjectReader item(m_reader.required("clearance"), m_reader.pathOf("clearance"));
-        item.allowOnly({"state", "reason", "asked", "granted", "valid_until", "limits", "granted_by"});
+        item.allowOnly({"state", "reason", "asked", "granted", "valid_until", "limits", "granted_by", "remind"});
         clearance.state = wordAt(item, "state", clients::clearanceStateOf, "not_needed, recommended, stop_and_seek, granted or unanswered");
         clearance.reason = proseAt(item, "reason");
         clearance.askedOn = optionalDayAt(item, "asked");
@@ -67,6 +67,7 @@ private:
         clearance.validUntil = optionalDayAt(item, "valid_until");
         clearance.limits = proseAt(item, "limits");
         clearance.grantedBy = item.has("granted_by") ? labelAt(item, "granted_by") : std::string();
+        clearance.remindOn = optionalDayAt(item, "remind");
         checkPast(item, "asked", clearance.askedOn);
         checkPast(item, "granted", clearance.grantedOn);
         if (clearance.askedOn && clearance.grantedOn && *clearance.grantedOn < *clearance.askedOn) {

@@ -57,6 +57,7 @@ QJsonObject written(const clients::Clearance& clearance)
     if (!clearance.grantedBy.empty()) {
         put(object, "granted_by", textOf(clearance.grantedBy));
     }
+    putDay(object, "remind", clearance.remindOn);
     return object;
 }
 

@@ -11,10 +11,10 @@ ClientInserts::ClientInserts(Database& database)
       m_lift(database, QStringLiteral("INSERT INTO lift (client_id, pattern, equipment_key, unit, region, body_mass_centi, kit, start_stage, policy, "
                                       "started_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
       m_caution(database, QStringLiteral("INSERT INTO caution (client_id, body_part, text, short_text, tags, until_day) VALUES (?, ?, ?, ?, ?, ?) RETURNING id")),
-      m_clearance(database, QStringLiteral("INSERT INTO clearance (client_id, state, reason, asked_day, granted_day, valid_until_day, limits, granted_by) "
-                                           "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (client_id) DO UPDATE SET state = excluded.state, reason = excluded.reason, "
+      m_clearance(database, QStringLiteral("INSERT INTO clearance (client_id, state, reason, asked_day, granted_day, valid_until_day, limits, granted_by, remind_day) "
+                                           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (client_id) DO UPDATE SET state = excluded.state, reason = excluded.reason, "
                                            "asked_day = excluded.asked_day, granted_day = excluded.granted_day, valid_until_day = excluded.valid_until_day, "
-                                           "limits = excluded.limits, granted_by = excluded.granted_by"))
+                                           "limits = excluded.limits, granted_by = excluded.granted_by, remind_day = excluded.remind_day"))
 {
 }
 
@@ -39,7 +39,7 @@ base::CautionId ClientInserts::caution(base::ClientId client, const clients::Cau
 void ClientInserts::clearance(base::ClientId client, const clients::Clearance& clearance)
 {
     m_clearance.run(client, clients::keyOf(clearance.state), clearance.reason, clearance.askedOn, clearance.grantedOn, clearance.validUntil, clearance.limits,
-                    clearance.grantedBy);
+                    clearance.grantedBy, clearance.remindOn);
 }
 
 }  // namespace chalk::store

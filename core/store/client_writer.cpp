@@ -135,6 +135,13 @@ Result<void> ClientWriter::askForLetter(base::ClientId client, base::Date day)
     return transaction.commit();
 }
 
+Result<void> ClientWriter::remindOfLetter(base::ClientId client, base::Date day)
+{
+    Transaction transaction(m_database);
+    Statement(m_database, QStringLiteral("UPDATE clearance SET remind_day = ? WHERE client_id = ?")).run(day, client);
+    return transaction.commit();
+}
+
 std::vector<clients::HealthMark> ClientWriter::findingsToAnswer(base::ClientId client)
 {
     const auto intake = ClientForms(m_database).healthIntake(client);
@@ -164,6 +171,7 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     clearance.validUntil = letter.validUntil;
     clearance.limits = letter.limits;
     clearance.grantedBy = letter.writtenBy;
+    clearance.remindOn.reset();
     ClientInserts(m_database).clearance(client, clearance);
     return transaction.commit();
 }

@@ -29,6 +29,8 @@ public:
                                                             const std::string& reason, base::Date today);
     /// Notes that a letter to the doctor went out.
     [[nodiscard]] Result<void> askForLetter(base::ClientId client, base::Date day);
+    /// The answer is to be asked for again on that day; what needs attention says so. A letter takes it away.
+    [[nodiscard]] Result<void> remindOfLetter(base::ClientId client, base::Date day);
     /// Puts a doctor's answer on file: loaded work may begin, until it runs out. Refused without a writer, or where it ends before it begins.
     /// It answers what the newest intake asks about; `letter.answers` is not looked at.
     [[nodiscard]] Result<void> recordLetter(base::ClientId client, const Letter& letter, base::Date today);

@@ -98,7 +98,7 @@ sessions::Session sessionOf(const Statement& row, int first)
 const QString& clearanceColumns()
 {
     static const QString columns =
-        QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits, q.client_id, q.granted_by");
+        QStringLiteral("q.state, q.reason, q.asked_day, q.granted_day, q.valid_until_day, q.limits, q.client_id, q.granted_by, q.remind_day");
     return columns;
 }
 
@@ -113,6 +113,7 @@ clients::Clearance clearanceOf(const Statement& row, int first)
         clearance.validUntil = row.optionalDate(first + 4);
         clearance.limits = row.text(first + 5);
         clearance.grantedBy = row.text(first + 7);
+        clearance.remindOn = row.optionalDate(first + 8);
     }
     return clearance;
 }

@@ -35,6 +35,7 @@ void slideClient(DocumentClient& client, int days)
         slide(caution.until, days);
     }
     slide(client.clearance.askedOn, days);
+    slide(client.clearance.remindOn, days);
     slide(client.clearance.grantedOn, days);
     slide(client.clearance.validUntil, days);
     for (sessions::Session& session : client.sessions) {

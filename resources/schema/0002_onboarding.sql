@@ -31,6 +31,8 @@ CREATE TABLE letter (
 CREATE INDEX letter_by_client ON letter (client_id, day);
 
 ALTER TABLE clearance ADD COLUMN granted_by TEXT NOT NULL DEFAULT '';
+-- When the coach wants to be reminded of a letter that is awaited.
+ALTER TABLE clearance ADD COLUMN remind_day INTEGER;
 
 CREATE TABLE plan_template (
     id INTEGER PRIMARY KEY,

@@ -48,7 +48,7 @@ QStringList clearanceLinesOf(const Clearance& clearance)
 {
     QStringList lines;
     if (!clearance.reason.empty()) {
-        lines.append(BoardText::tr("Because of: %1").arg(common::qstring(clearance.reason)));
+        lines.append(BoardText::tr("Why: %1").arg(common::qstring(clearance.reason)));
     }
     if (clearance.askedOn) {
         lines.append(BoardText::tr("The letter went on %1.").arg(datedText(*clearance.askedOn)));

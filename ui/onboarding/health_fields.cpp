@@ -90,10 +90,11 @@ void HealthFields::setIntake(const clients::HealthIntake& intake, const QString&
     }
     m_active->setChosen(!intake.isRegularExerciser ? -1 : *intake.isRegularExerciser ? 1 : 0);
     m_intended->setChosen(static_cast<int>(intake.intended));
-    if (!m_heartRate->hasFocus()) {
+    const clients::RestingReading shown = this->intake().resting;
+    if (!m_heartRate->hasFocus() && shown.heartRate != intake.resting.heartRate) {
         m_heartRate->setText(intake.resting.heartRate ? QString::number(*intake.resting.heartRate) : QString());
     }
-    if (!m_pressure->hasFocus()) {
+    if (!m_pressure->hasFocus() && (shown.systolic != intake.resting.systolic || shown.diastolic != intake.resting.diastolic)) {
         m_pressure->setText(intake.resting.systolic && intake.resting.diastolic ? QStringLiteral("%1/%2").arg(*intake.resting.systolic).arg(*intake.resting.diastolic) : QString());
     }
     if (!m_note->hasFocus() && m_note->toPlainText() != common::qstring(intake.note)) {
@@ -103,6 +104,12 @@ void HealthFields::setIntake(const clients::HealthIntake& intake, const QString&
     m_agreedOn = intake.agreedOn;
     m_agreed->setChecked(m_agreedOn.has_value());
     m_more->setNote(m_agreed, m_agreedOn ? tr("Read and agreed by %1, %2.").arg(name, common::entryOfDay(*m_agreedOn)) : QString());
+}
+
+void HealthFields::clear()
+{
+    m_heartRate->clear();
+    m_pressure->clear();
 }
 
 clients::RestingReading HealthFields::reading() const

@@ -30,6 +30,8 @@ public:
 
     /// What is being typed in keeps its text. `name` and `today` are for the line of agreement.
     void setIntake(const clients::HealthIntake& intake, const QString& name, base::Date today);
+    /// Takes away readings that made no sense, for somebody else.
+    void clear();
     /// Readings that make no sense are left out and say so.
     [[nodiscard]] clients::HealthIntake intake() const;
     /// Says what is wrong with a reading, or which limit it is above.

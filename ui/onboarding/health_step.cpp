@@ -23,6 +23,12 @@
 
 namespace chalk::ui::onboarding {
 
+namespace {
+
+constexpr int kReminderDays = 7;
+
+}  // namespace
+
 HealthStep::HealthStep(const OnboardingServices& services, QWidget* parent)
     : OnboardingStep(parent),
       m_services(services),
@@ -35,6 +41,7 @@ HealthStep::HealthStep(const OnboardingServices& services, QWidget* parent)
       m_printLetter(new common::ActionButton(services.look, tr("Print a letter for the doctor"), m_outcome)),
       m_record(new common::ActionButton(services.look, tr("Record the answer"), m_outcome)),
       m_gone(new common::ActionButton(services.look, tr("Letter went today"), m_outcome)),
+      m_remind(new common::ActionButton(services.look, tr("Remind me in a week"), m_outcome)),
       m_pause(typingPause(this))
 {
     build();
@@ -93,7 +100,9 @@ void HealthStep::buildActions()
     row->addWidget(m_record, 1);
     row->addWidget(m_gone, 1);
     m_outcome->foot()->addLayout(row);
+    m_outcome->foot()->addWidget(m_remind);
     m_letter->hide();
+    connect(m_remind, &QPushButton::clicked, this, &HealthStep::remindInAWeek);
     connect(m_printLetter, &QPushButton::clicked, this, &HealthStep::print);
     connect(m_record, &QPushButton::clicked, this, [this] { showEditor(true); });
     connect(m_gone, &QPushButton::clicked, this, &HealthStep::noteLetterGone);
@@ -105,6 +114,7 @@ void HealthStep::setCase(const OnboardingCase& onboarding)
 {
     if (onboarding.client.id != m_client.id) {
         m_pause->stop();
+        m_fields->clear();
         showEditor(false);
     }
     m_client = onboarding.client;
@@ -124,9 +134,13 @@ void HealthStep::showOutcome()
     const clients::HealthOutcome outcome = clients::outcomeOf(m_kept, m_limits);
     m_outcome->setOutcome(outcome, m_clearance, m_today);
     const bool isDoctorAsked = outcome.level >= clients::HealthLevel::AskDoctor || m_clearance.state == clients::ClearanceState::Granted;
-    m_printLetter->setVisible(isDoctorAsked);
+    const bool isAwaited = isDoctorAsked && clients::isBlocked(m_clearance, m_today);
+    m_printLetter->setVisible(isDoctorAsked && canPrint());
     m_record->setVisible(isDoctorAsked);
-    m_gone->setVisible(isDoctorAsked && clients::isBlocked(m_clearance, m_today));
+    m_gone->setVisible(isAwaited);
+    m_remind->setVisible(isAwaited && m_clearance.state != clients::ClearanceState::Granted);
+    m_remind->setText(m_clearance.remindOn ? tr("Reminder on %1").arg(common::dayText(*m_clearance.remindOn)) : tr("Remind me in a week"));
+    m_remind->setEnabled(m_clearance.remindOn != m_today + kReminderDays);
     m_gone->setText(m_clearance.askedOn ? tr("Went on %1").arg(common::shortDayText(*m_clearance.askedOn)) : tr("Letter went today"));
     m_gone->setEnabled(!m_clearance.askedOn);
 }
@@ -136,7 +150,7 @@ void HealthStep::takeFocus()
     m_fields->takeFocus();
 }
 
-bool HealthStep::closeEarlierIntake()
+bool HealthStep::closeEarlierIntake(clients::HealthIntake& next)
 {
     store::ClientForms forms(m_services.database);
     const auto latest = forms.latest(m_client.id, store::FormKind::HealthIntake);
@@ -146,6 +160,8 @@ bool HealthStep::closeEarlierIntake()
     const auto closed = store::ClientWriter(m_services.database).finishForm(m_client.id, store::FormKind::HealthIntake);
     if (!closed) {
         fail(closed.error());
+    } else if (next.agreedOn == m_kept.agreedOn) {
+        next.agreedOn.reset();
     }
     return closed.has_value();
 }
@@ -153,12 +169,12 @@ bool HealthStep::closeEarlierIntake()
 bool HealthStep::save()
 {
     m_pause->stop();
-    const clients::HealthIntake next = m_fields->intake();
+    clients::HealthIntake next = m_fields->intake();
     m_fields->review(m_limits);
     if (next == m_kept || m_client.id.isNone() || !m_panel->isEnabled()) {
         return true;
     }
-    if (!closeEarlierIntake()) {
+    if (!closeEarlierIntake(next)) {
         return false;
     }
     const QString reason = common::outcomeReason(clients::outcomeOf(next, m_limits));
@@ -203,6 +219,15 @@ void HealthStep::recordLetter(const store::Letter& letter)
 void HealthStep::noteLetterGone()
 {
     const auto written = store::ClientWriter(m_services.database).askForLetter(m_client.id, m_today);
+    if (!written) {
+        return fail(written.error());
+    }
+    Q_EMIT saved();
+}
+
+void HealthStep::remindInAWeek()
+{
+    const auto written = store::ClientWriter(m_services.database).remindOfLetter(m_client.id, m_today + kReminderDays);
     if (!written) {
         return fail(written.error());
     }

@@ -44,11 +44,12 @@ private:
     void build();
     void buildActions();
     bool save();
-    /// Closes the intake of an earlier day that was whole, so that this one is a new one.
-    bool closeEarlierIntake();
+    /// Closes the intake of an earlier day that was whole, so that `next` is a new one, which was not agreed to yet.
+    bool closeEarlierIntake(clients::HealthIntake& next);
     void showOutcome();
     void recordLetter(const store::Letter& letter);
     void noteLetterGone();
+    void remindInAWeek();
     void showEditor(bool isOpen);
     void fail(const store::StoreError& error);
 
@@ -62,6 +63,7 @@ private:
     common::ActionButton* m_printLetter;
     common::ActionButton* m_record;
     common::ActionButton* m_gone;
+    common::ActionButton* m_remind;
     QTimer* m_pause;
     clients::HealthIntake m_kept;
     clients::RestingLimits m_limits;

@@ -60,6 +60,7 @@ void LevelScale::setOutcome(const clients::HealthOutcome& outcome)
 {
     m_headline = common::outcomeHeadline(outcome);
     m_level = outcome.level;
+    m_isCareNeeded = outcome.isCareNeededNow;
     m_isOpen = !outcome.isComplete() && outcome.level < clients::HealthLevel::AskDoctor;
     setAccessibleName(m_headline);
     updateGeometry();
@@ -83,14 +84,17 @@ QSize LevelScale::sizeHint() const
 void LevelScale::paintEvent(QPaintEvent* /*event*/)
 {
     const common::Theme& theme = m_look.theme();
-    const common::SignalColours colours = theme.signal(m_isOpen ? common::Signal::Muted : common::healthLevelSignal(m_level));
+    common::SignalColours colours = theme.signal(m_isOpen ? common::Signal::Muted : common::healthLevelSignal(m_level));
+    if (m_isCareNeeded) {
+        colours = {theme.surface, theme.pain, theme.surface};
+    }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours.fill);
     painter.fillRect(QRect(0, height() - 1, width(), 1), colours.line);
     const double edge = theme.scaled(kEdge);
     const double icon = theme.scaled(kIcon);
-    common::paintIcon(painter, QRectF(edge, edge - 1, icon, icon), m_level >= clients::HealthLevel::AskDoctor ? QStringLiteral("clearance") : QStringLiteral("check"),
+    common::paintIcon(painter, QRectF(edge, edge - 1, icon, icon), m_isCareNeeded ? QStringLiteral("warning") : m_level >= clients::HealthLevel::AskDoctor ? QStringLiteral("clearance") : QStringLiteral("check"),
                       colours.ink, theme);
     const double left = edge + icon + theme.scaled(kIconGap);
     const QFont font = theme.font(17, QFont::DemiBold);
@@ -103,9 +107,9 @@ void LevelScale::paintEvent(QPaintEvent* /*event*/)
         const bool isReached = !m_isOpen && i == static_cast<int>(m_level);
         const QRectF bar(edge + i * (wide + gap), top, wide, theme.scaled(kBar));
         painter.setPen(QPen(colours.line, 1));
-        painter.setBrush(isReached ? colours.ink : theme.surface);
+        painter.setBrush(isReached ? colours.ink : m_isCareNeeded ? colours.fill : theme.surface);
         painter.drawRoundedRect(bar.adjusted(0.5, 0.5, -0.5, -0.5), bar.height() / 2, bar.height() / 2);
-        painter.setPen(isReached ? colours.ink : theme.ink2);
+        painter.setPen(isReached || m_isCareNeeded ? colours.ink : theme.ink2);
         painter.setFont(theme.font(12, isReached ? QFont::Bold : QFont::Normal));
         painter.drawText(QRectF(bar.left() - gap, bar.bottom() + theme.scaled(6), wide + 2 * gap, theme.scaled(kNameHeight)), Qt::AlignHCenter | Qt::AlignVCenter,
                          common::healthLevelName(static_cast<clients::HealthLevel>(i)));
@@ -159,7 +163,8 @@ void OutcomePanel::setOutcome(const clients::HealthOutcome& outcome, const clien
 {
     m_scale->setOutcome(outcome);
     const QString letter = letterHtml(clearance, today);
-    QStringList why{letter, common::outcomeReason(outcome).toHtmlEscaped(), common::openAnswersText(outcome).toHtmlEscaped()};
+    const QString stop = outcome.isCareNeededNow ? QStringLiteral("<b style='color:%1'>%2</b>").arg(m_look.theme().pain.name(), common::emergencyText().toHtmlEscaped()) : QString();
+    QStringList why{stop, letter, common::outcomeReason(outcome).toHtmlEscaped(), common::openAnswersText(outcome).toHtmlEscaped()};
     why.removeAll(QString());
     m_why->setText(common::proseHtml(why.join(QStringLiteral("<br>"))));
     m_say->setText(common::proseHtml(QStringLiteral("<i>“%1”</i>").arg(common::wordsToSay(outcome).toHtmlEscaped())));
@@ -169,7 +174,9 @@ void OutcomePanel::setOutcome(const clients::HealthOutcome& outcome, const clien
         rest.append(waits.toHtmlEscaped());
     }
     rest.append((isBlocked ? common::whatGoesOnText(outcome) : tr("Everything can go on.")).toHtmlEscaped());
-    rest.append(QStringLiteral("<b style='color:%1'>%2</b>").arg(m_look.theme().pain.name(), common::emergencyText().toHtmlEscaped()));
+    if (stop.isEmpty()) {
+        rest.append(QStringLiteral("<b style='color:%1'>%2</b>").arg(m_look.theme().pain.name(), common::emergencyText().toHtmlEscaped()));
+    }
     rest.append(QStringLiteral("<span style='color:%1'>%2 %3</span>")
                     .arg(m_look.theme().ink3.name(), common::noDiagnosisText().toHtmlEscaped(), common::screeningSourceText().toHtmlEscaped()));
     QString paragraphs;

@@ -34,6 +34,7 @@ private:
     QString m_headline;
     clients::HealthLevel m_level = clients::HealthLevel::Clear;
     bool m_isOpen = true;  ///< nothing is reached yet
+    bool m_isCareNeeded = false;
 };
 
 /// What an intake leads to, live: the level, why, what to say, what waits and what goes on; below room for what can be done about it.

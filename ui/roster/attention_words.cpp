@@ -86,7 +86,17 @@ class SentenceWriter {
 public:
     explicit SentenceWriter(const AttentionSetting& setting) : m_setting(setting) {}
 
-    QStringList operator()(const ClearanceDue& due) const { return {whyAsked(due), whatIsWaitedFor(due)}; }
+    QStringList operator()(const ClearanceDue& due) const
+    {
+        if (!due.remindOn) {
+            return {whyAsked(due), whatIsWaitedFor(due)};
+        }
+        const bool isDue = *due.remindOn <= m_setting.today;
+        const QString reminder = (isDue ? attentionWords(QT_TRANSLATE_NOOP("Attention", "Reminder of %1: ask for the answer."))
+                                        : attentionWords(QT_TRANSLATE_NOOP("Attention", "You are reminded on %1.")))
+                                     .arg(common::dayText(*due.remindOn));
+        return isDue ? QStringList{reminder, whyAsked(due), whatIsWaitedFor(due)} : QStringList{whyAsked(due), whatIsWaitedFor(due), reminder};
+    }
 
     QStringList operator()(const checkin::LiftOnHold& held) const
     {

@@ -95,6 +95,9 @@ TEST(Attention, ClearanceSaysWhatItWaitsFor)
     EXPECT_EQ(reasonFor<ClearanceDue>(withClearance(ClearanceState::Recommended)), (ClearanceDue{Cause::NotAsked, {}, "two answers"}));
     EXPECT_EQ(reasonFor<ClearanceDue>(withClearance(ClearanceState::Recommended, asked)), (ClearanceDue{Cause::Waiting, asked, "two answers"}));
     EXPECT_EQ(reasonFor<ClearanceDue>(withClearance(ClearanceState::StopAndSeek, asked))->cause, Cause::StopAndSeek);
+    ClientFacts reminded = withClearance(ClearanceState::Recommended, asked);
+    reminded.clearance.remindOn = attentionDay() + 1;
+    EXPECT_EQ(reasonFor<ClearanceDue>(reminded)->remindOn, attentionDay() + 1);
     EXPECT_FALSE(reasonFor<ClearanceDue>(withClearance(ClearanceState::NotNeeded)));
     EXPECT_FALSE(reasonFor<ClearanceDue>(withClearance(ClearanceState::Granted))) << "granted for good";
 }

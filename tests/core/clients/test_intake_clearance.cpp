@@ -59,6 +59,9 @@ TEST(IntakeClearance, TheDayOfTheQuestionStaysWhileItIsTheSameOne)
     const auto outcome = outcomeWith(HealthMark::HeartDisease, HealthLevel::AskDoctor);
     EXPECT_EQ(clearanceAfter(before, outcome, "why", {}).askedOn, before.askedOn);
     EXPECT_EQ(clearanceAfter({}, outcome, "why", {}).askedOn, std::nullopt);
+    before.remindOn = base::Date::fromDays(20'007);
+    EXPECT_EQ(clearanceAfter(before, outcome, "why", {}).remindOn, before.remindOn);
+    EXPECT_EQ(clearanceAfter(before, outcomeWith(HealthMark::Smokes, HealthLevel::Clear), "why", {}).remindOn, std::nullopt);
 }
 
 }  // namespace chalk::clients

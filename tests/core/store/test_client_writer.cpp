@@ -164,8 +164,11 @@ TEST(ClientWriter, ALetterOpensTheWayUntilItsLastDay)
     EXPECT_EQ(cleo.clearance().reason, "why");
     ASSERT_TRUE(cleo.writer().askForLetter(cleo.id(), kToday - 3));
     EXPECT_EQ(cleo.clearance().askedOn, kToday - 3);
+    ASSERT_TRUE(cleo.writer().remindOfLetter(cleo.id(), kToday + 7));
+    EXPECT_EQ(cleo.clearance().remindOn, kToday + 7);
     ASSERT_TRUE(cleo.letter(kToday + 10));
     const clients::Clearance clearance = cleo.clearance();
+    EXPECT_FALSE(clearance.remindOn) << "the letter is there";
     EXPECT_EQ(clearance.grantedBy, "Dr Hale");
     EXPECT_EQ(clearance.limits, "No breath-holding");
     EXPECT_FALSE(clients::isBlocked(clearance, kToday + 10));
