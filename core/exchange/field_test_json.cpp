@@ -5,6 +5,10 @@
 
 #include <QJsonArray>
 
+#include <fmt/core.h>
+
+#include <algorithm>
+
 namespace chalk::exchange {
 
 namespace {
@@ -78,6 +82,49 @@ FieldTest readByName(ObjectReader& reader)
     return {};
 }
 
+FieldTest readTestOfDay(const QJsonValue& value, const std::string& path, ObjectReader& outer)
+{
+    ObjectReader reader(value, path);
+    const FieldTest test = readByName(reader);
+    for (const char* field : {"age", "sex"}) {
+        if (reader.isSound() && reader.has(field)) {
+            reader.fail(field, "is the client's, not the result's");
+        }
+    }
+    if (reader.fault()) {
+        outer.take(*reader.fault());
+    }
+    return test;
+}
+
+/// Writes the fields that the readers above read.
+struct TestWriter {
+    QJsonObject& object;
+
+    void operator()(const screens::ChairStand& test) const
+    {
+        put(object, "stands", test.stands.value());
+        put(object, "arms_used", test.areArmsUsed);
+    }
+    void operator()(const screens::PushUps& test) const
+    {
+        put(object, "reps", test.reps.value());
+        put(object, "form", textOf(keyOf(test.form)));
+    }
+    void operator()(const screens::SingleLegStance& test) const { put(object, "seconds", test.heldMs / 1000.0); }
+    void operator()(const screens::Plank& test) const { put(object, "seconds", test.heldMs / 1000.0); }
+    void operator()(const screens::WeightBearingLunge& test) const
+    {
+        put(object, "left_cm", test.leftMm / 10.0);
+        put(object, "right_cm", test.rightMm / 10.0);
+    }
+    void operator()(const screens::SitAndReach& test) const
+    {
+        put(object, "reach_cm", test.reachMm / 10.0);
+        put(object, "zero_cm", test.zeroMm / 10.0);
+    }
+};
+
 QJsonValue toJson(const NormRange& range, int units)
 {
     if (!range.from && !range.to) {
@@ -104,6 +151,39 @@ JsonResult<FieldTestResult> readFieldTest(const QJsonValue& value)
         result.person.sex = enumAt<clients::NormSex>(reader, "sex", [](std::string_view key) { return clients::normSexOf(key); });
     }
     return resultOf(reader, std::move(result));
+}
+
+JsonResult<screens::FieldTestDay> readFieldTestDay(const QJsonValue& value, const std::string& path)
+{
+    ObjectReader reader(value, path);
+    reader.allowOnly({"date", "tests"});
+    screens::FieldTestDay day;
+    if (const auto date = base::Date::parse(reader.text("date"))) {
+        day.date = *date;
+    } else {
+        reader.fail("date", "is no day");
+    }
+    const QJsonArray tests = reader.array("tests");
+    for (qsizetype i = 0; i < tests.size(); ++i) {
+        const std::string place = fmt::format("{}[{}]", reader.pathOf("tests"), i);
+        const FieldTest test = readTestOfDay(tests[i], place, reader);
+        if (std::any_of(day.tests.begin(), day.tests.end(), [&test](const FieldTest& other) { return other.index() == test.index(); })) {
+            reader.take({place + ".test", "is there twice"});
+        }
+        day.tests.push_back(test);
+    }
+    return resultOf(reader, std::move(day));
+}
+
+QJsonObject toJson(const screens::FieldTestDay& day)
+{
+    QJsonArray tests;
+    for (const FieldTest& test : day.tests) {
+        QJsonObject object{{QStringLiteral("test"), textOf(keyOf(test))}};
+        std::visit(TestWriter{object}, test);
+        tests.append(object);
+    }
+    return {{QStringLiteral("date"), textOf(day.date.toString())}, {QStringLiteral("tests"), tests}};
 }
 
 QJsonObject toJson(const FieldTest& test, const screens::NormResult& result)

@@ -15,6 +15,12 @@ struct FieldTestResult {
 /// `stands` and `arms_used`; `reps` and `form`; `seconds` (two tests); `left_cm` and `right_cm`; `reach_cm` and `zero_cm`.
 [[nodiscard]] JsonResult<FieldTestResult> readFieldTest(const QJsonValue& value);
 
+/// Reads the results of one day: `{"date": "2026-11-24", "tests": [{"test": "plank", "seconds": 62.5}]}`, strictly. A test that is there
+/// twice is a fault. Age and sex are not kept with a result: they are the client's.
+[[nodiscard]] JsonResult<screens::FieldTestDay> readFieldTestDay(const QJsonValue& value, const std::string& path);
+/// Read back it is equal.
+[[nodiscard]] QJsonObject toJson(const screens::FieldTestDay& day);
+
 /// What the norm says: test, class, value, range, usual, ages, unit, source and remarks. Values are in repetitions, seconds or centimetres.
 [[nodiscard]] QJsonObject toJson(const screens::FieldTest& test, const screens::NormResult& result);
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/date.h"
 #include "core/base/quantity.h"
 #include "core/clients/profile.h"
 
@@ -52,6 +53,12 @@ struct SitAndReach {
 };
 
 using FieldTest = std::variant<ChairStand, PushUps, SingleLegStance, Plank, WeightBearingLunge, SitAndReach>;
+
+/// What was tested on one day, each test at most once.
+struct FieldTestDay {
+    base::Date date;
+    std::vector<FieldTest> tests;
+};
 
 /// Where a result stands. The first four say why there is no class.
 enum class NormClass : std::uint8_t {

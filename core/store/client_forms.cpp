@@ -1,6 +1,7 @@
 #include "core/store/client_forms.h"
 
 #include "core/base/enum_keys.h"
+#include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/movement_screen_json.h"
 #include "core/exchange/plan_draft_json.h"
@@ -102,6 +103,23 @@ Result<std::vector<screens::MovementScreen>> ClientForms::movementScreens(base::
         screens.push_back(*std::move(screen));
     }
     return screens;
+}
+
+Result<std::vector<screens::FieldTestDay>> ClientForms::fieldTests(base::ClientId client)
+{
+    const auto forms = all(client, FormKind::FieldTests);
+    if (!forms) {
+        return tl::make_unexpected(forms.error());
+    }
+    std::vector<screens::FieldTestDay> days;
+    for (const Form& form : *forms) {
+        auto day = readForm(m_database, client, FormKind::FieldTests, exchange::readFieldTestDay(form.detail, {}));
+        if (!day) {
+            return tl::make_unexpected(day.error());
+        }
+        days.push_back(*std::move(day));
+    }
+    return days;
 }
 
 Result<planning::PlanDraft> ClientForms::planDraft(base::ClientId client)

@@ -6,6 +6,7 @@
 #include "core/clients/health_intake.h"
 #include "core/clients/profile.h"
 #include "core/planning/plan_draft.h"
+#include "core/screens/field_tests.h"
 #include "core/screens/pattern_screen.h"
 #include "core/store/database.h"
 
@@ -61,6 +62,8 @@ public:
     [[nodiscard]] Result<std::optional<screens::MovementScreen>> movementScreen(base::ClientId client);
     /// All of them, the oldest first.
     [[nodiscard]] Result<std::vector<screens::MovementScreen>> movementScreens(base::ClientId client);
+    /// What was tested, by day, the oldest first.
+    [[nodiscard]] Result<std::vector<screens::FieldTestDay>> fieldTests(base::ClientId client);
     /// The plan that is being made or was started last; an empty one where there is none.
     [[nodiscard]] Result<planning::PlanDraft> planDraft(base::ClientId client);
     /// Measures by day, the oldest first.

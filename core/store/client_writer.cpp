@@ -1,6 +1,7 @@
 #include "core/store/client_writer.h"
 
 #include "core/clients/intake_clearance.h"
+#include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
 #include "core/store/lift_cache.h"
@@ -181,12 +182,28 @@ Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::Bo
     Transaction transaction(m_database);
     checkConsent(client, today);
     refuse(clients::faultOf(measures, today));
-    Statement open(m_database, QStringLiteral("SELECT day FROM form WHERE client_id = ? AND kind = ? AND is_finished = 0"));
-    if (open.run(client, keyOf(FormKind::BodyMeasures)) && open.next() && open.date(0) != measures.date) {
-        closeForm(client, FormKind::BodyMeasures);
-    }
-    putForm(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
+    putFormOfDay(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
     takeLatestMass(client);
+    return transaction.commit();
+}
+
+void ClientWriter::putFormOfDay(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
+{
+    Statement open(m_database, QStringLiteral("SELECT day FROM form WHERE client_id = ? AND kind = ? AND is_finished = 0"));
+    if (open.run(client, keyOf(kind)) && open.next() && open.date(0) != day) {
+        closeForm(client, kind);
+    }
+    putForm(client, kind, detail, day);
+}
+
+Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkConsent(client, today);
+    if (tests.date > today) {
+        refuse(QStringLiteral("date is after today"));
+    }
+    putFormOfDay(client, FormKind::FieldTests, exchange::toJson(tests), tests.date);
     return transaction.commit();
 }
 

@@ -37,6 +37,8 @@ public:
 
     /// Measures of one day in the place of those of the same day; the latest mass becomes the client's. Refused without consent.
     [[nodiscard]] Result<void> saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today);
+    /// Results of one day in the place of those of the same day; those of an earlier day stay as they are. Refused without consent.
+    [[nodiscard]] Result<void> saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today);
     /// Writes over the open form of a kind, or begins one on `day`. Refused without consent, but for a profile and a plan.
     [[nodiscard]] Result<void> saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
     /// Closes the open form: from now on it stays as it is. Nothing where none is open.
@@ -58,6 +60,8 @@ private:
     /// What the newest intake asks a doctor about.
     [[nodiscard]] std::vector<clients::HealthMark> findingsToAnswer(base::ClientId client);
     void putForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
+    /// The same, but an open one of another day is closed and stays.
+    void putFormOfDay(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
     /// The mass measured last by date becomes the client's.
     void takeLatestMass(base::ClientId client);
     void closeForm(base::ClientId client, FormKind kind);

@@ -19,14 +19,6 @@ QString normWord(const char* text)
     return QCoreApplication::translate("NormWords", text);
 }
 
-QString agesText(const NormRange& ages)
-{
-    if (ages.from && ages.to) {
-        return normWord("%1 to %2 years").arg(*ages.from).arg(*ages.to);
-    }
-    return ages.from ? normWord("%1 years and over").arg(*ages.from) : normWord("all ages");
-}
-
 QString unitSuffix(const FieldTest& test)
 {
     if (std::holds_alternative<screens::SingleLegStance>(test) || std::holds_alternative<screens::Plank>(test)) {
@@ -96,6 +88,14 @@ QString normRangeText(const FieldTest& test, const NormRange& range)
     return range.to ? normWord("up to %1").arg(testValueText(test, *range.to)) : QString();
 }
 
+QString normAgesText(const NormRange& ages)
+{
+    if (ages.from && ages.to) {
+        return normWord("%1 to %2 years").arg(*ages.from).arg(*ages.to);
+    }
+    return ages.from ? normWord("%1 years and over").arg(*ages.from) : normWord("all ages");
+}
+
 QString normSentence(const FieldTest& test, const NormResult& result)
 {
     if (screens::isClass(result.normClass)) {
@@ -110,7 +110,7 @@ QString normSentence(const FieldTest& test, const NormResult& result)
     if (result.normClass == NormClass::OtherZero) {
         return normWord("No class: this norm is for a scale that shows 38 cm at the feet.");
     }
-    return normWord("No class: outside the age range of this norm, which is %1.").arg(agesText(result.ages));
+    return normWord("No class: outside the age range of this norm, which is %1.").arg(normAgesText(result.ages));
 }
 
 QString remarkSentence(NormRemark remark)

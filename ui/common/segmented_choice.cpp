@@ -1,5 +1,7 @@
 #include "ui/common/segmented_choice.h"
 
+#include "ui/common/style_sheet.h"
+
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -95,10 +97,25 @@ void SegmentedChoice::setChosen(int index)
     m_group->setExclusive(true);
 }
 
+void SegmentedChoice::setAvailable(int index, bool isAvailable)
+{
+    m_group->button(index)->setVisible(isAvailable);
+    std::vector<QAbstractButton*> inSight;
+    for (QAbstractButton* button : m_group->buttons()) {
+        if (!button->isHidden()) {
+            inSight.push_back(button);
+        }
+    }
+    for (std::size_t i = 0; i < inSight.size(); ++i) {
+        inSight[i]->setProperty("segment", segmentKey(i, inSight.size()));
+        restyle(*inSight[i]);
+    }
+}
+
 bool SegmentedChoice::choose(int index)
 {
     QAbstractButton* button = m_group->button(index);
-    if (button == nullptr) {
+    if (button == nullptr || button->isHidden()) {
         return false;
     }
     button->setFocus(Qt::OtherFocusReason);

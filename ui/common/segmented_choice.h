@@ -32,6 +32,9 @@ public:
     /// Chooses without telling; -1 for none.
     void setChosen(int index);
 
+    /// Takes an answer out of sight, or brings it back. The first and the last of those in sight keep their round ends.
+    void setAvailable(int index, bool isAvailable);
+
 Q_SIGNALS:
     /// The person chose another one.
     void choiceMade(int index);

@@ -11,9 +11,13 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
+#include "ui/common/segmented_choice.h"
+#include "ui/onboarding/field_tests_page.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/pattern_list.h"
 #include "ui/onboarding/pattern_sheet.h"
+#include "ui/onboarding/rescreen_page.h"
+#include "ui/onboarding/rescreen_words.h"
 #include "ui/onboarding/screen_outcome.h"
 #include "ui/onboarding/typing_pause.h"
 
@@ -29,14 +33,19 @@ MovementStep::MovementStep(const OnboardingServices& services, QWidget* parent)
     : OnboardingStep(parent),
       m_services(services),
       m_panel(new common::Panel(services.look, this)),
-      m_list(new PatternList(services.look, m_panel)),
-      m_sheets(new QStackedWidget(m_panel)),
+      m_parts(new common::SegmentedChoice(tr("Movement"), {{tr("Patterns")}, {tr("Field tests")}, {tr("Last screen")}}, m_panel)),
+      m_pages(new QStackedWidget(m_panel)),
+      m_list(new PatternList(services.look, m_pages)),
+      m_sheets(new QStackedWidget(m_pages)),
+      m_fieldTests(new FieldTestsPage(services.database, services.look, m_pages)),
+      m_earlier(new RescreenPage(services.look, services.screens, m_pages)),
       m_outcome(new ScreenOutcome(services.look, this)),
       m_again(new common::ActionButton(services.look, tr("Screen again"), m_panel)),
       m_pause(typingPause(this))
 {
     build();
     buildActions();
+    buildParts();
     connect(m_pause, &QTimer::timeout, this, &MovementStep::save);
     connect(m_list, &PatternList::patternChosen, this, &MovementStep::goTo);
     connect(m_outcome, &ScreenOutcome::nextAsked, this, &MovementStep::goOn);
@@ -44,22 +53,59 @@ MovementStep::MovementStep(const OnboardingServices& services, QWidget* parent)
     connect(m_again, &QPushButton::clicked, this, &MovementStep::beginAnew);
 }
 
+MovementStep::~MovementStep()
+{
+    // A field says that it was left when it goes away; then this must still be whole.
+    if (QWidget* field = focusWidget()) {
+        field->clearFocus();
+    }
+}
+
 void MovementStep::build()
 {
     m_panel->setTitle(tr("Movement screen"));
     m_again->setButtonSize(common::ButtonSize::Small);
     m_panel->addHeadTool(m_again);
-    auto* inside = new QHBoxLayout;
+    m_parts->setCompact();
+    m_panel->addHeadTool(m_parts);
+    auto* patterns = new QWidget(m_pages);
+    auto* inside = new QHBoxLayout(patterns);
     inside->setContentsMargins(0, 0, 0, 0);
     inside->setSpacing(0);
     inside->addWidget(m_list);
     inside->addWidget(m_sheets, 1);
-    m_panel->body()->addLayout(inside);
+    m_pages->addWidget(patterns);
+    m_pages->addWidget(m_fieldTests);
+    m_pages->addWidget(m_earlier);
+    m_panel->body()->addWidget(m_pages, 1);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(16);
     row->addWidget(m_panel, 1);
     row->addWidget(m_outcome);
+}
+
+void MovementStep::buildParts()
+{
+    connect(m_parts, &common::SegmentedChoice::choiceMade, this, [this](int part) { showPart(static_cast<Part>(part)); });
+    connect(m_fieldTests, &FieldTestsPage::saved, this, &OnboardingStep::saved);
+    connect(m_fieldTests, &FieldTestsPage::refused, this, &OnboardingStep::refused);
+}
+
+void MovementStep::showPart(Part part)
+{
+    const Part shown = part == Part::Earlier && !m_rescreen.before ? Part::Patterns : part;
+    m_parts->setChosen(static_cast<int>(shown));
+    if (shown == m_part || !keep()) {
+        m_parts->setChosen(static_cast<int>(m_part));
+        return;
+    }
+    m_part = shown;
+    m_outcome->closeEditor();
+    m_outcome->setVisible(shown == Part::Patterns);
+    m_pages->setCurrentIndex(static_cast<int>(shown));
+    takeFocus();
+    Q_EMIT stepChanged();
 }
 
 void MovementStep::buildActions()
@@ -72,16 +118,24 @@ void MovementStep::buildActions()
         addAction(action);
     };
     add(tr("Start or stop the stopwatch"), Qt::Key_T, [this] {
-        if (!isClosed()) {
+        if (m_part == Part::FieldTests) {
+            m_fieldTests->toggleStopwatch();
+        } else if (m_part == Part::Patterns && m_sheets->isEnabled()) {
             sheetOf(m_present)->toggleStopwatch();
         }
     });
     add(tr("Pain was named"), Qt::Key_P, [this] {
-        if (!isClosed()) {
+        if (m_part == Part::Patterns && m_sheets->isEnabled()) {
             sheetOf(m_present)->askForPain();
         }
     });
-    add(tr("Another starting stage"), Qt::Key_O, [this] { m_outcome->openEditor(); });
+    add(tr("Another starting stage"), Qt::Key_O, [this] {
+        if (m_part == Part::Patterns) {
+            m_outcome->openEditor();
+        }
+    });
+    add(tr("Field tests, or back to the patterns"), Qt::Key_F, [this] { showPart(m_part == Part::FieldTests ? Part::Patterns : Part::FieldTests); });
+    add(tr("The last screen beside this one, or back"), Qt::Key_B, [this] { showPart(m_part == Part::Earlier ? Part::Patterns : Part::Earlier); });
     add(tr("Next pattern"), Qt::CTRL | Qt::Key_PageDown, [this] { goOn(); });
 }
 
@@ -107,6 +161,9 @@ void MovementStep::setCase(const OnboardingCase& onboarding)
         m_pause->stop();
         m_present = lifts::Pattern::Squat;
         m_outcome->closeEditor();
+        m_part = Part::Patterns;
+        m_pages->setCurrentIndex(0);
+        m_outcome->show();
     }
     m_client = onboarding.client;
     m_today = onboarding.today;
@@ -114,12 +171,8 @@ void MovementStep::setCase(const OnboardingCase& onboarding)
     m_kept = onboarding.screen.value_or(m_services.screens.blankScreen(m_today));
     m_canKeep = onboarding.canKeepHealth() && !clients::isBlocked(onboarding.clearance, m_today);
     m_draft = store::ClientForms(m_services.database).planDraft(m_client.id).value_or(planning::PlanDraft());
-    m_cautions.clear();
-    if (const auto file = store::ClientReader(m_services.database).read(m_client.id, m_today)) {
-        for (const clients::Caution& caution : file->cautions) {
-            m_cautions.insert(m_cautions.end(), caution.tags.begin(), caution.tags.end());
-        }
-    }
+    readEarlier(onboarding);
+    m_fieldTests->setCase(onboarding, m_canKeep);
     for (const lifts::Pattern pattern : lifts::kPatterns) {
         if (PatternSheet* sheet = m_made[static_cast<std::size_t>(pattern)]) {
             sheet->setScreen(m_kept.of(pattern));
@@ -131,6 +184,29 @@ void MovementStep::setCase(const OnboardingCase& onboarding)
     m_again->setEnabled(m_canKeep);
     m_panel->setTitle(tr("Movement screen"), onboarding.screen ? common::entryOfDay(m_kept.date) : tr("unloaded, all eight patterns"));
     showOutcome();
+}
+
+void MovementStep::readEarlier(const OnboardingCase& onboarding)
+{
+    m_cautions.clear();
+    m_rescreen = {};
+    if (const auto file = store::ClientReader(m_services.database).read(m_client.id, m_today)) {
+        for (const clients::Caution& caution : file->cautions) {
+            m_cautions.insert(m_cautions.end(), caution.tags.begin(), caution.tags.end());
+        }
+        auto rescreen = readRescreenCase(m_services.database, *file, onboarding.screen, m_today);
+        if (!rescreen) {
+            Q_EMIT refused(rescreen.error().message);
+        }
+        m_rescreen = std::move(rescreen).value_or(RescreenCase());
+    }
+    m_parts->setAvailable(static_cast<int>(Part::Earlier), m_rescreen.before.has_value());
+    if (m_rescreen.before) {
+        m_earlier->setScreens(*m_rescreen.before, m_kept, m_policy);
+    } else if (m_part == Part::Earlier) {
+        showPart(Part::Patterns);
+    }
+    m_parts->setChosen(static_cast<int>(m_part));
 }
 
 screens::MovementScreen MovementStep::marked() const
@@ -164,7 +240,7 @@ bool MovementStep::save()
 bool MovementStep::keep()
 {
     sheetOf(m_present)->dropStopwatch();
-    return save();
+    return m_fieldTests->keep() && save();
 }
 
 void MovementStep::showOutcome()
@@ -204,6 +280,10 @@ QString MovementStep::nextWords() const
 
 QString MovementStep::screenWords() const
 {
+    const QString due = m_rescreen.due ? rescreenSentence(*m_rescreen.due).toHtmlEscaped() : QString();
+    if (isClosed() && !due.isEmpty()) {
+        return QStringLiteral("<b>%1</b>").arg(due);
+    }
     if (isClosed()) {
         return tr("Finished on %1. It stays as it is.").arg(common::entryOfDay(m_kept.date)).toHtmlEscaped();
     }
@@ -215,7 +295,7 @@ QString MovementStep::screenWords() const
         }
         return tr("Still open: %1. What is open counts as not met.").arg(names.join(QStringLiteral(", "))).toHtmlEscaped();
     }
-    return {};
+    return due;
 }
 
 void MovementStep::goTo(lifts::Pattern pattern)
@@ -233,6 +313,9 @@ void MovementStep::goTo(lifts::Pattern pattern)
 
 void MovementStep::goOn()
 {
+    if (m_part != Part::Patterns) {
+        return showPart(Part::Patterns);
+    }
     if (m_present != lifts::kPatterns.back()) {
         return goTo(lifts::kPatterns[static_cast<std::size_t>(m_present) + 1]);
     }
@@ -287,7 +370,11 @@ void MovementStep::chooseStage(const std::optional<progression::StartChoice>& ch
 
 void MovementStep::takeFocus()
 {
-    if (m_sheets->isEnabled()) {
+    if (m_part == Part::FieldTests) {
+        m_fieldTests->takeFocus();
+    } else if (m_part == Part::Earlier) {
+        m_earlier->setFocus(Qt::OtherFocusReason);
+    } else if (m_sheets->isEnabled()) {
         sheetOf(m_present)->takeFocus();
     } else {
         m_list->setFocus(Qt::OtherFocusReason);
@@ -296,7 +383,7 @@ void MovementStep::takeFocus()
 
 void MovementStep::keyPressEvent(QKeyEvent* event)
 {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    if (m_part == Part::Patterns && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
         return goOn();
     }
     OnboardingStep::keyPressEvent(event);
@@ -304,12 +391,25 @@ void MovementStep::keyPressEvent(QKeyEvent* event)
 
 std::vector<shell::KeyHint> MovementStep::keyHints() const
 {
+    if (m_part == Part::FieldTests) {
+        return {{tr("Enter"), tr("Next field")}, {QStringLiteral("T"), tr("Stopwatch")}, {tr("Esc"), tr("Patterns")}};
+    }
+    if (m_part == Part::Earlier) {
+        return {{QStringLiteral("B"), tr("Patterns")}};
+    }
     return {{QStringLiteral("1 2 3"), tr("Mark")}, {QStringLiteral("T"), tr("Stopwatch")}, {QStringLiteral("P"), tr("Pain")}, {tr("Enter"), tr("Next pattern")}};
 }
 
 bool MovementStep::closeOrClear()
 {
-    return sheetOf(m_present)->dropStopwatch() || m_outcome->closeEditor();
+    if (sheetOf(m_present)->dropStopwatch() || m_fieldTests->dropStopwatch() || m_outcome->closeEditor()) {
+        return true;
+    }
+    if (m_part == Part::Patterns) {
+        return false;
+    }
+    showPart(Part::Patterns);
+    return true;
 }
 
 void MovementStep::setRoom(bool isNarrow, bool /*isLow*/)
@@ -321,6 +421,7 @@ void MovementStep::setRoom(bool isNarrow, bool /*isLow*/)
 void MovementStep::setNow(Stopwatch::Now now)
 {
     m_now = std::move(now);
+    m_fieldTests->setNow(m_now);
     for (PatternSheet* sheet : m_made) {
         if (sheet != nullptr) {
             sheet->setNow(m_now);

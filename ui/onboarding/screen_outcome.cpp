@@ -10,6 +10,7 @@
 #include "ui/onboarding/start_words.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
@@ -136,7 +137,23 @@ void ScreenOutcome::buildEditor()
     add(tr("Leave"), [this] { closeEditor(); });
     row->addStretch(1);
     m_editor->addLine(foot);
+    m_editor->installEventFilter(this);
     m_editor->hide();
+}
+
+bool ScreenOutcome::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched != m_editor || event->type() != QEvent::KeyPress) {
+        return common::Panel::eventFilter(watched, event);
+    }
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key != Qt::Key_Return && key != Qt::Key_Enter) {
+        return common::Panel::eventFilter(watched, event);
+    }
+    if (auto* button = qobject_cast<QPushButton*>(m_editor->focusWidget()); button != nullptr && button->hasFocus()) {
+        button->click();
+    }
+    return true;
 }
 
 void ScreenOutcome::setView(const OutcomeView& view)

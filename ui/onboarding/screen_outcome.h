@@ -51,6 +51,10 @@ Q_SIGNALS:
     void stageChosen(const std::optional<chalk::progression::StartChoice>& choice);
     void nextAsked();
 
+protected:
+    /// Enter in the editor is the editor's, not the step's.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void buildEditor();
     void accept();

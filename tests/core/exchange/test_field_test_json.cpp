@@ -64,4 +64,35 @@ TEST(FieldTestJson, WritesInTheUnitThatIsMeasured)
     EXPECT_EQ(object.value(QLatin1String("ages")).toObject().value(QLatin1String("from")), 60);
 }
 
+TEST(FieldTestJson, ADayOfTestsReadsBack)
+{
+    screens::FieldTestDay day;
+    day.date = *base::Date::parse("2026-11-24");
+    day.tests = {screens::ChairStand{base::Reps(12), true}, screens::PushUps{base::Reps(9), screens::PushUpForm::Knees}, screens::SingleLegStance{24'125},
+                 screens::Plank{62'500}, screens::WeightBearingLunge{110, 125}, screens::SitAndReach{-45, 230}};
+    const QJsonObject json = toJson(day);
+    const auto read = readFieldTestDay(json, {});
+    ASSERT_TRUE(read) << read.error().field;
+    EXPECT_EQ(toJson(*read), json);
+    EXPECT_EQ(read->date, day.date);
+    ASSERT_EQ(read->tests.size(), day.tests.size());
+    EXPECT_EQ(std::get<screens::SitAndReach>(read->tests[5]).reachMm, -45);
+    EXPECT_EQ(std::get<screens::SitAndReach>(read->tests[5]).zeroMm, 230);
+    EXPECT_EQ(std::get<screens::SingleLegStance>(read->tests[2]).heldMs, 24'125);
+}
+
+TEST(FieldTestJson, FaultsOfADayNameTheirPlace)
+{
+    const auto fault = [](const QByteArray& text) {
+        const auto read = readFieldTestDay(QJsonDocument::fromJson(text).object(), {});
+        return read ? std::string("none") : read.error().field;
+    };
+    EXPECT_EQ(fault(R"({"date": "2026-02-30", "tests": []})"), "date");
+    EXPECT_EQ(fault(R"({"date": "2026-11-24"})"), "tests");
+    EXPECT_EQ(fault(R"({"date": "2026-11-24", "tests": [{"test": "plank", "seconds": 5}, {"test": "plank"}]})"), "tests[1].seconds");
+    EXPECT_EQ(fault(R"({"date": "2026-11-24", "tests": [{"test": "plank", "seconds": 5}, {"test": "plank", "seconds": 6}]})"), "tests[1].test");
+    EXPECT_EQ(fault(R"({"date": "2026-11-24", "tests": [{"test": "plank", "seconds": 5, "age": 40}]})"), "tests[0].age");
+    EXPECT_EQ(fault(R"({"date": "2026-11-24", "tests": []})"), "none");
+}
+
 }  // namespace chalk::exchange

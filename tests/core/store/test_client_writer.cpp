@@ -241,6 +241,24 @@ TEST(ClientWriter, AnOlderDayIsMeasuredAgainAndLeavesTheLatestMassAlone)
     EXPECT_EQ(ClientForms(cleo.studio().database()).measures(cleo.id()).value(), (std::vector{monday, today}));
 }
 
+TEST(ClientWriter, FieldTestsOfADayAreWrittenOverAndThoseOfAnEarlierDayStay)
+{
+    Newcomer cleo;
+    const auto secondsHeld = [&cleo] {
+        std::vector<int> held;
+        for (const screens::FieldTestDay& day : ClientForms(cleo.studio().database()).fieldTests(cleo.id()).value()) {
+            held.push_back(std::get<screens::Plank>(day.tests.at(0)).heldMs);
+        }
+        return held;
+    };
+    ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday - 56, {screens::Plank{50'000}}}, kToday - 56));
+    ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday, {screens::Plank{60'000}}}, kToday));
+    ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday, {screens::Plank{62'500}}}, kToday));
+    EXPECT_EQ(secondsHeld(), (std::vector{50'000, 62'500}));
+    EXPECT_EQ(messageOf(cleo.writer().saveFieldTests(cleo.id(), {kToday + 1, {}}, kToday)), QStringLiteral("date is after today"));
+    EXPECT_EQ(secondsHeld(), (std::vector{50'000, 62'500}));
+}
+
 TEST(ClientWriter, AFinishedFormStaysAndTheNextIsItsOwn)
 {
     Newcomer cleo;
