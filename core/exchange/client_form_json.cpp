@@ -1,5 +1,6 @@
 #include "core/exchange/client_form_json.h"
 
+#include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/movement_screen_json.h"
@@ -48,6 +49,7 @@ struct ContentCheck {
     void operator()(const clients::HealthIntake& intake) const { checkDay("agreed", intake.agreedOn.value_or(today)); }
     void operator()(const clients::BodyMeasures& measures) const { take(clients::faultOf(measures, today)); }
     void operator()(const screens::MovementScreen& screen) const { checkDay("date", screen.date); }
+    void operator()(const screens::FieldTestDay& tests) const { checkDay("date", tests.date); }
     void operator()(const planning::PlanDraft& /*draft*/) const {}
 };
 
@@ -94,6 +96,9 @@ JsonResult<FormContent> readFormContent(const std::string& kind, const QJsonValu
     }
     if (kind == "movement_screen") {
         return asContent(readMovementScreen, value, path);
+    }
+    if (kind == "field_tests") {
+        return asContent(readFieldTestDay, value, path);
     }
     if (kind == "starting_plan") {
         return asContent(readPlanDraft, value, path);

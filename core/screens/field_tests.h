@@ -22,6 +22,8 @@ struct NormPerson {
 struct ChairStand {
     base::Reps stands;  ///< more than half-way up at the end counts
     bool areArmsUsed = false;
+
+    bool operator==(const ChairStand&) const = default;
 };
 
 enum class PushUpForm : std::uint8_t { Toes, Knees };
@@ -29,27 +31,37 @@ enum class PushUpForm : std::uint8_t { Toes, Knees };
 struct PushUps {
     base::Reps reps;
     PushUpForm form = PushUpForm::Toes;
+
+    bool operator==(const PushUps&) const = default;
 };
 
 /// On one leg, eyes open; counted up to 45 s.
 struct SingleLegStance {
     int heldMs = 0;
+
+    bool operator==(const SingleLegStance&) const = default;
 };
 
 struct Plank {
     int heldMs = 0;
+
+    bool operator==(const Plank&) const = default;
 };
 
 /// Weight-bearing lunge: toe to wall, heel down.
 struct WeightBearingLunge {
     int leftMm = 0;
     int rightMm = 0;
+
+    bool operator==(const WeightBearingLunge&) const = default;
 };
 
 /// The value means something only with the number that the scale shows at the feet.
 struct SitAndReach {
     int reachMm = 0;
     int zeroMm = 0;  ///< what the scale shows at the feet: 0, 150, 230, 260, 380 …
+
+    bool operator==(const SitAndReach&) const = default;
 };
 
 using FieldTest = std::variant<ChairStand, PushUps, SingleLegStance, Plank, WeightBearingLunge, SitAndReach>;
@@ -58,6 +70,8 @@ using FieldTest = std::variant<ChairStand, PushUps, SingleLegStance, Plank, Weig
 struct FieldTestDay {
     base::Date date;
     std::vector<FieldTest> tests;
+
+    bool operator==(const FieldTestDay&) const = default;
 };
 
 /// Where a result stands. The first four say why there is no class.

@@ -6,7 +6,8 @@ namespace chalk::studio {
 
 namespace {
 
-constexpr std::array<std::string_view, std::variant_size_v<FormContent>> kContentKinds{"profile", "health_intake", "body_measures", "movement_screen", "starting_plan"};
+constexpr std::array<std::string_view, std::variant_size_v<FormContent>> kContentKinds{"profile", "health_intake", "body_measures",
+                                                                                 "movement_screen", "field_tests", "starting_plan"};
 
 /// Moves the days inside of a form.
 struct ContentSlide {
@@ -27,6 +28,7 @@ struct ContentSlide {
     void operator()(clients::HealthIntake& intake) const { move(intake.agreedOn); }
     void operator()(clients::BodyMeasures& measures) const { measures.date = measures.date + days; }
     void operator()(screens::MovementScreen& screen) const { screen.date = screen.date + days; }
+    void operator()(screens::FieldTestDay& tests) const { tests.date = tests.date + days; }
     void operator()(planning::PlanDraft& draft) const { move(draft.firstDay); }
 };
 

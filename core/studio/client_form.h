@@ -4,6 +4,7 @@
 #include "core/clients/health_intake.h"
 #include "core/clients/profile.h"
 #include "core/planning/plan_draft.h"
+#include "core/screens/field_tests.h"
 #include "core/screens/pattern_screen.h"
 
 #include <string>
@@ -14,9 +15,10 @@
 namespace chalk::studio {
 
 /// What a form of a client says, by its kind.
-using FormContent = std::variant<clients::Profile, clients::HealthIntake, clients::BodyMeasures, screens::MovementScreen, planning::PlanDraft>;
+using FormContent = std::variant<clients::Profile, clients::HealthIntake, clients::BodyMeasures, screens::MovementScreen, screens::FieldTestDay,
+                                 planning::PlanDraft>;
 
-/// The key of the kind in files: `profile`, `health_intake`, `body_measures`, `movement_screen`, `starting_plan`.
+/// The key of the kind in files: `profile`, `health_intake`, `body_measures`, `movement_screen`, `field_tests`, `starting_plan`.
 [[nodiscard]] std::string_view kindOf(const FormContent& content);
 
 /// A form of a client as it stands on file.

@@ -66,6 +66,7 @@ void addKept(studio::StudioDocument& document)
                     {day, true, someIntake(day)},
                     {day, true, measures},
                     {day, true, markedMovementScreen(day)},
+                    {day, true, screens::FieldTestDay{day, {screens::PushUps{base::Reps(9), screens::PushUpForm::Knees}, screens::SitAndReach{-45, 230}}}},
                     {document.today, false, someIntake(document.today)},
                     {document.today, false, someDraft(document.today + 3)}};
     const clients::HealthMark mark = clients::marksOf(clients::HealthQuestion::HeartOrPressure).front();

@@ -148,6 +148,7 @@ PatternSheet* MovementStep::sheetOf(lifts::Pattern pattern)
             sheet->setNow(m_now);
         }
         sheet->setScreen(m_kept.of(pattern));
+        sheet->setEarlier(m_rescreen.before ? &m_rescreen.before->of(pattern) : nullptr);
         m_sheets->addWidget(sheet);
         connect(sheet, &PatternSheet::typed, m_pause, qOverload<>(&QTimer::start));
         connect(sheet, &PatternSheet::marked, this, &MovementStep::save);
@@ -176,6 +177,7 @@ void MovementStep::setCase(const OnboardingCase& onboarding)
     for (const lifts::Pattern pattern : lifts::kPatterns) {
         if (PatternSheet* sheet = m_made[static_cast<std::size_t>(pattern)]) {
             sheet->setScreen(m_kept.of(pattern));
+            sheet->setEarlier(m_rescreen.before ? &m_rescreen.before->of(pattern) : nullptr);
         }
     }
     m_sheets->setCurrentWidget(sheetOf(m_present));

@@ -6,15 +6,18 @@
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/marked_choice.h"
 #include "ui/onboarding/pause_card.h"
+#include "ui/onboarding/rescreen_words.h"
 #include "ui/onboarding/start_words.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QScrollArea>
 #include <QSignalBlocker>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -110,6 +113,7 @@ void PatternSheet::addPoints(QVBoxLayout& column)
         row->addWidget(choice);
         column.addLayout(row);
         m_points.push_back(choice);
+        m_views.push_back(view);
         auto* keys = new MarkedChoice(*choice);
         connect(keys, &MarkedChoice::moveAsked, this, [this, i](int by) { move(i, by); });
         m_keys.push_back(keys);
@@ -169,6 +173,9 @@ void PatternSheet::addPain(QVBoxLayout& column)
     m_painPlace->setAccessibleName(tr("Where it hurts"));
     m_painScore = new common::SegmentedChoice(tr("How much out of 10"), painScores(), m_painDetail);
     m_painScore->setCompact();
+    for (QToolButton* button : m_painScore->findChildren<QToolButton*>()) {
+        button->installEventFilter(this);  // runs before the choice's own
+    }
     detail->addWidget(m_painPlace);
     detail->addWidget(m_painScore, 0, Qt::AlignLeft);
     column.addWidget(m_painDetail);
@@ -214,6 +221,35 @@ void PatternSheet::setScreen(const screens::PatternScreen& screen)
         const QSignalBlocker quiet(m_note);
         m_note->setPlainText(common::qstring(screen.note));
     }
+}
+
+void PatternSheet::setEarlier(const screens::PatternScreen* earlier)
+{
+    for (std::size_t i = 0; i < m_points.size(); ++i) {
+        const screens::ScreenPoint& point = m_guide.points[i];
+        QString words = viewName(point.from);
+        if (earlier != nullptr) {
+            const auto mark = std::find_if(earlier->points.begin(), earlier->points.end(), [&point](const screens::PointMark& one) { return one.key == point.key; });
+            if (mark != earlier->points.end() && mark->mark != screens::Mark::NotJudged) {
+                words = tr("%1 · was %2").arg(words, markWord(mark->mark));
+            }
+        }
+        m_views[i]->setText(words);
+        m_points[i]->setAccessibleDescription(words);
+    }
+}
+
+bool PatternSheet::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress && m_painScore->isAncestorOf(qobject_cast<QWidget*>(watched))) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const int score = key->key() - Qt::Key_0;
+        if ((key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier && score >= 0 && score < kPainScores) {
+            m_painScore->findChildren<QToolButton*>().at(score)->click();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 screens::PatternScreen PatternSheet::screen() const

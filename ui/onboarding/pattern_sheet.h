@@ -8,6 +8,7 @@
 
 #include <vector>
 
+class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QScrollArea;
@@ -34,6 +35,8 @@ public:
 
     /// What is being typed in keeps its text.
     void setScreen(const screens::PatternScreen& screen);
+    /// What the screen before said, beside each point; nothing: there is none.
+    void setEarlier(const screens::PatternScreen* earlier);
     [[nodiscard]] screens::PatternScreen screen() const;
     /// The first point or pause that is open.
     void takeFocus();
@@ -49,6 +52,10 @@ Q_SIGNALS:
     void marked();
     void typed();
 
+protected:
+    /// The digits of the pain score are the score itself.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void addHead(QVBoxLayout& column);
     void addPoints(QVBoxLayout& column);
@@ -62,6 +69,7 @@ private:
     const screens::PatternGuide& m_guide;
     QScrollArea* m_scroll;
     std::vector<common::SegmentedChoice*> m_points;
+    std::vector<QLabel*> m_views;       ///< from where a point is watched, and what it was
     std::vector<PauseCard*> m_pauses;
     std::vector<MarkedChoice*> m_keys;  ///< of the points, then of the pauses
     common::SegmentedChoice* m_steadiness;

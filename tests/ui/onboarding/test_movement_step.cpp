@@ -151,7 +151,7 @@ TEST_F(MovementStepTest, PainHoldsThePatternAndAsksWhereAndHowMuch)
     EXPECT_TRUE(screens::openMarksOf(kept().of(Pattern::Squat)).isPainScoreOpen);
     press(Qt::Key_Tab);
     press(Qt::Key_3);
-    EXPECT_EQ(kept().of(Pattern::Squat).pain->score, 2) << "the third of 0 to 10";
+    EXPECT_EQ(kept().of(Pattern::Squat).pain->score, 3);
 }
 
 TEST_F(MovementStepTest, AnotherStageNeedsAReasonAndIsKeptWithThePlan)
@@ -213,6 +213,8 @@ TEST_F(MovementStepTest, ANewScreenBeginsTodayBesideTheLastOne)
     EXPECT_EQ(all[0].of(Pattern::Squat).points[0].mark, Mark::Partly);
     EXPECT_EQ(all[1].date, m_today);
     EXPECT_EQ(all[1].of(Pattern::Squat).points[0].mark, Mark::Met);
+    const auto labels = m_step.findChild<PatternSheet*>()->findChildren<QLabel*>();
+    EXPECT_EQ(std::count_if(labels.begin(), labels.end(), [](const QLabel* label) { return label->text().endsWith(QStringLiteral("was partly")); }), 6);
     press(Qt::Key_B);
     EXPECT_EQ(m_step.part(), MovementStep::Part::Earlier);
     EXPECT_TRUE(m_step.findChild<RescreenPage*>()->accessibleDescription().contains(QStringLiteral("partly\nmet\nbetter")));
