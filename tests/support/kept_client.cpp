@@ -66,9 +66,10 @@ void addKept(studio::StudioDocument& document)
                     {day, true, someIntake(day)},
                     {day, true, measures},
                     {day, true, markedMovementScreen(day)},
-                    {day, true, screens::FieldTestDay{day, {screens::PushUps{base::Reps(9), screens::PushUpForm::Knees}, screens::SitAndReach{-45, 230}}}},
                     {document.today, false, someIntake(document.today)},
-                    {document.today, false, someDraft(document.today + 3)}};
+                    {document.today, false, someDraft(document.today + 3)},
+                    {document.today, false,
+                     screens::FieldTestDay{document.today, {screens::PushUps{base::Reps(9), screens::PushUpForm::Knees}, screens::SitAndReach{-45, 230}}}}};
     const clients::HealthMark mark = clients::marksOf(clients::HealthQuestion::HeartOrPressure).front();
     client.letters = {{"Dr Hale", day, day + 180, "No breath-holding", {mark}, "hale.pdf", std::string("%PDF\0\xff", 6)}, {"Dr Moor", day + 7, {}, "", {}, "", ""}};
     client.clearance.state = clients::ClearanceState::Granted;
