@@ -30,14 +30,15 @@ struct DayCards {
     QStringList withheld;
 };
 
-CardContent cardOf(const store::NamedSession& session, const store::ClientFile& file, const lifts::Catalogue& catalogue)
+CardContent cardOf(const store::NamedSession& session, const store::ClientFile& file, const std::vector<base::LiftId>& planned, const lifts::Catalogue& catalogue)
 {
     std::vector<sessions::LiftCandidate> candidates;
     for (const store::ClientLift& lift : file.lifts) {
         candidates.push_back({lift.lift.id, lift.lift.pattern, lift.lift.lastEvent});
     }
     std::vector<sessions::LiftDue> due;
-    for (const base::LiftId id : sessions::chooseLifts(candidates)) {
+    const auto chosen = planned.empty() ? sessions::chooseLifts(candidates) : planned;
+    for (const base::LiftId id : chosen) {
         for (const store::ClientLift& lift : file.lifts) {
             const auto* exercise = catalogue.find(lift.lift.machine.kit().exerciseKey);
             if (lift.lift.id == id && exercise != nullptr) {
@@ -68,8 +69,10 @@ store::Result<DayCards> cardsOf(store::Database& database, const CommandContext&
         }
         if (clients::isBlocked(file->clearance, context.today)) {
             day.withheld.append(qstring(session.clientName));
+        } else if (const auto planned = store::SessionReader(database).plannedLifts(session.session.id)) {
+            day.cards.push_back(cardOf(session, *file, *planned, catalogue));
         } else {
-            day.cards.push_back(cardOf(session, *file, catalogue));
+            return tl::make_unexpected(planned.error());
         }
     }
     return day;

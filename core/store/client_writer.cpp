@@ -4,8 +4,8 @@
 #include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
-#include "core/store/lift_cache.h"
 #include "core/store/lift_codec.h"
+#include "core/store/lift_start.h"
 #include "core/store/profile_rows.h"
 #include "core/store/studio_settings.h"
 
@@ -191,7 +191,7 @@ void ClientWriter::putFormOfDay(base::ClientId client, FormKind kind, const QJso
 {
     Statement open(m_database, QStringLiteral("SELECT day FROM form WHERE client_id = ? AND kind = ? AND is_finished = 0"));
     if (open.run(client, keyOf(kind)) && open.next() && open.date(0) != day) {
-        closeForm(client, kind);
+        closeOpenForm(m_database, client, kind);
     }
     putForm(client, kind, detail, day);
 }
@@ -233,7 +233,7 @@ Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const 
 Result<void> ClientWriter::finishForm(base::ClientId client, FormKind kind)
 {
     Transaction transaction(m_database);
-    closeForm(client, kind);
+    closeOpenForm(m_database, client, kind);
     return transaction.commit();
 }
 
@@ -242,11 +242,6 @@ void ClientWriter::putForm(base::ClientId client, FormKind kind, const QJsonObje
     Statement(m_database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, ?, ?, 0, ?) "
                                          "ON CONFLICT (client_id, kind) WHERE is_finished = 0 DO UPDATE SET detail = excluded.detail"))
         .run(client, keyOf(kind), day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
-}
-
-void ClientWriter::closeForm(base::ClientId client, FormKind kind)
-{
-    Statement(m_database, QStringLiteral("UPDATE form SET is_finished = 1 WHERE client_id = ? AND kind = ? AND is_finished = 0")).run(client, keyOf(kind));
 }
 
 Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution)
@@ -272,36 +267,10 @@ Result<void> ClientWriter::endCaution(base::CautionId caution, base::Date day)
     return transaction.commit();
 }
 
-void ClientWriter::startLift(base::ClientId client, const NewLift& lift, std::vector<base::LiftId>& started)
-{
-    const QString pattern = qstringOf(lifts::keyOf(lift.pattern));
-    Statement present(m_database, QStringLiteral("SELECT 1 FROM lift WHERE client_id = ? AND pattern = ?"));
-    if (present.run(client, pattern) && present.next()) {
-        refuse(QStringLiteral("%1 has begun already").arg(pattern));
-    }
-    const base::LiftId id = ClientInserts(m_database).lift(client, lift);
-    EventLog log(m_database);
-    LiftCache cache(m_database, log);
-    auto fresh = m_database.failure() ? std::nullopt : cache.readFresh(id);
-    if (!fresh) {
-        return;
-    }
-    if (const auto replay = replayOf(*std::move(fresh), {})) {
-        cache.keep(*replay);
-        started.push_back(id);
-    }
-}
-
 Result<std::vector<base::LiftId>> ClientWriter::startLifts(base::ClientId client, const std::vector<NewLift>& lifts)
 {
     Transaction transaction(m_database);
-    std::vector<base::LiftId> started;
-    for (const NewLift& lift : lifts) {
-        if (auto machine = progression::LiftMachine::create(lift.setup); !machine) {
-            refuse(QStringLiteral("%1: %2 %3").arg(qstringOf(lifts::keyOf(lift.pattern)), qstringOf(machine.error().field), qstringOf(machine.error().reason)));
-        }
-        startLift(client, lift, started);
-    }
+    std::vector<base::LiftId> started = beginLifts(m_database, client, lifts);
     return finish(transaction, std::move(started));
 }
 

@@ -64,8 +64,6 @@ private:
     void putFormOfDay(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
     /// The mass measured last by date becomes the client's.
     void takeLatestMass(base::ClientId client);
-    void closeForm(base::ClientId client, FormKind kind);
-    void startLift(base::ClientId client, const NewLift& lift, std::vector<base::LiftId>& started);
     template <class T>
     [[nodiscard]] Result<T> finish(class Transaction& transaction, T value);
 

@@ -47,6 +47,18 @@ Result<std::optional<NamedSession>> SessionReader::withCode(const std::string& c
     return m_database.resultOf(found.empty() ? std::nullopt : std::optional(std::move(found.front())));
 }
 
+Result<std::vector<base::LiftId>> SessionReader::plannedLifts(base::SessionId session)
+{
+    const Snapshot snapshot(m_database);
+    std::vector<base::LiftId> lifts;
+    Statement rows(m_database, QStringLiteral("SELECT lift_id FROM session_lift WHERE session_id = ? ORDER BY position"));
+    rows.run(session);
+    while (rows.next()) {
+        lifts.push_back(base::LiftId(rows.integer(0)));
+    }
+    return m_database.resultOf(std::move(lifts));
+}
+
 Result<std::vector<LogEntry>> SessionReader::entriesIn(base::SessionId session)
 {
     const Snapshot snapshot(m_database);

@@ -24,6 +24,8 @@ public:
     /// The session with that code; nothing where there is none.
     [[nodiscard]] Result<std::optional<NamedSession>> withCode(const std::string& code);
 
+    /// The lifts that a session was planned with, in their order; none where nobody planned them.
+    [[nodiscard]] Result<std::vector<base::LiftId>> plannedLifts(base::SessionId session);
     /// What was recorded in a session and counts now, by lift.
     [[nodiscard]] Result<std::vector<LogEntry>> entriesIn(base::SessionId session);
 

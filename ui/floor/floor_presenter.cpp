@@ -137,7 +137,15 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
     const auto saved = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [](const FloorLift& lift) { return !lift.saved.isNone(); }));
     const bool isOver = saved > 0 && session.date < today;
     std::size_t room = isOver ? 0 : sessions::kLiftsOfSession - std::min(saved, sessions::kLiftsOfSession);
-    const auto chosen = sessions::chooseLifts(candidates);
+    const auto planned = store::SessionReader(m_database).plannedLifts(session.id);
+    if (!planned) {
+        return tl::make_unexpected(planned.error());
+    }
+    const auto chosen = planned->empty() ? sessions::chooseLifts(candidates) : *planned;
+    room = planned->empty() || isOver ? room : planned->size();
+    std::stable_sort(all.begin(), all.end(), [&planned](const FloorLift& a, const FloorLift& b) {
+        return std::find(planned->begin(), planned->end(), a.id) < std::find(planned->begin(), planned->end(), b.id);
+    });
     for (FloorLift& lift : all) {
         const bool isChosen = lift.saved.isNone() && room > 0 && std::find(chosen.begin(), chosen.end(), lift.id) != chosen.end();
         room -= isChosen ? 1 : 0;

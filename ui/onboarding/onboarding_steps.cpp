@@ -2,6 +2,7 @@
 
 #include "ui/onboarding/health_step.h"
 #include "ui/onboarding/movement_step.h"
+#include "ui/onboarding/plan_step.h"
 #include "ui/onboarding/profile_step.h"
 #include "ui/onboarding/time_step.h"
 
@@ -14,6 +15,7 @@ std::map<StepKind, StepFactory> stepFactories(const OnboardingServices& services
         {StepKind::Health, [services](QWidget* parent) { return new HealthStep(services, parent); }},
         {StepKind::TimeAndKit, [services](QWidget* parent) { return new TimeStep(services, parent); }},
         {StepKind::Movement, [services](QWidget* parent) { return new MovementStep(services, parent); }},
+        {StepKind::StartingPlan, [services](QWidget* parent) { return new PlanStep(services, parent); }},
     };
 }
 

@@ -1,0 +1,47 @@
+#include "core/store/plan_templates.h"
+
+#include "core/exchange/plan_template_json.h"
+#include "core/store/statement.h"
+
+#include <QJsonDocument>
+
+namespace chalk::store {
+
+Result<std::vector<planning::PlanTemplate>> PlanTemplates::all()
+{
+    const Snapshot snapshot(m_database);
+    std::vector<planning::PlanTemplate> templates;
+    Statement rows(m_database, QStringLiteral("SELECT name, detail FROM plan_template ORDER BY name"));
+    rows.run();
+    while (rows.next()) {
+        auto read = exchange::readPlanTemplate(QJsonDocument::fromJson(rows.qtext(1).toUtf8()).object(), {}, m_catalogue);
+        if (!read) {
+            m_database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: the template %2, %3 %4")
+                                                            .arg(m_database.target(), rows.qtext(0), QString::fromStdString(read.error().field),
+                                                                 QString::fromStdString(read.error().reason))});
+            break;
+        }
+        templates.push_back(*std::move(read));
+    }
+    return m_database.resultOf(std::move(templates));
+}
+
+Result<void> PlanTemplates::save(const planning::PlanTemplate& plan)
+{
+    Transaction transaction(m_database);
+    if (const auto fault = planning::faultOf(plan, m_catalogue)) {
+        m_database.fail({StoreError::Kind::Refused, QString::fromStdString(fault->field + " " + fault->reason)});
+    }
+    Statement(m_database, QStringLiteral("INSERT INTO plan_template (name, detail) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET detail = excluded.detail"))
+        .run(plan.name, QString::fromUtf8(QJsonDocument(exchange::toJson(plan)).toJson(QJsonDocument::Compact)));
+    return transaction.commit();
+}
+
+Result<void> PlanTemplates::remove(const std::string& name)
+{
+    Transaction transaction(m_database);
+    Statement(m_database, QStringLiteral("DELETE FROM plan_template WHERE name = ?")).run(name);
+    return transaction.commit();
+}
+
+}  // namespace chalk::store

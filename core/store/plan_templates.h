@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/lifts/catalogue.h"
+#include "core/planning/plan_template.h"
+#include "core/store/database.h"
+
+#include <vector>
+
+namespace chalk::store {
+
+/// The studio's own templates of a week.
+class PlanTemplates {
+public:
+    /// `catalogue` names the exercises; it outlives this.
+    PlanTemplates(Database& database, const lifts::Catalogue& catalogue) : m_database(database), m_catalogue(catalogue) {}
+
+    /// By name. One that can no longer be read is a fault of the file that names it.
+    [[nodiscard]] Result<std::vector<planning::PlanTemplate>> all();
+    /// Keeps one under its name; one of that name is put in its place. Refused where it is not sound.
+    [[nodiscard]] Result<void> save(const planning::PlanTemplate& plan);
+    [[nodiscard]] Result<void> remove(const std::string& name);
+
+private:
+    Database& m_database;
+    const lifts::Catalogue& m_catalogue;
+};
+
+}  // namespace chalk::store

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "ui/onboarding/onboarding_step.h"
+#include "ui/onboarding/plan_desk.h"
+
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QVBoxLayout;
+
+namespace chalk::ui::common {
+class ActionButton;
+class Banner;
+class Panel;
+}  // namespace chalk::ui::common
+
+namespace chalk::ui::onboarding {
+
+class PlanLiftRow;
+class VisitTable;
+
+/// The first two weeks: a template, a lift for every pattern, the sessions with their days; Ctrl+Enter begins it. Once it runs the step says
+/// so, and takes it back while nothing was done in it.
+class PlanStep : public OnboardingStep {
+    Q_OBJECT
+
+public:
+    explicit PlanStep(const OnboardingServices& services, QWidget* parent = nullptr);
+
+    void setCase(const OnboardingCase& onboarding) override;
+    void takeFocus() override;
+    [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
+    bool closeOrClear() override;
+    void setRoom(bool isNarrow, bool isLow) override;
+
+private:
+    void build();
+    void buildTop(QVBoxLayout& column);
+    void buildSide();
+    void keepDraft();
+    void showPlan();
+    void start();
+    void takeBack();
+    void saveTemplate();
+    [[nodiscard]] QString sideHtml() const;
+
+    OnboardingServices m_services;
+    PlanDesk m_desk;
+    common::Panel* m_panel;
+    common::Panel* m_side;
+    QComboBox* m_template;
+    QLineEdit* m_firstDay;
+    QLineEdit* m_templateName;
+    std::vector<PlanLiftRow*> m_rows;
+    VisitTable* m_visits;
+    QWidget* m_editable;
+    QLabel* m_words;
+    common::ActionButton* m_start;
+    common::ActionButton* m_back;
+    common::ActionButton* m_board;
+    clients::Client m_client;
+    base::Date m_today;
+    bool m_hasLifts = false;
+    bool m_isNarrow = false;
+};
+
+}  // namespace chalk::ui::onboarding
