@@ -8,6 +8,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/theme.h"
 #include "ui/print/card_printing.h"
+#include "ui/print/sheet_printing.h"
 
 #include <QDate>
 #include <QJsonArray>

@@ -1,6 +1,8 @@
 #include "ui/onboarding/health_step.h"
 
+#include "core/store/client_reader.h"
 #include "core/store/client_writer.h"
+#include "core/store/studio_reader.h"
 #include "core/store/studio_settings.h"
 #include "ui/common/action_button.h"
 #include "ui/common/formats.h"
@@ -14,6 +16,7 @@
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/outcome_panel.h"
 #include "ui/onboarding/typing_pause.h"
+#include "ui/print/paper_dialog.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -68,6 +71,15 @@ void HealthStep::build()
     word->setProperty("role", QStringLiteral("muted"));
     hint->addWidget(word);
     m_panel->addHeadTool(keys);
+    const auto addPaper = [this](const QString& text, print::HealthPaper paper) {
+        auto* button = new common::ActionButton(m_services.look, text, m_panel);
+        button->setButtonSize(common::ButtonSize::Small);
+        button->setIconName(QStringLiteral("print"));
+        connect(button, &QPushButton::clicked, this, [this, paper] { showPaper(paper); });
+        m_panel->addHeadTool(button);
+    };
+    addPaper(tr("Consent"), print::HealthPaper::Consent);
+    addPaper(tr("Intake"), print::HealthPaper::Intake);
     auto* contents = new QWidget;
     auto* column = new QVBoxLayout(contents);
     column->setContentsMargins(0, 0, 0, 0);
@@ -103,7 +115,7 @@ void HealthStep::buildActions()
     m_outcome->foot()->addWidget(m_remind);
     m_letter->hide();
     connect(m_remind, &QPushButton::clicked, this, &HealthStep::remindInAWeek);
-    connect(m_printLetter, &QPushButton::clicked, this, &HealthStep::print);
+    connect(m_printLetter, &QPushButton::clicked, this, [this] { showPaper(print::HealthPaper::DoctorLetter); });
     connect(m_record, &QPushButton::clicked, this, [this] { showEditor(true); });
     connect(m_gone, &QPushButton::clicked, this, &HealthStep::noteLetterGone);
     connect(m_letter, &LetterEditor::letterGiven, this, &HealthStep::recordLetter);
@@ -118,6 +130,8 @@ void HealthStep::setCase(const OnboardingCase& onboarding)
         showEditor(false);
     }
     m_client = onboarding.client;
+    m_profile = onboarding.profile;
+    m_coachName = onboarding.coachName;
     m_clearance = onboarding.clearance;
     m_today = onboarding.today;
     m_kept = onboarding.intake.value_or(clients::HealthIntake());
@@ -236,15 +250,52 @@ void HealthStep::remindInAWeek()
 
 std::vector<shell::KeyHint> HealthStep::keyHints() const
 {
-    return {{QStringLiteral("Y N"), tr("Answer")}, {QStringLiteral("↑ ↓"), tr("Question")}};
+    return {{QStringLiteral("Y N"), tr("Answer")}, {QStringLiteral("↑ ↓"), tr("Question")}, {QStringLiteral("Ctrl+P"), isDoctorAsked() ? tr("Letter") : tr("Intake")}};
 }
 
 bool HealthStep::canPrint() const
 {
-    return false;
+    return !m_client.id.isNone() && m_panel->isEnabled();
 }
 
-void HealthStep::print() {}
+void HealthStep::print()
+{
+    showPaper(isDoctorAsked() ? print::HealthPaper::DoctorLetter : print::HealthPaper::Intake);
+}
+
+void HealthStep::showPaper(print::HealthPaper paper)
+{
+    if (!save()) {
+        return;
+    }
+    print::HealthPaperContent content;
+    content.studioName = store::StudioReader(m_services.database).name().value_or(std::string());
+    content.coachName = m_coachName;
+    content.client = m_client;
+    content.profile = m_profile;
+    content.intake = m_kept;
+    content.outcome = clients::outcomeOf(m_kept, m_limits);
+    if (const auto file = store::ClientReader(m_services.database).read(m_client.id, m_today)) {
+        content.cautions = file->cautions;
+    }
+    content.today = m_today;
+    const auto ymd = m_today.ymd();
+    const QDate day(static_cast<int>(ymd.year()), static_cast<int>(static_cast<unsigned>(ymd.month())), static_cast<int>(static_cast<unsigned>(ymd.day())));
+    const QString title = print::titleOf(paper);
+    auto* dialog = new print::PaperDialog({m_services.look, m_services.dialogs, print::CardDialogServices::standardPrinterChoice()}, title,
+                                          QStringLiteral("%1-%2").arg(title.toLower().replace(QLatin1Char(' '), QLatin1Char('-')), day.toString(Qt::ISODate)),
+                                          [paper, content](print::PaperSize size) { return print::healthSheets(paper, content, size); }, day, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (paper == print::HealthPaper::DoctorLetter && !m_clearance.askedOn) {
+        connect(dialog, &print::PaperDialog::paperMade, this, &HealthStep::noteLetterGone);
+    }
+    dialog->open();
+}
+
+bool HealthStep::isDoctorAsked() const
+{
+    return clients::outcomeOf(m_kept, m_limits).level >= clients::HealthLevel::AskDoctor;
+}
 
 bool HealthStep::closeOrClear()
 {

@@ -5,6 +5,7 @@
 #include "core/store/client_forms.h"
 #include "ui/onboarding/onboarding_services.h"
 #include "ui/onboarding/onboarding_step.h"
+#include "ui/print/health_papers.h"
 
 #include <optional>
 
@@ -50,6 +51,8 @@ private:
     void recordLetter(const store::Letter& letter);
     void noteLetterGone();
     void remindInAWeek();
+    void showPaper(print::HealthPaper paper);
+    [[nodiscard]] bool isDoctorAsked() const;
     void showEditor(bool isOpen);
     void fail(const store::StoreError& error);
 
@@ -68,6 +71,8 @@ private:
     clients::HealthIntake m_kept;
     clients::RestingLimits m_limits;
     clients::Client m_client;
+    clients::Profile m_profile;
+    std::string m_coachName;
     clients::Clearance m_clearance;
     base::Date m_today;
 };

@@ -53,7 +53,7 @@ PatternSheet::PatternSheet(const common::Look& look, const screens::PatternGuide
 {
     auto* contents = new QWidget;
     auto* column = new QVBoxLayout(contents);
-    column->setContentsMargins(20, 14, 20, 14);
+    column->setContentsMargins(14, 14, 14, 14);
     column->setSpacing(2);
     addHead(*column);
     addPoints(*column);
@@ -87,6 +87,7 @@ void PatternSheet::addHead(QVBoxLayout& column)
     auto* how = new QLabel(common::qstring(m_guide.how) + QLatin1Char(' ') + common::qstring(m_guide.look), this);
     how->setProperty("role", QStringLiteral("secondary"));
     how->setWordWrap(true);
+    how->setMinimumWidth(1);
     column.addWidget(title);
     column.addWidget(how);
     column.addSpacing(4);
@@ -103,6 +104,7 @@ void PatternSheet::addPoints(QVBoxLayout& column)
         number->setFixedWidth(18);
         auto* text = new QLabel(common::qstring(point.text), this);
         text->setWordWrap(true);
+        text->setMinimumWidth(1);
         auto* view = new QLabel(viewName(point.from), this);
         view->setProperty("role", QStringLiteral("muted"));
         auto* choice = new common::SegmentedChoice(common::qstring(point.text), {{tr("Met"), common::Signal::Ok}, {tr("Partly"), common::Signal::Warn}, {tr("Not met")}}, this);
@@ -161,6 +163,9 @@ void PatternSheet::addPain(QVBoxLayout& column)
     name->setProperty("role", QStringLiteral("strong"));
     auto* hint = new QLabel(tr("If yes: where, and how much out of 10"), this);
     hint->setProperty("role", QStringLiteral("muted"));
+    hint->setWordWrap(true);
+    hint->setMinimumWidth(1);
+    row->setSpacing(10);
     row->addWidget(name);
     row->addWidget(m_pain);
     row->addWidget(hint, 1);

@@ -51,6 +51,7 @@ PauseCard::PauseCard(const common::Look& look, const screens::DepthName& name, s
     auto* hint = new QLabel(common::qstring(name.hint), this);
     hint->setProperty("role", QStringLiteral("muted"));
     hint->setWordWrap(true);
+    hint->setMinimumWidth(1);  // wraps at any width
     m_choice->setCompact();
     m_seconds->setPlaceholderText(tr("s"));
     m_seconds->setAccessibleName(tr("Seconds held, %1").arg(common::qstring(name.name)));
@@ -68,7 +69,7 @@ PauseCard::PauseCard(const common::Look& look, const screens::DepthName& name, s
     head->addWidget(m_seconds);
     head->addWidget(m_running);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(10, 8, 10, 10);
+    column->setContentsMargins(8, 8, 8, 10);
     column->setSpacing(6);
     column->addLayout(head);
     column->addWidget(m_choice, 0, Qt::AlignHCenter);

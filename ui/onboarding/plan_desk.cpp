@@ -7,6 +7,7 @@
 #include "core/store/client_forms.h"
 #include "core/store/client_reader.h"
 #include "core/store/plan_templates.h"
+#include "ui/common/clock.h"
 #include "ui/common/formats.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/plan_words.h"
@@ -47,6 +48,10 @@ void PlanDesk::take(const OnboardingCase& onboarding)
     }
     m_request.isLoadBlocked = clients::isBlocked(onboarding.clearance, m_today);
     workOut();
+    if (!m_plan.sessions.empty() && m_plan.sessions.front().date == m_today && m_plan.sessions.front().startMinute <= m_services.clock.minuteOfDay()) {
+        m_request.firstDay = m_today + 1;  // that hour of today is over
+        workOut();
+    }
 }
 
 std::size_t PlanDesk::templateIndex() const

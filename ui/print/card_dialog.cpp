@@ -7,6 +7,7 @@
 #include "ui/common/segmented_choice.h"
 #include "ui/print/card_preview.h"
 #include "ui/print/card_printing.h"
+#include "ui/print/sheet_printing.h"
 
 #include <QDir>
 #include <QHBoxLayout>

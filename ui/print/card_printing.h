@@ -28,9 +28,6 @@ void paintCard(QPainter& painter, const sessions::CardContent& card, PaperSize p
 /// `created` is written into the file as its day. Needs QGuiApplication and loadFonts().
 [[nodiscard]] QByteArray cardsPdf(std::span<const sessions::CardContent> cards, PaperSize paper, const QDate& created);
 
-/// Writes a file whole or not at all. Nothing where it worked, else why not, in words of the system.
-[[nodiscard]] std::optional<QString> savePdf(const QString& file, const QByteArray& pdf);
-
 /// Sends all sheets to a printer that the user chose. Sets its paper and margins. False where the printer refuses.
 [[nodiscard]] bool printCards(QPrinter& printer, std::span<const sessions::CardContent> cards, PaperSize paper);
 

@@ -11,6 +11,10 @@ QSizeF millimetresOf(PaperSize paper)
         return {148, 210};
     case PaperSize::HalfLetter:
         return {139.7, 215.9};
+    case PaperSize::A4:
+        return {210, 297};
+    case PaperSize::Letter:
+        return {215.9, 279.4};
     }
     return {};
 }
@@ -22,6 +26,10 @@ QPageSize pageSizeOf(PaperSize paper)
         return QPageSize(QPageSize::A5);
     case PaperSize::HalfLetter:
         return QPageSize(millimetresOf(paper), QPageSize::Millimeter, QStringLiteral("Half Letter"), QPageSize::ExactMatch);
+    case PaperSize::A4:
+        return QPageSize(QPageSize::A4);
+    case PaperSize::Letter:
+        return QPageSize(QPageSize::Letter);
     }
     return {};
 }

@@ -1,4 +1,5 @@
 #include "ui/print/card_printing.h"
+#include "ui/print/sheet_printing.h"
 
 #include "tests/ui/print/card_fixture.h"
 #include "ui/print/card_preview.h"
