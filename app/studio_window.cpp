@@ -134,7 +134,8 @@ private:
                       [this](QWidget* parent) {
                           return new ui::onboarding::OnboardingPage(
                               {*m_database, m_catalogue, m_screens, m_look, m_clock, m_acts, m_dialogs, SystemClock::nowUtc}, parent);
-                      }});
+                      },
+                      QStringLiteral("roster")});
         registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);

@@ -124,6 +124,9 @@ QString OnboardingPage::title() const
 
 void OnboardingPage::open(const shell::Place& place)
 {
+    if (place.client != m_client && step() != nullptr && !step()->keep()) {
+        return;
+    }
     m_client = place.client;
     m_trouble->hide();
     if (!readCase()) {

@@ -157,7 +157,7 @@ void ProfileFields::setEntry(const ProfileEntry& entry, base::Date today)
     m_today = today;
     setIfAway(*m_name, client.name);
     setIfAway(*m_pronouns, profile.pronouns);
-    if (!m_birth->hasFocus()) {
+    if (!m_birth->hasFocus() && faultOfBirth().isEmpty()) {
         m_birth->setText(client.birthDate ? common::entryOfDay(*client.birthDate) : QString());
     }
     m_sex->setChosen(static_cast<int>(profile.sex));
@@ -180,6 +180,19 @@ void ProfileFields::setEntry(const ProfileEntry& entry, base::Date today)
     m_guardianConsentOn = profile.guardianConsentOn;
     m_guardianConsent->setChecked(profile.guardianConsentOn.has_value());
     review(today);
+}
+
+void ProfileFields::forgetTyping()
+{
+    const QSignalBlocker isSilent(this);
+    for (QLineEdit* field : {m_name, m_pronouns, m_birth, m_phone, m_email, m_emergencyName, m_emergencyPhone, m_guardian}) {
+        field->clear();
+        field->clearFocus();
+    }
+    for (QPlainTextEdit* field : {m_goal, m_history}) {
+        field->clear();
+        field->clearFocus();
+    }
 }
 
 std::optional<base::Date> ProfileFields::birth() const
@@ -224,24 +237,29 @@ ProfileEntry ProfileFields::entryOn(const ProfileEntry& base) const
 bool ProfileFields::review(base::Date today)
 {
     const bool hasName = !m_name->text().trimmed().isEmpty();
-    const QString typedBirth = m_birth->text().trimmed();
     const auto read = birth();
-    const auto fault = read ? clients::faultOfBirth(*read, today) : std::nullopt;
-    setFault(m_name, hasName || m_name->hasFocus() ? QString() : tr("A name is needed."));
-    QString birthFault;
-    if (!typedBirth.isEmpty() && !m_birth->hasFocus() && !read) {
-        birthFault = tr("There is no such day. Write it like 5 Mar 1974 or 5.3.1974.");
-    } else if (fault) {
-        birthFault = *read > today ? tr("This day is still to come.") : tr("That is more than 120 years ago.");
-    }
-    setFault(m_birth, birthFault);
-    setNote(m_birth, read && !fault ? tr("%1 · %2 years old").arg(common::longDayText(*read) + QLatin1Char(' ') + QString::number(static_cast<int>(read->ymd().year())))
+    const QString birthFault = faultOfBirth();
+    setFault(m_name, hasName || m_isNameOnly || m_name->hasFocus() ? QString() : tr("A name is needed."));
+    setFault(m_birth, read || !m_birth->hasFocus() ? birthFault : QString());
+    setNote(m_birth, read && birthFault.isEmpty() ? tr("%1 · %2 years old").arg(common::longDayText(*read) + QLatin1Char(' ') + QString::number(static_cast<int>(read->ymd().year())))
                                           .arg(base::ageOn(*read, today))
                                     : QString());
     setNote(m_consent, m_consentOn ? tr("Given on %1. Without it nothing about health is kept.").arg(common::entryOfDay(*m_consentOn))
                                    : tr("Without it nothing about health is kept, and the health intake waits."));
     showGuardian(today);
-    return hasName && birthFault.isEmpty() && (typedBirth.isEmpty() || read);
+    return hasName && birthFault.isEmpty();
+}
+
+QString ProfileFields::faultOfBirth() const
+{
+    const auto read = birth();
+    if (m_birth->text().trimmed().isEmpty() || (read && !clients::faultOfBirth(*read, m_today))) {
+        return {};
+    }
+    if (!read) {
+        return tr("There is no such day. Write it like 5 Mar 1974 or 5.3.1974.");
+    }
+    return *read > m_today ? tr("This day is still to come.") : tr("That is more than 120 years ago.");
 }
 
 void ProfileFields::showGuardian(base::Date today)
@@ -268,6 +286,7 @@ void ProfileFields::takeFocus()
 
 void ProfileFields::setNameOnly(bool isNameOnly)
 {
+    m_isNameOnly = isNameOnly;
     for (QWidget* field : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
         if (field != m_name && field->focusPolicy() != Qt::NoFocus) {
             field->setEnabled(!isNameOnly);

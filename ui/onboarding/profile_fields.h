@@ -34,8 +34,10 @@ public:
     explicit ProfileFields(const common::Look& look, QWidget* parent = nullptr);
 
     void setCoaches(const std::vector<clients::Coach>& coaches);
-    /// What is being typed in keeps its text.
+    /// What is being typed in keeps its text, and so does a birth date that cannot be until it is mended.
     void setEntry(const ProfileEntry& entry, base::Date today);
+    /// Empties the texts, those being typed in too: they are another person's.
+    void forgetTyping();
     /// `base` with what the fields say in place of its own. Fields that make no sense are passed over and say so.
     [[nodiscard]] ProfileEntry entryOn(const ProfileEntry& base) const;
     /// Shows what is wrong and what was understood. False where a field makes no sense.
@@ -61,6 +63,8 @@ private:
     void addTraining();
     void addConsent();
     [[nodiscard]] std::optional<base::Date> birth() const;
+    /// What is wrong with the birth date; empty: nothing.
+    [[nodiscard]] QString faultOfBirth() const;
     void showGuardian(base::Date today);
 
     QLineEdit* m_name;
@@ -81,6 +85,7 @@ private:
     QCheckBox* m_consent;
     QLineEdit* m_guardian;
     QCheckBox* m_guardianConsent;
+    bool m_isNameOnly = false;
     std::optional<base::Date> m_consentOn;
     std::optional<base::Date> m_guardianConsentOn;
     base::Date m_today;

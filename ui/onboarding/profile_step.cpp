@@ -83,8 +83,11 @@ void ProfileStep::setCase(const OnboardingCase& onboarding)
         m_fields->setCoaches(store::StudioReader(m_services.database).coaches().value_or(std::vector<clients::Coach>()));
     }
     m_fields->setUnitLocked(onboarding.hasLifts);
-    m_fields->setEntry(m_kept, m_today);
     m_fields->setNameOnly(onboarding.client.id.isNone());
+    if (isOther) {
+        m_fields->forgetTyping();
+    }
+    m_fields->setEntry(m_kept, m_today);
     m_measures->setCase(onboarding);
     m_measures->setVisible(!onboarding.client.id.isNone());
 }

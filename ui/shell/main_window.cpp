@@ -203,7 +203,8 @@ void MainWindow::readPresentPage()
 {
     Page* page = m_deck->present();
     setWindowTitle(QStringLiteral("%1 – %2").arg(page->title(), m_services.studioName));
-    m_rail->setPresentPage(m_deck->presentKey());
+    const PageEntry* entry = m_pages.find(m_deck->presentKey());
+    m_rail->setPresentPage(entry->markedPage.isEmpty() ? entry->key : entry->markedPage);
     if (const auto client = page->openClient()) {
         m_open.show(*client);
     } else {
@@ -216,7 +217,6 @@ void MainWindow::readPresentPage()
     m_ledge->setHints(hints);
     m_print->setEnabled(page->canPrint());
     m_filter->setEnabled(page->filterField() != nullptr);
-    const PageEntry* entry = m_pages.find(m_deck->presentKey());
     m_menu->setPageActions(entry->name, page->actions());
     m_memory.rememberPlace(m_deck->place());
 }

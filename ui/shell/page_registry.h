@@ -26,6 +26,7 @@ struct PageEntry {
     RailSlot slot = RailSlot::Top;
     QKeySequence shortcut;
     std::function<Page*(QWidget* parent)> make;
+    QString markedPage = {};  ///< the page that the rail marks while this one is on show; empty: itself
 };
 
 /// The pages that there are, in the order of the rail. What is not registered is not shown.

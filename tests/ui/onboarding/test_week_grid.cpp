@@ -1,0 +1,104 @@
+#include "ui/onboarding/week_grid.h"
+
+#include "ui/common/look.h"
+
+#include <QApplication>
+#include <QMouseEvent>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::onboarding {
+
+class WeekGridTest : public ::testing::Test {
+protected:
+    WeekGridTest()
+    {
+        m_grid.resize(700, 700);
+        m_grid.show();
+        m_grid.activateWindow();
+        m_grid.setFocus();
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) { QTest::keyClick(&m_grid, key, modifiers); }
+
+    common::Look m_look;
+    WeekGrid m_grid{m_look};
+};
+
+TEST_F(WeekGridTest, ArrowsMoveAndKeysPaint)
+{
+    QSignalSpy painted(&m_grid, &WeekGrid::painted);
+    press(Qt::Key_F);
+    press(Qt::Key_Down);
+    press(Qt::Key_R);
+    press(Qt::Key_Right);
+    press(Qt::Key_Space);
+    EXPECT_EQ(painted.size(), 3);
+    EXPECT_EQ(m_grid.free().stretches(), (std::vector<clients::DayHours>{{0, 540, 600}, {1, 570, 600}}));
+    EXPECT_EQ(m_grid.preferred().stretches(), (std::vector<clients::DayHours>{{0, 570, 600}})) << "what is preferred is free too";
+}
+
+TEST_F(WeekGridTest, ShiftSelectsABlockAndDeleteEmptiesIt)
+{
+    press(Qt::Key_Right, Qt::ShiftModifier);
+    press(Qt::Key_Down, Qt::ShiftModifier);
+    press(Qt::Key_Down, Qt::ShiftModifier);
+    press(Qt::Key_F);
+    EXPECT_EQ(m_grid.free().stretches(), (std::vector<clients::DayHours>{{0, 540, 630}, {1, 540, 630}}));
+    press(Qt::Key_Delete);
+    EXPECT_TRUE(m_grid.free().isEmpty());
+}
+
+TEST_F(WeekGridTest, StopsAtTheEdgesAndTheNightCanBeReached)
+{
+    for (int i = 0; i < 60; ++i) {
+        press(Qt::Key_Up);
+        press(Qt::Key_Left);
+    }
+    press(Qt::Key_F);
+    EXPECT_TRUE(m_grid.free().isSet(0, 12)) << "six o'clock";
+    m_grid.setWholeDay(true);
+    for (int i = 0; i < 60; ++i) {
+        press(Qt::Key_Up);
+    }
+    press(Qt::Key_F);
+    EXPECT_TRUE(m_grid.free().isSet(0, 0));
+    for (int i = 0; i < 60; ++i) {
+        press(Qt::Key_Down);
+    }
+    press(Qt::Key_F);
+    EXPECT_TRUE(m_grid.free().isSet(0, 47));
+}
+
+TEST_F(WeekGridTest, HoursOfTheNightThatAreSetAreShownWithoutAsking)
+{
+    const int folded = m_grid.sizeHint().height();
+    clients::WeekHours early;
+    ASSERT_TRUE(early.add({2, 5 * 60, 6 * 60}));
+    m_grid.setHours(early, {});
+    EXPECT_GT(m_grid.sizeHint().height(), folded);
+}
+
+TEST_F(WeekGridTest, ADragPaintsABlockAndIsOneChange)
+{
+    QSignalSpy painted(&m_grid, &WeekGrid::painted);
+    QTest::mousePress(&m_grid, Qt::LeftButton, {}, QPoint(100, 100));
+    QMouseEvent move(QEvent::MouseMove, QPointF(300, 300), m_grid.mapToGlobal(QPointF(300, 300)), Qt::NoButton, Qt::LeftButton, {});
+    QApplication::sendEvent(&m_grid, &move);
+    EXPECT_EQ(painted.size(), 0);
+    QTest::mouseRelease(&m_grid, Qt::LeftButton, {}, QPoint(300, 300));
+    EXPECT_EQ(painted.size(), 1);
+    EXPECT_GE(m_grid.free().stretches().size(), 2U);
+}
+
+TEST_F(WeekGridTest, SaysWhereItIsAndWhatIsThere)
+{
+    EXPECT_TRUE(m_grid.accessibleDescription().isEmpty() || m_grid.accessibleDescription().contains(QStringLiteral("not free")));
+    press(Qt::Key_R);
+    EXPECT_EQ(m_grid.accessibleDescription(), QStringLiteral("Monday 09:00, preferred"));
+    press(Qt::Key_Down);
+    EXPECT_EQ(m_grid.accessibleDescription(), QStringLiteral("Monday 09:30, not free"));
+}
+
+}  // namespace chalk::ui::onboarding
