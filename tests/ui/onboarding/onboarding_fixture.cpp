@@ -14,6 +14,7 @@ OnboardingTest::OnboardingTest() : m_page(std::make_unique<ui::onboarding::Onboa
     m_page->resize(1360, 856);
     m_page->show();
     m_page->activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(m_page.get(), 5000));
 }
 
 ui::onboarding::OnboardingServices OnboardingTest::services()

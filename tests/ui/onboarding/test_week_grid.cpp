@@ -18,6 +18,7 @@ protected:
         m_grid.resize(700, 700);
         m_grid.show();
         m_grid.activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&m_grid, 5000));
         m_grid.setFocus();
     }
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) { QTest::keyClick(&m_grid, key, modifiers); }
