@@ -251,7 +251,7 @@ TEST(ClientWriter, FieldTestsOfADayAreWrittenOverAndThoseOfAnEarlierDayStay)
         }
         return held;
     };
-    ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday - 56, {screens::Plank{50'000}}}, kToday - 56));
+    ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday - 56, {screens::Plank{50'000}}}, kToday));
     ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday, {screens::Plank{60'000}}}, kToday));
     ASSERT_TRUE(cleo.writer().saveFieldTests(cleo.id(), {kToday, {screens::Plank{62'500}}}, kToday));
     EXPECT_EQ(secondsHeld(), (std::vector{50'000, 62'500}));
