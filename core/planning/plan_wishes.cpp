@@ -1,8 +1,60 @@
 #include "core/planning/plan_wishes.h"
 
+#include "core/planning/lift_choice.h"
+
 #include <algorithm>
 
 namespace chalk::planning {
+
+namespace {
+
+/// The request for one pattern: with the coach's first load, and what is wanted before all else of its kind.
+PlanRequest requestOf(lifts::Pattern pattern, PlanRequest request, const PlanDraft& draft)
+{
+    const LiftWish& wish = draft.of(pattern);
+    if (wish.firstLoad) {
+        request.standings[static_cast<std::size_t>(pattern)].startLoad = wish.firstLoad;
+    }
+    const auto wanted = std::find_if(request.equipment.begin(), request.equipment.end(),
+                                     [&wish](const EquipmentOnHand& one) { return !one.key.empty() && one.key == wish.equipmentKey; });
+    if (wanted != request.equipment.end()) {
+        std::rotate(request.equipment.begin(), wanted, wanted + 1);
+    }
+    return request;
+}
+
+bool isOfTemplate(const std::vector<WeekSlot>& slots, const PlanTemplate& plan)
+{
+    std::vector<bool> isTaken(plan.sessions.size());
+    for (const WeekSlot& slot : slots) {
+        if (slot.session >= plan.sessions.size() || isTaken[slot.session]) {
+            return false;
+        }
+        isTaken[slot.session] = true;
+    }
+    return !slots.empty();
+}
+
+/// The coach's days in the order of the week that begins on `firstDay`, or the suggested ones.
+WeekOfSessions wishedWeek(const PlanTemplate& plan, const PlanRequest& request, const PlanDraft& draft, base::Date firstDay)
+{
+    if (!isOfTemplate(draft.slots, plan)) {
+        return weekOf(plan, request.hours, firstDay.weekday());
+    }
+    WeekOfSessions week;
+    week.slots = draft.slots;
+    const WeekSlot begin{0, firstDay.weekday(), 0};
+    std::sort(week.slots.begin(), week.slots.end(), [&begin](const WeekSlot& a, const WeekSlot& b) { return minutesBetween(begin, a) < minutesBetween(begin, b); });
+    for (std::size_t session = 0; session < plan.sessions.size(); ++session) {
+        if (std::none_of(week.slots.begin(), week.slots.end(), [session](const WeekSlot& slot) { return slot.session == session; })) {
+            week.unplaced.push_back(session);
+        }
+    }
+    week.tooClose = closeSessionsOf(plan, week.slots);
+    return week;
+}
+
+}  // namespace
 
 PlanTemplate withWishes(PlanTemplate plan, const PlanDraft& draft, const lifts::Catalogue& catalogue)
 {
@@ -26,40 +78,33 @@ PlanTemplate withWishes(PlanTemplate plan, const PlanDraft& draft, const lifts::
     return plan;
 }
 
-PlanRequest withWishes(PlanRequest request, const PlanDraft& draft)
+std::array<PatternStanding, lifts::kPatterns.size()> standingsOf(const std::array<progression::PatternStart, lifts::kPatterns.size()>& starts, const PlanDraft& draft)
 {
-    for (const lifts::Pattern pattern : lifts::kPatterns) {
-        const LiftWish& wish = draft.of(pattern);
-        PatternStanding& standing = request.standings[static_cast<std::size_t>(pattern)];
-        if (wish.start) {
+    std::array<PatternStanding, lifts::kPatterns.size()> standings;
+    for (const progression::PatternStart& start : starts) {
+        PatternStanding& standing = standings[static_cast<std::size_t>(start.pattern)];
+        standing.state = start.state;
+        standing.stage = start.unmetNeeds.empty() ? start.stage : std::min(start.stage, progression::Stage::Control);
+        const auto& wish = draft.of(start.pattern).start;
+        if (const auto choice = wish ? progression::chosenStartOf(start, *wish) : tl::make_unexpected(progression::ChoiceFault::NoStartStage)) {
             standing.state = progression::StartState::Starts;
-            standing.stage = wish.start->stage;
-        }
-        if (wish.firstLoad) {
-            standing.startLoad = wish.firstLoad;
+            standing.stage = choice->stage;
         }
     }
-    for (const lifts::Pattern pattern : lifts::kPatterns) {
-        // Of two of one kind the first is taken: what is wanted goes to the front.
-        const auto wanted = std::find_if(request.equipment.begin(), request.equipment.end(),
-                                         [&](const EquipmentOnHand& one) { return !one.key.empty() && one.key == draft.of(pattern).equipmentKey; });
-        if (wanted != request.equipment.end()) {
-            std::rotate(request.equipment.begin(), wanted, wanted + 1);
-        }
-    }
-    if (!draft.slots.empty()) {
-        request.hours.free = {};
-        request.hours.preferred = {};
-        for (const WeekSlot& slot : draft.slots) {
-            constexpr int kStep = clients::WeekHours::kSlotMinutes;
-            const int end = (slot.startMinute + request.hours.sessionMinutes + kStep - 1) / kStep * kStep;
-            static_cast<void>(request.hours.free.add({slot.weekday, slot.startMinute / kStep * kStep, std::min(end, 24 * 60)}));
-        }
-    }
-    if (draft.firstDay) {
-        request.firstDay = std::max(request.firstDay, *draft.firstDay);
-    }
-    return request;
+    return standings;
+}
+
+base::Date firstDayOf(const PlanRequest& request, const PlanDraft& draft)
+{
+    return std::max(request.firstDay, draft.firstDay.value_or(request.firstDay));
+}
+
+StartingPlan wishedPlanOf(const PlanTemplate& plan, const PlanRequest& request, const PlanDraft& draft, const lifts::Catalogue& catalogue)
+{
+    const PlanTemplate laid = withWishes(plan, draft, catalogue);
+    const base::Date firstDay = firstDayOf(request, draft);
+    const auto liftOf = [&](lifts::Pattern pattern) { return plannedLiftOf(pattern, laid, requestOf(pattern, request, draft), catalogue); };
+    return planOn(laid, wishedWeek(laid, request, draft, firstDay), firstDay, liftOf, catalogue);
 }
 
 }  // namespace chalk::planning

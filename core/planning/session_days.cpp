@@ -171,17 +171,29 @@ WeekOfSessions weekOf(const PlanTemplate& plan, const SessionHours& hours, int f
     for (std::size_t session = week.slots.size(); session < plan.sessions.size(); ++session) {
         week.unplaced.push_back(session);
     }
-    for (const WeekSlot& one : week.slots) {
-        for (const WeekSlot& other : week.slots) {
+    week.tooClose = closeSessionsOf(plan, week.slots);
+    return week;
+}
+
+std::vector<CloseSessions> closeSessionsOf(const PlanTemplate& plan, const std::vector<WeekSlot>& slots)
+{
+    std::vector<CloseSessions> close;
+    for (const WeekSlot& one : slots) {
+        for (const WeekSlot& other : slots) {
             const int minutes = minutesBetween(one, other);
             auto shared = one.session == other.session ? std::vector<lifts::Pattern>()
                                                        : sharedPatterns(plan.sessions[one.session], plan.sessions[other.session]);
             if (!shared.empty() && minutes < kHoursBetween * 60) {
-                week.tooClose.push_back({one.session, other.session, minutes, std::move(shared)});
+                close.push_back({one.session, other.session, minutes, std::move(shared)});
             }
         }
     }
-    return week;
+    return close;
+}
+
+bool isInHours(const WeekSlot& slot, const SessionHours& hours)
+{
+    return hoursOf(hours.free).covers(slot.weekday, slot.startMinute, hours.sessionMinutes);
 }
 
 }  // namespace chalk::planning

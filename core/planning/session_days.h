@@ -50,6 +50,12 @@ struct SessionHours {
 /// Minutes from one slot to the next time that the other comes round; 0 for the same slot.
 [[nodiscard]] int minutesBetween(const WeekSlot& first, const WeekSlot& second);
 
+/// Those of the slots that train the same patterns with less than kHoursBetween.
+[[nodiscard]] std::vector<CloseSessions> closeSessionsOf(const PlanTemplate& plan, const std::vector<WeekSlot>& slots);
+
+/// Whether a session at that time lies in the free hours; in any hours from 9:00 to 20:00 where none are given.
+[[nodiscard]] bool isInHours(const WeekSlot& slot, const SessionHours& hours);
+
 /// Chooses days and times for the sessions of a template: one session a day, each inside the free hours, with the most sessions placed,
 /// then the least time missing to 48 hours, then the most of them in preferred hours, then spread most evenly, then early. The sessions keep
 /// their order in the week that begins on `firstWeekday`.

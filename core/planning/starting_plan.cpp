@@ -100,21 +100,27 @@ const PlannedLift* StartingPlan::find(Pattern pattern) const
 
 StartingPlan startingPlanOf(const PlanTemplate& plan, const PlanRequest& request, const lifts::Catalogue& catalogue)
 {
+    return planOn(plan, weekOf(plan, request.hours, request.firstDay.weekday()), request.firstDay,
+                  [&](Pattern pattern) { return plannedLiftOf(pattern, plan, request, catalogue); }, catalogue);
+}
+
+StartingPlan planOn(const PlanTemplate& plan, WeekOfSessions week, base::Date firstDay, const LiftSource& liftOf, const lifts::Catalogue& catalogue)
+{
     StartingPlan suggestion;
-    suggestion.week = weekOf(plan, request.hours, request.firstDay.weekday());
+    suggestion.week = std::move(week);
     for (const Pattern pattern : lifts::kPatterns) {
         if (const auto absence = absenceOf(pattern, plan, suggestion.week)) {
             suggestion.gaps.push_back({pattern, *absence, {}});
             continue;
         }
-        auto lift = plannedLiftOf(pattern, plan, request, catalogue);
+        auto lift = liftOf(pattern);
         if (lift) {
             suggestion.lifts.push_back(*std::move(lift));
         } else {
             suggestion.gaps.push_back(std::move(lift.error()));
         }
     }
-    addSessions(suggestion, plan, request.firstDay, catalogue);
+    addSessions(suggestion, plan, firstDay, catalogue);
     return suggestion;
 }
 

@@ -5,6 +5,8 @@
 #include "core/planning/session_days.h"
 #include "core/progression/screen_start.h"
 
+#include <functional>
+
 namespace chalk::planning {
 
 /// One thing on hand that lifts are loaded with, in the client's unit. Of two of one kind the first is suggested.
@@ -124,6 +126,12 @@ inline constexpr int kPlanDays = 14;
 
 /// Suggests the first two weeks. The template is sound for the catalogue, and every equipment of the request gives a load.
 [[nodiscard]] StartingPlan startingPlanOf(const PlanTemplate& plan, const PlanRequest& request, const lifts::Catalogue& catalogue);
+
+/// Gives the lift of a pattern, or why there is none.
+using LiftSource = std::function<tl::expected<PlannedLift, PatternGap>(lifts::Pattern pattern)>;
+
+/// The first two weeks from `firstDay` on, with lifts and days that were chosen already.
+[[nodiscard]] StartingPlan planOn(const PlanTemplate& plan, WeekOfSessions week, base::Date firstDay, const LiftSource& liftOf, const lifts::Catalogue& catalogue);
 
 /// What one lift could be done with: every exercise of the pattern that equipment and cautions allow, easiest first. `isUnloaded`
 /// asks for the unloaded ones alone.

@@ -4,6 +4,7 @@
 #include "core/planning/lift_choice.h"
 #include "core/planning/plan_wishes.h"
 #include "core/progression/screen_start.h"
+#include "core/screens/screen_catalogue.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_reader.h"
 #include "core/store/plan_templates.h"
@@ -38,14 +39,8 @@ void PlanDesk::take(const OnboardingCase& onboarding)
             m_request.cautions.insert(m_request.cautions.end(), caution.tags.begin(), caution.tags.end());
         }
     }
-    if (onboarding.screen) {
-        for (const progression::PatternStart& start : progression::startsOf(*onboarding.screen, progression::Policy::defaultsFor(m_client.unit))) {
-            planning::PatternStanding& standing = m_request.standings[static_cast<std::size_t>(start.pattern)];
-            standing.state = start.state;
-            // Loaded work that lacks something starts with its pauses, and not with load.
-            standing.stage = start.unmetNeeds.empty() ? start.stage : std::min(start.stage, progression::Stage::Control);
-        }
-    }
+    const screens::MovementScreen screen = onboarding.screen.value_or(m_services.screens.blankScreen(m_today));
+    m_request.standings = planning::standingsOf(progression::startsOf(screen, progression::Policy::defaultsFor(m_client.unit)), m_draft);
     m_request.isLoadBlocked = clients::isBlocked(onboarding.clearance, m_today);
     workOut();
     if (!m_plan.sessions.empty() && m_plan.sessions.front().date == m_today && m_plan.sessions.front().startMinute <= m_services.clock.minuteOfDay()) {
@@ -67,12 +62,8 @@ std::size_t PlanDesk::templateIndex() const
 void PlanDesk::workOut()
 {
     const planning::PlanTemplate& chosen = m_templates[templateIndex()];
-    planning::PlanDraft stages;
-    for (const lifts::Pattern pattern : lifts::kPatterns) {
-        stages.of(pattern).start = m_draft.of(pattern).start;
-    }
-    m_suggestion = planning::startingPlanOf(chosen, planning::withWishes(m_request, stages), m_services.catalogue);
-    m_plan = planning::startingPlanOf(planning::withWishes(chosen, m_draft, m_services.catalogue), planning::withWishes(m_request, m_draft), m_services.catalogue);
+    m_suggestion = planning::startingPlanOf(chosen, m_request, m_services.catalogue);
+    m_plan = planning::wishedPlanOf(chosen, m_request, m_draft, m_services.catalogue);
 }
 
 std::vector<ExerciseOffer> PlanDesk::offersFor(lifts::Pattern pattern) const
@@ -126,7 +117,8 @@ tl::expected<store::NewLift, QString> PlanDesk::newLiftOf(const planning::Planne
     fresh.setup.unit = m_client.unit;
     fresh.setup.region = exercise->region;
     fresh.setup.bodyMass = m_client.bodyMass;
-    fresh.setup.startStage = lift.stage;
+    // What is rehearsed begins without load, whatever the screen earned.
+    fresh.setup.startStage = lift.kind == planning::PlannedKind::Rehearse ? std::min(lift.stage, progression::Stage::Control) : lift.stage;
     fresh.setup.policy = progression::Policy::defaultsFor(m_client.unit);
     const planning::EquipmentOnHand* equipment = equipmentOf(lift);
     fresh.setup.kit = {equipment == nullptr ? lifts::Equipment(lifts::BodyAdded{{base::Load()}}) : equipment->equipment, exercise->bodyShare, exercise->measure,

@@ -1,0 +1,68 @@
+#include "core/store/plan_templates.h"
+
+#include "core/exchange/catalogue_json.h"
+#include "core/exchange/plan_template_json.h"
+#include "tests/support/small_studio.h"
+
+#include <gtest/gtest.h>
+
+namespace chalk::store {
+
+namespace {
+
+/// The template of two sessions under a name of the studio's.
+planning::PlanTemplate ownTemplate(const std::string& name)
+{
+    planning::PlanTemplate plan = exchange::builtInPlanTemplates(exchange::builtInCatalogue()).at(1);
+    plan.key = "own";
+    plan.name = name;
+    return plan;
+}
+
+}  // namespace
+
+TEST(PlanTemplates, KeepsThemByNameAndPutsOneOfThatNameInItsPlace)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    test::StudioOnTest studio;
+    PlanTemplates templates(studio.database(), catalogue);
+    EXPECT_TRUE(templates.all().value().empty());
+    ASSERT_TRUE(templates.save(ownTemplate("Winter")));
+    ASSERT_TRUE(templates.save(ownTemplate("Autumn")));
+    EXPECT_EQ(templates.all().value(), (std::vector<planning::PlanTemplate>{ownTemplate("Autumn"), ownTemplate("Winter")}));
+    planning::PlanTemplate shorter = ownTemplate("Winter");
+    shorter.sessions.pop_back();
+    ASSERT_TRUE(templates.save(shorter));
+    EXPECT_EQ(templates.all().value().back(), shorter);
+    ASSERT_TRUE(templates.remove("Autumn"));
+    ASSERT_TRUE(templates.remove("Autumn")) << "nothing to do";
+    EXPECT_EQ(templates.all().value(), std::vector<planning::PlanTemplate>{shorter});
+}
+
+TEST(PlanTemplates, RefusesOneThatIsNotSound)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    test::StudioOnTest studio;
+    PlanTemplates templates(studio.database(), catalogue);
+    planning::PlanTemplate none = ownTemplate("None");
+    none.sessions.clear();
+    const auto refused = templates.save(none);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind, StoreError::Kind::Refused);
+    EXPECT_TRUE(refused.error().message.startsWith(QLatin1String("sessions"))) << refused.error().message.toStdString();
+}
+
+TEST(PlanTemplates, OneThatCannotBeReadIsNamed)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    test::StudioOnTest studio;
+    PlanTemplates templates(studio.database(), catalogue);
+    ASSERT_TRUE(templates.save(ownTemplate("Winter")));
+    studio.rows(QStringLiteral("UPDATE plan_template SET detail = '{}'"));
+    const auto read = templates.all();
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().kind, StoreError::Kind::Damaged);
+    EXPECT_TRUE(read.error().message.contains(QLatin1String("the template Winter"))) << read.error().message.toStdString();
+}
+
+}  // namespace chalk::store
