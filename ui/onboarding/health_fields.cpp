@@ -4,11 +4,13 @@
 #include "ui/common/formats.h"
 #include "ui/common/health_words.h"
 #include "ui/common/look.h"
+#include "ui/common/plain_typing.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/field_column.h"
 #include "ui/onboarding/question_row.h"
 
 #include <QCheckBox>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QRegularExpression>
@@ -174,6 +176,32 @@ void HealthFields::move(std::size_t from, int by)
         Q_EMIT seen(m_more);
         Q_EMIT endReached();
     }
+}
+
+bool HealthFields::isActivityAsked() const
+{
+    return focusWidget() != nullptr && m_active->isAncestorOf(focusWidget());
+}
+
+bool HealthFields::event(QEvent* event)
+{
+    // The letters that answered the questions answer this one too, and are no keys of the window.
+    if (event->type() == QEvent::ShortcutOverride && isActivityAsked() && common::isPlainTyping(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+void HealthFields::keyPressEvent(QKeyEvent* event)
+{
+    const bool isAnswer = event->key() == Qt::Key_Y || event->key() == Qt::Key_N;
+    if (!isAnswer || !isActivityAsked()) {
+        return QWidget::keyPressEvent(event);
+    }
+    m_active->setChosen(event->key() == Qt::Key_Y ? 1 : 0);
+    m_agreed->setFocus(Qt::OtherFocusReason);
+    Q_EMIT answered();
 }
 
 void HealthFields::takeFocus()

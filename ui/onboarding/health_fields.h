@@ -47,8 +47,13 @@ Q_SIGNALS:
     /// This part has the focus now and should be seen.
     void seen(QWidget* part);
 
+protected:
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     void addActivity();
+    [[nodiscard]] bool isActivityAsked() const;
     void move(std::size_t from, int by);
     [[nodiscard]] clients::RestingReading reading() const;
 
