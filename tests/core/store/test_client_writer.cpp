@@ -246,7 +246,8 @@ TEST(ClientWriter, FieldTestsOfADayAreWrittenOverAndThoseOfAnEarlierDayStay)
     Newcomer cleo;
     const auto secondsHeld = [&cleo] {
         std::vector<int> held;
-        for (const screens::FieldTestDay& day : ClientForms(cleo.studio().database()).fieldTests(cleo.id()).value()) {
+        const auto days = ClientForms(cleo.studio().database()).fieldTests(cleo.id()).value();
+        for (const screens::FieldTestDay& day : days) {
             held.push_back(std::get<screens::Plank>(day.tests.at(0)).heldMs);
         }
         return held;
