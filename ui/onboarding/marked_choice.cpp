@@ -23,15 +23,16 @@ void MarkedChoice::takeFocus()
 
 bool MarkedChoice::eventFilter(QObject* watched, QEvent* event)
 {
+    const bool isKey = event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (!isKey || (static_cast<QKeyEvent*>(event)->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier) {
+        return QObject::eventFilter(watched, event);  // Alt and the arrows go through the steps
+    }
     if (event->type() == QEvent::ShortcutOverride) {
         const int key = static_cast<QKeyEvent*>(event)->key();
         if (key == Qt::Key_Up || key == Qt::Key_Down || (key >= Qt::Key_1 && key <= Qt::Key_3)) {
             event->accept();
             return true;
         }
-    }
-    if (event->type() != QEvent::KeyPress) {
-        return QObject::eventFilter(watched, event);
     }
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (key >= Qt::Key_1 && key <= Qt::Key_3) {

@@ -77,6 +77,11 @@ void OnboardingPage::build()
     m_wayOut = m_wait->addButton(QString());
     connect(m_wayOut, &QPushButton::clicked, this, [this] { goTo(waitWordsOf(stateOf(m_present, *m_case), *m_case).wayOut, true); });
     connect(m_list, &StepList::stepChosen, this, [this](StepKind step) { goTo(step, true); });
+    connect(&m_services.look, &common::Look::changed, this, [this] {
+        if (step() != nullptr && m_case != nullptr) {
+            step()->setCase(*m_case);  // its rich texts hold colours
+        }
+    });
     auto* middle = new QVBoxLayout;
     middle->setSpacing(8);
     middle->addWidget(m_trouble);
