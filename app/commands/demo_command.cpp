@@ -3,6 +3,7 @@
 #include "app/commands/new_studio_file.h"
 #include "app/commands/stop_request.h"
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/screen_json.h"
 #include "core/exchange/studio_folder.h"
 #include "core/simulation/harbour_studio.h"
 #include "core/simulation/simulated_crowd.h"
@@ -98,7 +99,8 @@ int makeDemo(const CommandContext& context)
 int writeFiles(const CommandContext& context)
 {
     const QString folder = context.value(QStringLiteral("write"));
-    const auto files = exchange::writeStudio(simulation::harbourStudio(exchange::builtInCatalogue()));
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    const auto files = exchange::writeStudio(simulation::harbourStudio(catalogue, exchange::builtInScreenCatalogue(catalogue)));
     if (const auto written = exchange::writeFilesInto(folder, files); !written) {
         return context.giveUp(folder + QLatin1Char('/') + written.error().message());
     }

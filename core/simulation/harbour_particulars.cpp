@@ -10,9 +10,9 @@ void addCaution(studio::DocumentClient& client, const char* part, const char* te
     client.cautions.push_back({{}, part, text, shortText, std::move(tags), until});
 }
 
-void grant(studio::DocumentClient& client, base::Date on, const char* reason, const char* limits)
+void grant(studio::DocumentClient& client, base::Date on, const char* doctor, const char* reason, const char* limits)
 {
-    client.clearance = {clients::ClearanceState::Granted, reason, on - 9, on, on + 365, limits};
+    client.clearance = {clients::ClearanceState::Granted, reason, on - 9, on, on + 365, limits, doctor};
 }
 
 }  // namespace
@@ -24,7 +24,7 @@ void addParticulars(studio::DocumentClient& client, base::Date today)
     if (name == "Joaquin Ferro") {
         addCaution(client, "Lower back", "Disc irritation 2024. Cleared with limits by his doctor: no loaded rounding, hinge stays under 120 kg until the re-screen.",
                    "No loaded rounding. Hinge under 120 kg.", {CautionTag::LowerBack}, today + 80);
-        grant(client, today - 104, "An old disc irritation", "No loaded rounding, hinge under 120 kg");
+        grant(client, today - 104, "Dr Ames", "An old disc irritation", "No loaded rounding, hinge under 120 kg");
     } else if (name == "Adaeze Quill") {
         addCaution(client, "After birth", "Second child in March. No breath-holding; stop if it feels heavy.", "No breath-holding. Stop if it feels heavy.",
                    {CautionTag::PelvicFloor});
@@ -34,16 +34,18 @@ void addParticulars(studio::DocumentClient& client, base::Date today)
     } else if (name == "Lars Pemberley") {
         addCaution(client, "Knee", "Left knee: no deep step. Rails within reach.", "Left knee: no deep step.", {CautionTag::Knee});
         addCaution(client, "Balance", "Unsteady on one leg: a support is always near.", "A support within reach.", {});
-        grant(client, today - 180, "Blood pressure medicine", "Breathe out on effort");
+        grant(client, today - 180, "Dr Lund", "Blood pressure medicine", "Breathe out on effort");
         addCaution(client, "Blood pressure", "Takes blood pressure medicine. No breath-holding.", "No breath-holding.", {CautionTag::BloodPressure});
     } else if (name == "Beatrix Lowe") {
         addCaution(client, "Knee", "Right knee replaced in 2023: no kneeling, no jumps.", "Right knee: no kneeling.", {CautionTag::Knee});
     } else if (name == "Tomasz Wyre") {
+        grant(client, today - 198, "Dr Iyer", "A shoulder repaired last winter", "Pain is the limit");
         addCaution(client, "Shoulder", "Right shoulder repaired last winter: stop before the end of the range.", "Right shoulder: stop short of the end.", {});
     } else if (name == "Osric Bell") {
         client.clearance = {clients::ClearanceState::Recommended, "Two health answers call for a doctor's view before any training", today - 6, {}, {}, {}};
     } else if (name == "Yara Hadley") {
         client.client.awayUntil = today + 9;
+        grant(client, today - 36, "Ada Moss, midwife", "A pregnancy", "No lying flat, no breath-holding");
         addCaution(client, "Pregnancy", "Second third of a pregnancy, cleared by her midwife: no lying flat, no breath-holding.", "No lying flat, no breath-holding.",
                    {CautionTag::Pregnancy});
     } else if (name == "Ingrid Sollund") {

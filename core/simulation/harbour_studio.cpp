@@ -1,5 +1,6 @@
 #include "core/simulation/harbour_studio.h"
 
+#include "core/simulation/harbour_forms.h"
 #include "core/simulation/harbour_people.h"
 
 #include <algorithm>
@@ -142,7 +143,7 @@ void openOn(studio::StudioDocument& document, base::Date day)
     studio::rewindTo(document, day, kOpeningMinute);
 }
 
-studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
+studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue, const screens::ScreenCatalogue& guides)
 {
     studio::StudioDocument studio;
     studio.name = "Ketch Lane Studio";
@@ -152,6 +153,7 @@ studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue)
     int number = 0;
     for (const Person& person : harbourPeople()) {
         studio.clients.push_back(clientOf(person, ++number, studio, catalogue));
+        addForms(studio.clients.back(), person, number, studio.today, guides);
     }
     studio.today = studio.today + kDaysPlayed;
     return studio;

@@ -1,6 +1,8 @@
 #include "core/simulation/harbour_studio.h"
 
+#include "core/clients/intake_clearance.h"
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/screen_json.h"
 #include "core/exchange/studio_folder.h"
 
 #include <QFile>
@@ -133,7 +135,8 @@ std::string aheadOf(const exchange::StudioDocument& studio, base::Date day)
 
 TEST(HarbourStudio, IsWhatTheSimulationInvents)
 {
-    const auto files = exchange::writeStudio(harbourStudio(exchange::builtInCatalogue()));
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    const auto files = exchange::writeStudio(harbourStudio(catalogue, exchange::builtInScreenCatalogue(catalogue)));
     const auto embedded = exchange::studioFilesIn(QStringLiteral(":/demo")).value();
     ASSERT_EQ(files.size(), embedded.size());
     for (const auto& [name, text] : files) {
@@ -222,6 +225,57 @@ TEST(HarbourStudio, TheMorningOfTheScenarioHasEveryStageAHoldAndAPrintedCard)
     EXPECT_EQ(found.stages.size(), 7U);
     EXPECT_EQ(found.sessionStates.size(), 6U);
     EXPECT_TRUE(found.isAnyOnHold);
+}
+
+namespace {
+
+/// The latest form of a kind; nothing where there is none.
+template <typename Content>
+const Content* latestOf(const exchange::DocumentClient& client)
+{
+    const Content* latest = nullptr;
+    for (const studio::DocumentForm& form : client.forms) {
+        const auto* content = std::get_if<Content>(&form.content);
+        latest = content != nullptr ? content : latest;
+    }
+    return latest;
+}
+
+}  // namespace
+
+TEST(HarbourStudio, EverybodysClearanceIsWhatTheIntakeAsksFor)
+{
+    for (const auto& client : studioOn(kScenarioDay).clients) {
+        const auto* intake = latestOf<clients::HealthIntake>(client);
+        ASSERT_NE(intake, nullptr) << client.client.name;
+        const clients::HealthOutcome outcome = clients::outcomeOf(*intake, {});
+        EXPECT_TRUE(outcome.isComplete()) << client.client.name;
+        const clients::ClearanceState asked = clients::clearanceStateAfter(outcome);
+        if (client.clearance.state == clients::ClearanceState::Granted) {
+            EXPECT_EQ(client.letters.size(), 1U) << client.client.name;
+        } else {
+            EXPECT_EQ(client.clearance.state, asked) << client.client.name;
+            EXPECT_TRUE(client.letters.empty()) << client.client.name;
+        }
+    }
+}
+
+TEST(HarbourStudio, EverybodyHasAProfileWithConsentAndWhoTrainsWasLookedAt)
+{
+    for (const auto& client : studioOn(kScenarioDay).clients) {
+        const auto* profile = latestOf<clients::Profile>(client);
+        ASSERT_NE(profile, nullptr) << client.client.name;
+        EXPECT_TRUE(clients::canKeepHealth(*profile, client.client.birthDate, kScenarioDay)) << client.client.name;
+        EXPECT_FALSE(clients::faultOf(*profile, kScenarioDay)) << client.client.name;
+        const auto* screen = latestOf<screens::MovementScreen>(client);
+        EXPECT_EQ(screen != nullptr, !client.lifts.empty()) << client.client.name;
+        const bool isNewcomer = client.client.name == "Marit Eskelin";
+        EXPECT_TRUE(screen == nullptr || screen->isFinished != isNewcomer) << client.client.name;
+        const auto* measures = latestOf<clients::BodyMeasures>(client);
+        ASSERT_NE(measures, nullptr) << client.client.name;
+        ASSERT_TRUE(measures->mass && client.client.bodyMass);
+        EXPECT_EQ(measures->mass->in(client.client.unit), *client.client.bodyMass) << client.client.name;
+    }
 }
 
 }  // namespace chalk::simulation
