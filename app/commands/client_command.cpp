@@ -1,5 +1,6 @@
 #include "app/commands/client_command.h"
 
+#include "app/commands/client_adding.h"
 #include "app/commands/client_choice.h"
 #include "app/commands/lift_text.h"
 #include "core/exchange/catalogue_json.h"
@@ -96,6 +97,12 @@ std::optional<std::vector<base::ClientId>> clientsMeant(const CommandContext& co
 
 int runClient(const CommandContext& context)
 {
+    if (context.operands.size() == 2) {
+        return addClient(context);
+    }
+    if (context.has(QStringLiteral("same-name"))) {
+        return context.refuse(QStringLiteral("--same-name goes with `client add FILE` alone"));
+    }
     if (context.operands.isEmpty() != context.has(QStringLiteral("all"))) {
         return context.refuse(QStringLiteral("name a client, or everybody by --all"));
     }
@@ -132,8 +139,15 @@ int runClient(const CommandContext& context)
 
 Command clientCommand()
 {
-    return {QStringLiteral("client"), QStringLiteral("show a client's lifts, what is next for each, and why"), QStringLiteral("[NAME|ID]"), 0, 1,
-            {{QStringLiteral("all"), {}, QStringLiteral("show everybody")}}, {}, runClient};
+    return {QStringLiteral("client"),
+            QStringLiteral("show a client's lifts, what is next for each, and why; or take in a new client"),
+            QStringLiteral("[NAME|ID] | add FILE"),
+            0,
+            2,
+            {{QStringLiteral("all"), {}, QStringLiteral("show everybody")},
+             {QStringLiteral("same-name"), {}, QStringLiteral("add: take in a second client of the same name")}},
+            clientAddingDetails(),
+            runClient};
 }
 
 }  // namespace chalk::app

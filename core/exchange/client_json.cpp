@@ -1,5 +1,6 @@
 #include "core/exchange/client_json.h"
 
+#include "core/exchange/caution_json.h"
 #include "core/exchange/client_form_json.h"
 #include "core/exchange/lift_json.h"
 #include "core/exchange/studio_fields.h"
@@ -28,7 +29,7 @@ public:
                             "sessions", "lifts", "forms", "letters"});
         readProfile();
         readClearance();
-        eachOf(m_reader, "cautions", [this](ObjectReader& item) { readCaution(item); });
+        eachOf(m_reader, "cautions", [this](ObjectReader& item) { m_client.cautions.push_back(cautionOf(item)); });
         eachOf(m_reader, "sessions", [this](ObjectReader& item) { readSession(item); });
         readLifts();
         checkPlannedLifts();
@@ -86,25 +87,6 @@ private:
         if (day && *day > m_studio.today) {
             reader.fail(field, "lies after the studio's day");
         }
-    }
-
-    void readCaution(ObjectReader& reader)
-    {
-        reader.allowOnly({"body_part", "text", "short", "tags", "until"});
-        clients::Caution caution{{}, labelAt(reader, "body_part"), proseAt(reader, "text"), labelAt(reader, "short"), {}, optionalDayAt(reader, "until")};
-        const QJsonArray tags = reader.array("tags");
-        for (qsizetype i = 0; i < tags.size(); ++i) {
-            const auto tag = lifts::cautionTagOf(tags[i].toString().toStdString());
-            const std::string place = fmt::format("{}[{}]", reader.pathOf("tags"), i);
-            if (!tag) {
-                reader.take({place, "is no caution that is known here"});
-            } else if (std::find(caution.tags.begin(), caution.tags.end(), *tag) != caution.tags.end()) {
-                reader.take({place, "is named twice"});
-            } else {
-                caution.tags.push_back(*tag);
-            }
-        }
-        m_client.cautions.push_back(std::move(caution));
     }
 
     void readSession(ObjectReader& reader)

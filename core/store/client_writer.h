@@ -6,10 +6,25 @@
 #include "core/clients/profile.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_inserts.h"
+#include "core/studio/new_client.h"
 
+#include <functional>
 #include <vector>
 
 namespace chalk::store {
+
+/// Whether a second client of a name is taken in. Upper and lower case are the same.
+enum class SameName : std::uint8_t { Refuse, Allow };
+
+/// Somebody who was taken in whole.
+struct AddedClient {
+    base::ClientId id;
+    std::optional<clients::HealthOutcome> outcome;  ///< where there was an intake
+    clients::Clearance clearance;
+};
+
+/// Says in words why an outcome asks a doctor.
+using ReasonWords = std::function<std::string(const clients::HealthOutcome&)>;
 
 /// Writes what a client's file holds besides the log of lifts. Each call is one transaction. What cannot be is refused with a message that
 /// names the field; nothing is written then.
@@ -19,6 +34,9 @@ public:
 
     /// A new client, whose loaded work waits for the health intake. Refused without a name, or with a birth date that cannot be.
     [[nodiscard]] Result<base::ClientId> add(const clients::Client& client, base::Date today);
+    /// A new client with all that is known: everything, or nothing where any of it cannot be. Refused without consent where there is health data.
+    [[nodiscard]] Result<AddedClient> addWhole(const studio::NewClient& added, const clients::RestingLimits& limits, const ReasonWords& reasonOf,
+                                               SameName sameName, base::Date today);
     /// Puts other values in the place of a client's own; `client.id` says whose.
     [[nodiscard]] Result<void> change(const clients::Client& client, base::Date today);
     [[nodiscard]] Result<void> saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today);
@@ -56,6 +74,8 @@ private:
     void refuse(const QString& reason);
     void refuse(const std::optional<clients::ProfileFault>& fault);
     void checkClient(const clients::Client& client, base::Date today);
+    void checkNew(const studio::NewClient& added, SameName sameName, base::Date today);
+    void putHealth(base::ClientId id, const studio::NewClient& added, base::Date today);
     void checkConsent(base::ClientId client, base::Date today);
     /// What the newest intake asks a doctor about.
     [[nodiscard]] std::vector<clients::HealthMark> findingsToAnswer(base::ClientId client);

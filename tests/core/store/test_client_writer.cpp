@@ -1,3 +1,5 @@
+#include "core/exchange/catalogue_json.h"
+#include "core/exchange/screen_json.h"
 #include "core/store/client_writer.h"
 
 #include "core/store/client_reader.h"
@@ -315,6 +317,103 @@ RC_GTEST_PROP(ClientWriter, WhoeverIsSentToADoctorIsBlockedInTheFile, ())
     const bool isDoctorAsked = clients::isClearanceAdvised(outcome->advice) || outcome->isCareNeededNow;
     RC_ASSERT(!isDoctorAsked || cleo.isBlocked());
     RC_ASSERT(outcome->isComplete() || cleo.isBlocked());
+}
+
+namespace {
+
+studio::NewClient wholeArrival()
+{
+    studio::NewClient added;
+    added.client.name = "Tove Aldane";
+    added.client.birthDate = base::Date::fromYmd(1991, 5, 14);
+    added.client.coach = base::CoachId(1);
+    added.client.startedOn = kToday;
+    added.profile.consentOn = kToday;
+    added.intake = intakeWith(HealthQuestion::Breathless, HealthMark::BreathlessOnLightEffort);
+    clients::BodyMeasures late;
+    late.date = kToday;
+    late.mass = base::Mass::of(base::Load::fromCenti(6850), base::MassUnit::Kilogram);
+    clients::BodyMeasures early;
+    early.date = kToday - 30;
+    early.mass = base::Mass::of(base::Load::fromCenti(7100), base::MassUnit::Kilogram);
+    added.measures = {late, early};
+    added.screen = exchange::builtInScreenCatalogue(exchange::builtInCatalogue()).blankScreen(kToday);
+    added.fieldTests = {{kToday, {screens::Plank{62500}}}};
+    added.cautions.push_back({{}, "Left knee", "No deep bend", "Knee", {lifts::CautionTag::Knee}, {}});
+    return added;
+}
+
+Result<AddedClient> addTo(test::StudioOnTest& studio, const studio::NewClient& added, SameName sameName = SameName::Refuse)
+{
+    return ClientWriter(studio.database()).addWhole(added, {}, [](const clients::HealthOutcome&) { return std::string("why"); }, sameName, kToday);
+}
+
+/// How many rows a new client has left anywhere.
+QStringList countsOfRows(test::StudioOnTest& studio)
+{
+    return studio.rows(QStringLiteral("SELECT (SELECT count(*) FROM client), (SELECT count(*) FROM form), (SELECT count(*) FROM clearance), (SELECT count(*) FROM caution)"));
+}
+
+}  // namespace
+
+TEST(ClientWriter, AddsAllThatIsKnownOfSomebody)
+{
+    test::StudioOnTest studio;
+    const studio::NewClient added = wholeArrival();
+    const auto done = addTo(studio, added);
+    ASSERT_TRUE(done) << done.error().message.toStdString();
+    EXPECT_EQ(done->clearance.state, ClearanceState::Recommended);
+    EXPECT_EQ(done->clearance.reason, "why");
+    ClientForms forms(studio.database());
+    EXPECT_EQ(forms.profile(done->id).value(), added.profile);
+    EXPECT_EQ(forms.healthIntake(done->id).value(), added.intake);
+    EXPECT_EQ(forms.movementScreen(done->id).value(), added.screen);
+    EXPECT_EQ(forms.fieldTests(done->id).value(), added.fieldTests);
+    EXPECT_EQ(forms.measures(done->id).value(), (std::vector{added.measures[1], added.measures[0]}));
+    const ClientFile file = ClientReader(studio.database()).read(done->id, kToday).value();
+    EXPECT_EQ(file.client.bodyMass, base::Load::fromCenti(6850)) << "the latest";
+    ASSERT_EQ(file.cautions.size(), 1U);
+    EXPECT_EQ(file.clearance, done->clearance);
+}
+
+TEST(ClientWriter, MeasuresGoOnAfterAddingInTheSameForm)
+{
+    test::StudioOnTest studio;
+    const auto done = addTo(studio, wholeArrival()).value();
+    clients::BodyMeasures again = wholeArrival().measures[0];
+    again.mass = base::Mass::of(base::Load::fromCenti(6900), base::MassUnit::Kilogram);
+    ASSERT_TRUE(ClientWriter(studio.database()).saveMeasures(done.id, again, kToday));
+    EXPECT_EQ(ClientForms(studio.database()).measures(done.id).value().size(), 2U);
+}
+
+TEST(ClientWriter, AddsNobodyWhereAnyPartCannotBe)
+{
+    test::StudioOnTest studio;
+    const QStringList before = countsOfRows(studio);
+    const auto refusal = [&studio](auto spoil) {
+        studio::NewClient added = wholeArrival();
+        spoil(added);
+        const auto done = addTo(studio, added);
+        return done ? std::string("taken") : done.error().message.toStdString();
+    };
+    const auto has = [](const std::string& text, const char* words) { return text.find(words) != std::string::npos; };
+    EXPECT_TRUE(has(refusal([](auto& added) { added.client.name = "  "; }), "name"));
+    EXPECT_TRUE(has(refusal([](auto& added) { added.profile.consentOn.reset(); }), "profile.consent"));
+    EXPECT_TRUE(has(refusal([](auto& added) { added.client.birthDate = kToday - 5000; }), "profile.guardian_consent"));
+    EXPECT_TRUE(has(refusal([](auto& added) { added.cautions[0].bodyPart.clear(); }), "body_part"));
+    EXPECT_TRUE(has(refusal([](auto& added) { added.measures[0].date = kToday + 1; }), "date"));
+    EXPECT_NE(refusal([](auto& added) { added.client.coach = base::CoachId(99); }), "taken");
+    EXPECT_EQ(countsOfRows(studio), before);
+}
+
+TEST(ClientWriter, ASecondOfTheSameNameIsMeant)
+{
+    test::StudioOnTest studio;
+    ASSERT_TRUE(addTo(studio, wholeArrival()));
+    studio::NewClient again = wholeArrival();
+    again.client.name = "tove  ALDANE";
+    EXPECT_FALSE(addTo(studio, again));
+    EXPECT_TRUE(addTo(studio, again, SameName::Allow));
 }
 
 }  // namespace chalk::store
