@@ -31,6 +31,7 @@ BoardTab::BoardTab(const common::Look& look, QWidget* parent)
     });
     connect(m_board, &StageBoard::rungRead, this, &BoardTab::readRung);
     connect(m_board, &StageBoard::evidenceAsked, m_inspector, &LiftInspector::revealEvidence);
+    connect(m_board, &StageBoard::screenAsked, this, &BoardTab::screenAsked);
     connect(m_board, &StageBoard::sessionsAsked, this, [this](int column, std::optional<progression::Stage> stage) {
         Q_EMIT sessionsAsked(m_board->columns()[static_cast<std::size_t>(column)].pattern, stage);
     });
@@ -77,8 +78,8 @@ void BoardTab::showSelected()
     if (const LiftCase* lift = selectedLift()) {
         m_inspector->showLift(*lift, *m_client);
     } else if (m_board->selected() >= 0) {
-        m_inspector->showNothing(m_board->columns()[static_cast<std::size_t>(m_board->selected())].name,
-                                 tr("This movement has not been screened yet, so there is nothing to prescribe."));
+        const BoardColumn& column = m_board->columns()[static_cast<std::size_t>(m_board->selected())];
+        m_inspector->showNothing(column.name, nothingToPrescribe(standingOf(*m_client, column.pattern)));
     }
 }
 

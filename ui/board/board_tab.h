@@ -48,6 +48,9 @@ Q_SIGNALS:
     /// The sessions of a pattern were asked for, of one stage or all.
     void sessionsAsked(lifts::Pattern pattern, std::optional<progression::Stage> stage);
 
+    /// The movement screen is wanted, for a pattern without a lift.
+    void screenAsked();
+
 private:
     void showSelected();
     void readRung(std::optional<progression::Stage> stage);

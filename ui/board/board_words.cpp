@@ -196,15 +196,53 @@ BoardColumn columnOf(const LiftCase& lift)
     return column;
 }
 
-BoardColumn emptyColumnOf(lifts::Pattern pattern, bool canScreen)
+BoardColumn emptyColumnOf(lifts::Pattern pattern, ScreenStanding standing, bool canScreen)
 {
     BoardColumn column;
     column.pattern = pattern;
     column.name = common::patternName(pattern);
-    column.spoken = BoardText::tr("%1, not screened yet").arg(column.name);
     column.canScreen = canScreen;
-    column.title = canScreen ? BoardText::tr("Screen this lift") : BoardText::tr("Not screened yet");
+    switch (standing) {
+    case ScreenStanding::Open:
+        column.spoken = BoardText::tr("%1, not screened yet").arg(column.name);
+        column.title = canScreen ? BoardText::tr("Screen this lift") : BoardText::tr("Not screened yet");
+        break;
+    case ScreenStanding::Hurts:
+        column.spoken = BoardText::tr("%1, on hold: pain in the screen").arg(column.name);
+        column.title = BoardText::tr("On hold: pain in the screen");
+        break;
+    case ScreenStanding::Judged:
+        column.spoken = BoardText::tr("%1, screened, no lift begun").arg(column.name);
+        column.title = BoardText::tr("Screened, no lift begun");
+        break;
+    }
     return column;
+}
+
+QString nothingToPrescribe(ScreenStanding standing)
+{
+    switch (standing) {
+    case ScreenStanding::Open:
+        return BoardText::tr("This movement has not been screened yet, so there is nothing to prescribe.");
+    case ScreenStanding::Hurts:
+        return BoardText::tr("Pain was named in the movement screen. Nothing is trained here before a new screen is free of pain; where it stays, a physician looks first.");
+    case ScreenStanding::Judged:
+        return BoardText::tr("This movement was screened, and no lift was begun for it.");
+    }
+    return {};
+}
+
+ScreenStanding standingOf(const ClientCase& client, lifts::Pattern pattern)
+{
+    if (!client.screen) {
+        return ScreenStanding::Open;
+    }
+    const screens::PatternScreen& screen = client.screen->of(pattern);
+    if (screen.pain) {
+        return ScreenStanding::Hurts;
+    }
+    const bool isJudged = std::any_of(screen.points.begin(), screen.points.end(), [](const screens::PointMark& point) { return point.mark != screens::Mark::NotJudged; });
+    return isJudged ? ScreenStanding::Judged : ScreenStanding::Open;
 }
 
 BoardColumn lockedColumnOf(const LiftCase& lift)
@@ -234,7 +272,7 @@ BoardColumns columnsOf(const ClientCase& client)
             }
         }
         if (columns.size() == before) {
-            columns.push_back(emptyColumnOf(pattern));
+            columns.push_back(emptyColumnOf(pattern, standingOf(client, pattern), !client.isBlocked()));
         }
     }
     return columns;

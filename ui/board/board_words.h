@@ -12,8 +12,18 @@ namespace chalk::ui::board {
 [[nodiscard]] BoardColumn columnOf(const LiftCase& lift);
 /// The same for a client who waits for clearance: where the lift stands, and nothing of what would come next.
 [[nodiscard]] BoardColumn lockedColumnOf(const LiftCase& lift);
+/// How far a pattern without a lift is.
+enum class ScreenStanding : std::uint8_t {
+    Open,   ///< nothing was judged yet
+    Hurts,  ///< pain was named: no lift starts
+    Judged  ///< looked at, and no lift was begun
+};
+
 /// A pattern that has no lift yet; `canScreen`: its screen can be opened from here.
-[[nodiscard]] BoardColumn emptyColumnOf(lifts::Pattern pattern, bool canScreen = false);
+[[nodiscard]] BoardColumn emptyColumnOf(lifts::Pattern pattern, ScreenStanding standing, bool canScreen);
+/// Why there is nothing to prescribe for it.
+[[nodiscard]] QString nothingToPrescribe(ScreenStanding standing);
+[[nodiscard]] ScreenStanding standingOf(const ClientCase& client, lifts::Pattern pattern);
 /// Every lift of the client, and each pattern without one, in the order of the patterns.
 [[nodiscard]] BoardColumns columnsOf(const ClientCase& client);
 

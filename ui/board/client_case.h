@@ -6,6 +6,7 @@
 #include "core/lifts/exercise.h"
 #include "core/progression/evidence.h"
 #include "core/progression/lift_machine.h"
+#include "core/screens/pattern_screen.h"
 #include "core/sessions/session.h"
 
 #include <optional>
@@ -53,6 +54,7 @@ struct ClientCase {
     int nextSessionTaken = 0;                 ///< places taken in the slot of the next session, this client's included
     std::vector<sessions::Session> sessions;  ///< all of them, oldest first
     std::vector<LiftCase> lifts;              ///< in the order of the patterns
+    std::optional<screens::MovementScreen> screen{};  ///< the latest one
     base::Date today;
 
     [[nodiscard]] bool isBlocked() const { return clients::isBlocked(clearance, today); }

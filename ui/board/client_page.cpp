@@ -123,6 +123,7 @@ void ClientPage::makeBody()
         m_tabs->setCurrentIndex(static_cast<int>(Tab::Sessions));
         m_sessions->takeFocus();
     });
+    connect(m_board, &BoardTab::screenAsked, this, [this] { goToStep(QStringLiteral("movement")); });
     connect(m_health, &HealthTab::stepAsked, this, &ClientPage::goToStep);
     LiftInspector* inspector = m_board->inspector();
     connect(inspector, &LiftInspector::changeAsked, m_decisions, &LiftDecisions::change);

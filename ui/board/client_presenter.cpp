@@ -1,5 +1,6 @@
 #include "ui/board/client_presenter.h"
 
+#include "core/store/client_forms.h"
 #include "core/store/history_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
@@ -115,6 +116,11 @@ Result<ClientCase> ClientPresenter::read(base::ClientId id, base::Date today)
     client.clearance = std::move(file->clearance);
     client.nextSession = std::move(file->next.session);
     client.nextSessionTaken = file->next.taken;
+    auto screen = store::ClientForms(m_database).movementScreen(id);
+    if (!screen) {
+        return tl::make_unexpected(screen.error());
+    }
+    client.screen = *std::move(screen);
     client.today = today;
     for (const store::ClientLift& one : file->lifts) {
         auto lift = readLift(one, today);

@@ -103,8 +103,27 @@ TEST(BoardWords, TwoLiftsLeaveTheOtherPatternsToBeScreened)
     ASSERT_EQ(columns.size(), 8U);
     EXPECT_FALSE(columns[1].isEmpty());
     EXPECT_TRUE(columns[2].isEmpty());
-    EXPECT_EQ(columns[2].title, QStringLiteral("Not screened yet"));
+    EXPECT_EQ(columns[2].title, QStringLiteral("Screen this lift"));
+    EXPECT_TRUE(columns[2].canScreen);
     EXPECT_EQ(columns[2].spoken, QStringLiteral("Horizontal push, not screened yet"));
+}
+
+TEST(BoardWords, APatternWithoutALiftSaysHowFarItsScreenIs)
+{
+    ClientCase client = test::ferro();
+    client.lifts.clear();
+    client.screen = screens::MovementScreen();
+    for (std::size_t i = 0; i < lifts::kPatterns.size(); ++i) {
+        client.screen->patterns[i] = {.pattern = lifts::kPatterns[i], .points = {{"depth", screens::Mark::NotJudged}}, .pauses = {}, .steadiness = {}, .reps = {}, .pain = {}, .note = {}};
+    }
+    client.screen->of(lifts::Pattern::Hinge).points[0].mark = screens::Mark::Met;
+    client.screen->of(lifts::Pattern::VerticalPush).pain = screens::ScreenPain{"Left shoulder", 4};
+    const BoardColumns columns = columnsOf(client);
+    EXPECT_EQ(standingOf(client, lifts::Pattern::Squat), ScreenStanding::Open);
+    EXPECT_EQ(standingOf(client, lifts::Pattern::Hinge), ScreenStanding::Judged);
+    EXPECT_EQ(standingOf(client, lifts::Pattern::VerticalPush), ScreenStanding::Hurts);
+    EXPECT_EQ(columns[static_cast<std::size_t>(lifts::Pattern::VerticalPush)].title, QStringLiteral("On hold: pain in the screen"));
+    EXPECT_EQ(columns[static_cast<std::size_t>(lifts::Pattern::Hinge)].title, QStringLiteral("Screened, no lift begun"));
 }
 
 TEST(BoardWords, TenLiftsAreTenColumnsInTheOrderOfThePatterns)
