@@ -277,6 +277,9 @@ QString wordsToSay(const HealthOutcome& outcome)
     if (outcome.isCareNeededNow) {
         return healthText(QT_TRANSLATE_NOOP("Health", "What you describe should be looked at by a doctor now, before anything else. Let us call somebody together."));
     }
+    if (!outcome.isComplete() && outcome.level < HealthLevel::AskDoctor) {
+        return healthText(QT_TRANSLATE_NOOP("Health", "A few questions about your health come first. They stay between us."));
+    }
     switch (outcome.level) {
     case HealthLevel::NotToday:
         return healthText(QT_TRANSLATE_NOOP("Health", "We do not train today. Please see your doctor soon, and we go on from there."));

@@ -85,6 +85,10 @@ QString normRangeText(const FieldTest& test, const NormRange& range)
     if (range.from) {
         return normWord("%1 or more").arg(testValueText(test, *range.from));
     }
+    const bool isTimed = std::holds_alternative<screens::SingleLegStance>(test) || std::holds_alternative<screens::Plank>(test);
+    if (range.to && isTimed) {
+        return normWord("below %1").arg(testValueText(test, *range.to + 1));  // times are kept by the millisecond
+    }
     return range.to ? normWord("up to %1").arg(testValueText(test, *range.to)) : QString();
 }
 

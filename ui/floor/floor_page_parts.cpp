@@ -3,6 +3,7 @@
 #include "ui/common/empty_state.h"
 #include "ui/common/look.h"
 #include "ui/common/page_header.h"
+#include "ui/common/scroll_column.h"
 #include "ui/floor/card_pane.h"
 #include "ui/floor/client_tabs.h"
 #include "ui/floor/entry_pane.h"
@@ -171,12 +172,7 @@ void FloorPage::buildRecording()
     rows->addWidget(m_table, 1);
     auto* scroll = new QScrollArea(m_recording);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(work);
-    scroll->viewport()->setAutoFillBackground(false);
-    work->setAutoFillBackground(false);
+    common::holdColumn(*scroll, work);
     column->addWidget(scroll, 1);
     column->addWidget(floorRule(m_recording));
     column->addWidget(buildFoot());

@@ -29,7 +29,7 @@ namespace chalk::ui::onboarding {
 namespace {
 
 constexpr int kTagCount = 14;
-constexpr int kTagColumns = 4;
+constexpr int kTagColumns = 3;
 
 /// What is taken over with one key; the coach can change every word.
 clients::Caution suggestedCaution(lifts::CautionTag tag)
@@ -109,7 +109,7 @@ void CautionSection::buildEditor()
         m_tags.push_back(new QCheckBox(common::cautionTagName(static_cast<lifts::CautionTag>(i)), tags));
         grid->addWidget(m_tags.back(), i / kTagColumns, i % kTagColumns);
     }
-    m_editor->addField(tr("Rules out what strains"), tags);
+    m_editor->addWideField(tr("Rules out what strains"), tags);
     auto* foot = new QWidget(m_editor);
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(0, 4, 0, 0);

@@ -11,13 +11,8 @@
 
 namespace chalk::ui::onboarding {
 
-namespace {
-
-constexpr double kNameWidth = 148;  ///< pixels at a text size of 100 %
-
-}  // namespace
-
-FieldColumn::FieldColumn(const common::Look& look, QWidget* parent) : QWidget(parent), m_look(look), m_grid(new QGridLayout(this))
+FieldColumn::FieldColumn(const common::Look& look, QWidget* parent, double nameWidth)
+    : QWidget(parent), m_look(look), m_grid(new QGridLayout(this)), m_nameWidth(nameWidth)
 {
     m_grid->setContentsMargins(16, 12, 16, 16);
     m_grid->setHorizontalSpacing(12);
@@ -29,7 +24,7 @@ FieldColumn::FieldColumn(const common::Look& look, QWidget* parent) : QWidget(pa
 
 void FieldColumn::dress()
 {
-    m_grid->setColumnMinimumWidth(0, qRound(m_look.theme().scaled(kNameWidth)));
+    m_grid->setColumnMinimumWidth(0, qRound(m_look.theme().scaled(m_nameWidth)));
 }
 
 void FieldColumn::addHeading(const QString& text)
@@ -40,7 +35,7 @@ void FieldColumn::addHeading(const QString& text)
     m_grid->addWidget(heading, m_next++, 0, 1, 2);
 }
 
-void FieldColumn::addField(const QString& name, QWidget* field)
+FieldColumn::Row& FieldColumn::addRow(const QString& name, QWidget* field)
 {
     Row row;
     row.field = field;
@@ -53,10 +48,23 @@ void FieldColumn::addField(const QString& name, QWidget* field)
     if (field->accessibleName().isEmpty()) {
         field->setAccessibleName(name);
     }
+    return m_rows.emplace_back(row);
+}
+
+void FieldColumn::addField(const QString& name, QWidget* field)
+{
+    const Row& row = addRow(name, field);
     m_grid->addWidget(row.name, m_next, 0, Qt::AlignVCenter);
     m_grid->addWidget(field, m_next++, 1, field->sizePolicy().horizontalPolicy() == QSizePolicy::Fixed ? Qt::AlignLeft : Qt::Alignment());
     m_grid->addWidget(row.word, m_next++, 1);
-    m_rows.push_back(row);
+}
+
+void FieldColumn::addWideField(const QString& name, QWidget* field)
+{
+    const Row& row = addRow(name, field);
+    for (QWidget* part : {static_cast<QWidget*>(row.name), field, static_cast<QWidget*>(row.word)}) {
+        m_grid->addWidget(part, m_next++, 0, 1, 2);
+    }
 }
 
 void FieldColumn::addLine(QWidget* line)

@@ -16,11 +16,14 @@ class FieldColumn : public QWidget {
     Q_OBJECT
 
 public:
-    explicit FieldColumn(const common::Look& look, QWidget* parent = nullptr);
+    /// `nameWidth` is that of the names, in pixels at a text size of 100 %.
+    explicit FieldColumn(const common::Look& look, QWidget* parent = nullptr, double nameWidth = 148);
 
     void addHeading(const QString& text);
     /// The name is the field's for screen readers too. `field` belongs to the column.
     void addField(const QString& name, QWidget* field);
+    /// The same with the name above it and the whole width for the field: for a sentence.
+    void addWideField(const QString& name, QWidget* field);
     /// A line over the whole width: a sentence, a check box.
     void addLine(QWidget* line);
 
@@ -40,12 +43,14 @@ private:
         QString fault = {};
     };
 
+    Row& addRow(const QString& name, QWidget* field);
     [[nodiscard]] Row& rowOf(const QWidget* field);
     static void showWord(const Row& row);
     void dress();
 
     const common::Look& m_look;
     QGridLayout* m_grid;
+    double m_nameWidth;
     std::vector<Row> m_rows;
     int m_next = 0;
 };

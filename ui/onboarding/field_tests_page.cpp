@@ -5,6 +5,7 @@
 #include "core/store/client_writer.h"
 #include "ui/common/day_entry.h"
 #include "ui/common/look.h"
+#include "ui/common/scroll_column.h"
 #include "ui/onboarding/field_test_row.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/typing_pause.h"
@@ -81,12 +82,7 @@ void FieldTestsPage::build()
         m_rows.push_back(row);
     }
     column->addStretch(1);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(contents);
-    m_scroll->viewport()->setAutoFillBackground(false);
-    contents->setAutoFillBackground(false);
+    common::holdColumn(*m_scroll, contents);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(m_scroll);

@@ -41,6 +41,7 @@ HealthFields::HealthFields(const common::Look& look, QWidget* parent) : QWidget(
         connect(row, &QuestionRow::typed, this, &HealthFields::typed);
         connect(row, &QuestionRow::answered, this, &HealthFields::answered);
         connect(row, &QuestionRow::moveAsked, this, [this, i](int by) { move(static_cast<std::size_t>(i), by); });
+        connect(row, &QuestionRow::nextAnswered, this, [this, i](bool isYes) { answerNext(static_cast<std::size_t>(i), isYes); });
         column->addWidget(row);
         m_rows.push_back(row);
     }
@@ -156,7 +157,7 @@ void HealthFields::review(const clients::RestingLimits& limits)
     const bool isPressureFaulty =
         !m_pressure->text().trimmed().isEmpty() && (!typedReading.systolic || clients::faultyFieldOf({{}, typedReading.systolic, typedReading.diastolic}));
     const clients::RestingWarning warning = clients::warningFor(intake().resting, limits);
-    m_more->setFault(m_heartRate, isRateFaulty && !m_heartRate->hasFocus() ? tr("Beats a minute, a whole number.")
+    m_more->setFault(m_heartRate, isRateFaulty && !m_heartRate->hasFocus() ? tr("Beats a minute, a whole number from 20 to 250.")
                                   : warning.isHeartRateHigh              ? tr("Above the studio’s limit of %1. Sources differ about it.").arg(limits.heartRate)
                                                                          : QString());
     m_more->setFault(m_pressure, isPressureFaulty && !m_pressure->hasFocus() ? tr("Both numbers, the larger first, like 128/82.")
@@ -176,6 +177,23 @@ void HealthFields::move(std::size_t from, int by)
         Q_EMIT seen(m_more);
         Q_EMIT endReached();
     }
+}
+
+void HealthFields::answerNext(std::size_t from, bool isYes)
+{
+    move(from, 1);
+    if (from + 1 < m_rows.size()) {
+        m_rows[from + 1]->answerByKey(isYes);
+    } else {
+        answerActivity(isYes);
+    }
+}
+
+void HealthFields::answerActivity(bool isYes)
+{
+    m_active->setChosen(isYes ? 1 : 0);
+    m_agreed->setFocus(Qt::OtherFocusReason);
+    Q_EMIT answered();
 }
 
 bool HealthFields::isActivityAsked() const
@@ -199,9 +217,7 @@ void HealthFields::keyPressEvent(QKeyEvent* event)
     if (!isAnswer || !isActivityAsked()) {
         return QWidget::keyPressEvent(event);
     }
-    m_active->setChosen(event->key() == Qt::Key_Y ? 1 : 0);
-    m_agreed->setFocus(Qt::OtherFocusReason);
-    Q_EMIT answered();
+    answerActivity(event->key() == Qt::Key_Y);
 }
 
 void HealthFields::takeFocus()

@@ -55,6 +55,8 @@ private:
     void addActivity();
     [[nodiscard]] bool isActivityAsked() const;
     void move(std::size_t from, int by);
+    void answerNext(std::size_t from, bool isYes);
+    void answerActivity(bool isYes);
     [[nodiscard]] clients::RestingReading reading() const;
 
     std::vector<QuestionRow*> m_rows;

@@ -10,6 +10,8 @@
 #include "ui/common/key_cap.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
+#include "ui/common/plain_typing.h"
+#include "ui/common/scroll_column.h"
 #include "ui/onboarding/caution_section.h"
 #include "ui/onboarding/health_fields.h"
 #include "ui/onboarding/letter_editor.h"
@@ -19,6 +21,7 @@
 #include "ui/print/paper_dialog.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QTimer>
@@ -47,6 +50,8 @@ HealthStep::HealthStep(const OnboardingServices& services, QWidget* parent)
       m_remind(new common::ActionButton(services.look, tr("Remind me in a week"), m_outcome)),
       m_pause(typingPause(this))
 {
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Health intake"));
     build();
     buildActions();
     connect(m_pause, &QTimer::timeout, this, &HealthStep::save);
@@ -77,9 +82,10 @@ void HealthStep::build()
         button->setIconName(QStringLiteral("print"));
         connect(button, &QPushButton::clicked, this, [this, paper] { showPaper(paper); });
         m_panel->addHeadTool(button);
+        return button;
     };
     addPaper(tr("Consent"), print::HealthPaper::Consent);
-    addPaper(tr("Intake"), print::HealthPaper::Intake);
+    m_intake = addPaper(tr("Intake"), print::HealthPaper::Intake);
     auto* contents = new QWidget;
     auto* column = new QVBoxLayout(contents);
     column->setContentsMargins(0, 0, 0, 0);
@@ -87,18 +93,9 @@ void HealthStep::build()
     column->addWidget(m_fields);
     column->addWidget(m_cautions);
     column->addStretch(1);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(contents);
-    m_scroll->viewport()->setAutoFillBackground(false);
-    contents->setAutoFillBackground(false);
+    common::holdColumn(*m_scroll, contents);
     m_panel->body()->addWidget(m_scroll);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(16);
-    row->addWidget(m_panel, 1);
-    row->addWidget(m_outcome);
+    layOut(m_services.look, m_panel, m_outcome);
 }
 
 void HealthStep::buildActions()
@@ -136,7 +133,10 @@ void HealthStep::setCase(const OnboardingCase& onboarding)
     m_today = onboarding.today;
     m_kept = onboarding.intake.value_or(clients::HealthIntake());
     m_limits = store::StudioSettings(m_services.database).restingLimits().value_or(clients::RestingLimits());
-    m_panel->setEnabled(onboarding.canKeepHealth());
+    m_canKeep = onboarding.canKeepHealth();
+    m_fields->setEnabled(m_canKeep);
+    m_cautions->setEnabled(m_canKeep);
+    m_intake->setEnabled(m_canKeep);
     m_fields->setIntake(m_kept, common::qstring(m_client.name), m_today);
     m_fields->review(m_limits);
     m_cautions->setCase(onboarding);
@@ -147,9 +147,10 @@ void HealthStep::showOutcome()
 {
     const clients::HealthOutcome outcome = clients::outcomeOf(m_kept, m_limits);
     m_outcome->setOutcome(outcome, m_clearance, m_today);
-    const bool isDoctorAsked = outcome.level >= clients::HealthLevel::AskDoctor || m_clearance.state == clients::ClearanceState::Granted;
+    const bool isDoctorAsked = this->isDoctorAsked() || m_clearance.state == clients::ClearanceState::Granted;
+    const bool wasInFoot = isVisible() && focusWidget() != nullptr && m_outcome->isAncestorOf(focusWidget()) && focusWidget()->hasFocus();
     const bool isAwaited = isDoctorAsked && clients::isBlocked(m_clearance, m_today);
-    m_printLetter->setVisible(isDoctorAsked && canPrint());
+    m_printLetter->setVisible(isDoctorAsked && m_canKeep);
     m_record->setVisible(isDoctorAsked);
     m_gone->setVisible(isAwaited);
     m_remind->setVisible(isAwaited && m_clearance.state != clients::ClearanceState::Granted);
@@ -157,11 +158,28 @@ void HealthStep::showOutcome()
     m_remind->setEnabled(m_clearance.remindOn != m_today + kReminderDays);
     m_gone->setText(m_clearance.askedOn ? tr("Went on %1").arg(common::shortDayText(*m_clearance.askedOn)) : tr("Letter went today"));
     m_gone->setEnabled(!m_clearance.askedOn);
+    if (wasInFoot && m_letter->isHidden()) {
+        takeFocus();  // the button that had it may be gone
+    }
 }
 
 void HealthStep::takeFocus()
 {
-    m_fields->takeFocus();
+    if (m_canKeep) {
+        m_fields->takeFocus();
+    } else {
+        setFocus(Qt::OtherFocusReason);
+    }
+}
+
+bool HealthStep::event(QEvent* event)
+{
+    // Where a question is not in focus its letters do nothing: none of them is a key of the window here.
+    if (event->type() == QEvent::ShortcutOverride && common::isPlainTyping(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return OnboardingStep::event(event);
 }
 
 bool HealthStep::closeEarlierIntake(clients::HealthIntake& next)
@@ -185,7 +203,7 @@ bool HealthStep::save()
     m_pause->stop();
     clients::HealthIntake next = m_fields->intake();
     m_fields->review(m_limits);
-    if (next == m_kept || m_client.id.isNone() || !m_panel->isEnabled()) {
+    if (next == m_kept || m_client.id.isNone() || !m_canKeep) {
         return true;
     }
     if (!closeEarlierIntake(next)) {
@@ -250,16 +268,22 @@ void HealthStep::remindInAWeek()
 
 std::vector<shell::KeyHint> HealthStep::keyHints() const
 {
+    if (!m_canKeep) {
+        return {{QStringLiteral("Ctrl+P"), tr("Consent page")}};
+    }
     return {{QStringLiteral("Y N"), tr("Answer")}, {QStringLiteral("↑ ↓"), tr("Question")}, {QStringLiteral("Ctrl+P"), isDoctorAsked() ? tr("Letter") : tr("Intake")}};
 }
 
 bool HealthStep::canPrint() const
 {
-    return !m_client.id.isNone() && m_panel->isEnabled();
+    return !m_client.id.isNone();
 }
 
 void HealthStep::print()
 {
+    if (!m_canKeep) {
+        return showPaper(print::HealthPaper::Consent);
+    }
     showPaper(isDoctorAsked() ? print::HealthPaper::DoctorLetter : print::HealthPaper::Intake);
 }
 
@@ -282,8 +306,8 @@ void HealthStep::showPaper(print::HealthPaper paper)
     const auto ymd = m_today.ymd();
     const QDate day(static_cast<int>(ymd.year()), static_cast<int>(static_cast<unsigned>(ymd.month())), static_cast<int>(static_cast<unsigned>(ymd.day())));
     const QString title = print::titleOf(paper);
-    auto* dialog = new print::PaperDialog({m_services.look, m_services.dialogs, print::CardDialogServices::standardPrinterChoice()}, title,
-                                          QStringLiteral("%1-%2").arg(title.toLower().replace(QLatin1Char(' '), QLatin1Char('-')), day.toString(Qt::ISODate)),
+    const QString fileName = QStringLiteral("%1-%2-%3").arg(title, common::qstring(m_client.name), day.toString(Qt::ISODate)).toLower().simplified().replace(QLatin1Char(' '), QLatin1Char('-'));
+    auto* dialog = new print::PaperDialog({m_services.look, m_services.dialogs, print::CardDialogServices::standardPrinterChoice()}, title, fileName,
                                           [paper, content](print::PaperSize size) { return print::healthSheets(paper, content, size); }, day, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (paper == print::HealthPaper::DoctorLetter && !m_clearance.askedOn) {
@@ -294,7 +318,8 @@ void HealthStep::showPaper(print::HealthPaper paper)
 
 bool HealthStep::isDoctorAsked() const
 {
-    return clients::outcomeOf(m_kept, m_limits).level >= clients::HealthLevel::AskDoctor;
+    const bool isAwaited = m_clearance.state == clients::ClearanceState::Recommended || m_clearance.state == clients::ClearanceState::StopAndSeek;
+    return isAwaited || clients::outcomeOf(m_kept, m_limits).level >= clients::HealthLevel::AskDoctor;
 }
 
 bool HealthStep::closeOrClear()
@@ -304,11 +329,6 @@ bool HealthStep::closeOrClear()
         return true;
     }
     return m_cautions->closeEditor();
-}
-
-void HealthStep::setRoom(bool isNarrow, bool /*isLow*/)
-{
-    m_outcome->setNarrow(isNarrow);
 }
 
 }  // namespace chalk::ui::onboarding

@@ -39,7 +39,9 @@ public:
     [[nodiscard]] bool canPrint() const override;
     void print() override;
     bool closeOrClear() override;
-    void setRoom(bool isNarrow, bool isLow) override;
+
+protected:
+    bool event(QEvent* event) override;
 
 private:
     void build();
@@ -63,6 +65,7 @@ private:
     CautionSection* m_cautions;
     OutcomePanel* m_outcome;
     LetterEditor* m_letter;
+    common::ActionButton* m_intake = nullptr;
     common::ActionButton* m_printLetter;
     common::ActionButton* m_record;
     common::ActionButton* m_gone;
@@ -75,6 +78,7 @@ private:
     std::string m_coachName;
     clients::Clearance m_clearance;
     base::Date m_today;
+    bool m_canKeep = false;  ///< consent is given
 };
 
 }  // namespace chalk::ui::onboarding

@@ -12,8 +12,14 @@
 
 namespace chalk::ui::onboarding {
 
+namespace {
+
+constexpr double kLetterNameWidth = 88;
+
+}  // namespace
+
 LetterEditor::LetterEditor(const common::Look& look, common::Dialogs& dialogs, QWidget* parent)
-    : FieldColumn(look, parent), m_dialogs(dialogs), m_attach(new common::ActionButton(look, tr("Attach a copy"), this))
+    : FieldColumn(look, parent, kLetterNameWidth), m_dialogs(dialogs), m_attach(new common::ActionButton(look, tr("Attach a copy"), this))
 {
     const auto field = [this](const QString& name, const QString& hint) {
         auto* line = new QLineEdit(this);
@@ -26,7 +32,10 @@ LetterEditor::LetterEditor(const common::Look& look, common::Dialogs& dialogs, Q
     m_writer = field(tr("Written by"), {});
     m_day = field(tr("On"), {});
     m_until = field(tr("Valid until"), tr("Empty: no end"));
-    m_limits = field(tr("Limits"), tr("If any"));
+    m_limits = new QLineEdit(this);
+    m_limits->setPlaceholderText(tr("If any"));
+    addWideField(tr("Limits"), m_limits);
+    connect(m_limits, &QLineEdit::returnPressed, this, &LetterEditor::accept);
     addField(tr("Paper"), m_attach);
     connect(m_attach, &QPushButton::clicked, this, &LetterEditor::attach);
     auto* foot = new QWidget(this);
@@ -97,6 +106,11 @@ bool LetterEditor::review()
 void LetterEditor::accept()
 {
     if (!review()) {
+        for (QLineEdit* line : {m_writer, m_day, m_until}) {
+            if (line->property("invalid").toBool()) {
+                return line->setFocus(Qt::OtherFocusReason);
+            }
+        }
         return;
     }
     store::Letter letter;

@@ -8,6 +8,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
+#include "ui/common/scroll_column.h"
 #include "ui/onboarding/field_column.h"
 #include "ui/onboarding/measure_words.h"
 #include "ui/onboarding/onboarding_case.h"
@@ -24,8 +25,8 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
-constexpr double kSideWidth = 352;
-constexpr double kNarrowSideWidth = 304;
+constexpr double kMeasureNameWidth = 108;
+
 
 QLabel* proseLabel(QWidget* parent)
 {
@@ -44,7 +45,7 @@ MeasuresPanel::MeasuresPanel(const OnboardingServices& services, QWidget* parent
       m_add(new common::ActionButton(services.look, tr("Add"), this)),
       m_lines(proseLabel(this)),
       m_days(proseLabel(this)),
-      m_editor(new FieldColumn(services.look, this))
+      m_editor(new FieldColumn(services.look, this, kMeasureNameWidth))
 {
     setTitle(tr("Measures"), tr("optional"));
     m_add->setButtonSize(common::ButtonSize::Small);
@@ -60,17 +61,10 @@ MeasuresPanel::MeasuresPanel(const OnboardingServices& services, QWidget* parent
     column->addWidget(m_days);
     column->addStretch(1);
     auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(contents);
-    scroll->viewport()->setAutoFillBackground(false);
-    contents->setAutoFillBackground(false);
+    common::holdColumn(*scroll, contents);
     body()->addWidget(scroll);
     m_days->setProperty("role", QStringLiteral("secondary"));
     buildEditor();
-    connect(&services.look, &common::Look::changed, this, &MeasuresPanel::dress);
-    dress();
 }
 
 void MeasuresPanel::buildEditor()
@@ -87,7 +81,7 @@ void MeasuresPanel::buildEditor()
     m_height = field(tr("Height"), tr("cm"));
     m_waist = field(tr("Waist"), tr("cm"));
     m_folds = field(tr("Skinfolds"), tr("three, mm"));
-    m_heartRate = field(tr("Heart rate"), tr("a minute, at rest"));
+    m_heartRate = field(tr("Heart rate"), tr("a minute"));
     m_pressure = field(tr("Blood pressure"), tr("128/82"));
     auto* foot = new QWidget(m_editor);
     auto* row = new QHBoxLayout(foot);
@@ -209,17 +203,6 @@ void MeasuresPanel::accept()
     }
     closeEditor();
     Q_EMIT saved();
-}
-
-void MeasuresPanel::setNarrow(bool isNarrow)
-{
-    m_isNarrow = isNarrow;
-    dress();
-}
-
-void MeasuresPanel::dress()
-{
-    setFixedWidth(qRound(m_services.look.theme().scaled(m_isNarrow ? kNarrowSideWidth : kSideWidth)));
 }
 
 }  // namespace chalk::ui::onboarding

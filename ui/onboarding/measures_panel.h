@@ -28,7 +28,6 @@ public:
     explicit MeasuresPanel(const OnboardingServices& services, QWidget* parent = nullptr);
 
     void setCase(const OnboardingCase& onboarding);
-    void setNarrow(bool isNarrow);
     /// False where none is open.
     bool closeEditor();
 
@@ -42,7 +41,6 @@ private:
     void accept();
     void showLines(const OnboardingCase& onboarding);
     [[nodiscard]] clients::BodyMeasures withThatDay(const clients::BodyMeasures& typed) const;
-    void dress();
 
     OnboardingServices m_services;
     common::ActionButton* m_add;
@@ -59,7 +57,6 @@ private:
     std::vector<clients::BodyMeasures> m_measures;
     clients::Client m_client;
     base::Date m_today;
-    bool m_isNarrow = false;
 };
 
 }  // namespace chalk::ui::onboarding

@@ -78,11 +78,7 @@ void MovementStep::build()
     m_pages->addWidget(m_fieldTests);
     m_pages->addWidget(m_earlier);
     m_panel->body()->addWidget(m_pages, 1);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(16);
-    row->addWidget(m_panel, 1);
-    row->addWidget(m_outcome);
+    layOut(m_services.look, m_panel, m_outcome);
 }
 
 void MovementStep::buildParts()
@@ -130,7 +126,7 @@ void MovementStep::buildActions()
         }
     });
     add(tr("Another starting stage"), Qt::Key_O, [this] {
-        if (m_part == Part::Patterns) {
+        if (m_part == Part::Patterns && m_canKeep && !isClosed()) {
             m_outcome->openEditor();
         }
     });
@@ -256,7 +252,9 @@ void MovementStep::showOutcome()
     for (const screens::PointMark& point : view.start.pointsInTheWay) {
         inTheWay.push_back(point.key);
     }
-    view.work = m_services.screens.workFor(m_present, inTheWay, m_cautions);
+    if (view.start.state != progression::StartState::OnHold) {
+        view.work = m_services.screens.workFor(m_present, inTheWay, m_cautions);
+    }
     view.choice = m_draft.of(m_present).start;
     for (const progression::PatternStart& start : starts) {
         common::LiftStripColumn& column = view.strip.lifts[static_cast<std::size_t>(start.pattern)];
@@ -270,6 +268,7 @@ void MovementStep::showOutcome()
     view.words = screenWords();
     m_outcome->setView(view);
     m_outcome->setEnabled(m_canKeep || isClosed());
+    m_outcome->setChoiceOpen(m_canKeep && !isClosed());
 }
 
 QString MovementStep::nextWords() const
@@ -399,6 +398,9 @@ std::vector<shell::KeyHint> MovementStep::keyHints() const
     if (m_part == Part::Earlier) {
         return {{QStringLiteral("B"), tr("Patterns")}};
     }
+    if (!m_canKeep || isClosed()) {
+        return {{tr("Enter"), tr("Next pattern")}};
+    }
     return {{QStringLiteral("1 2 3"), tr("Mark")}, {QStringLiteral("T"), tr("Stopwatch")}, {QStringLiteral("P"), tr("Pain")}, {tr("Enter"), tr("Next pattern")}};
 }
 
@@ -414,10 +416,10 @@ bool MovementStep::closeOrClear()
     return true;
 }
 
-void MovementStep::setRoom(bool isNarrow, bool /*isLow*/)
+void MovementStep::setRoom(bool isNarrow, bool isLow)
 {
+    OnboardingStep::setRoom(isNarrow, isLow);
     m_list->setNarrow(isNarrow);
-    m_outcome->setNarrow(isNarrow);
 }
 
 void MovementStep::setNow(Stopwatch::Now now)

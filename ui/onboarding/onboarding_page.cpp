@@ -22,6 +22,8 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
+constexpr double kTightBelow = 940;  ///< pixels at a text size of 100 %: narrower, and the list shows numbers alone
+
 std::vector<StepKind> stepsIn(const std::map<StepKind, StepFactory>& factories)
 {
     std::vector<StepKind> steps;
@@ -283,7 +285,10 @@ void OnboardingPage::showTrouble(const QString& message)
 std::vector<shell::KeyHint> OnboardingPage::keyHints() const
 {
     std::vector<shell::KeyHint> hints = step() == nullptr ? std::vector<shell::KeyHint>() : step()->keyHints();
-    hints.push_back({QStringLiteral("Alt+↓"), tr("Next step")});
+    const auto order = stepsIn(m_factories);
+    if (!m_client.isNone() && !order.empty() && m_present != order.back()) {
+        hints.push_back({QStringLiteral("Alt+↓"), tr("Next step")});
+    }
     return hints;
 }
 
@@ -313,11 +318,23 @@ void OnboardingPage::setRoom(bool isNarrow, bool isLow)
 {
     m_isNarrow = isNarrow;
     m_isLow = isLow;
-    m_list->setNarrow(isNarrow);
+    fitList();
     m_saved->setVisible(!isNarrow);
     for (const auto& made : m_steps) {
         made.second->setRoom(isNarrow, isLow);
     }
+}
+
+void OnboardingPage::fitList()
+{
+    const bool isTight = width() < m_services.look.theme().scaled(kTightBelow);
+    m_list->setRoom(isTight ? ListRoom::Tight : m_isNarrow ? ListRoom::Narrow : ListRoom::Wide);
+}
+
+void OnboardingPage::resizeEvent(QResizeEvent* event)
+{
+    shell::Page::resizeEvent(event);
+    fitList();
 }
 
 void OnboardingPage::hideEvent(QHideEvent* event)

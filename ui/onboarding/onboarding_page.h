@@ -51,9 +51,11 @@ public:
     [[nodiscard]] OnboardingStep* step() const;
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:
+    void fitList();
     void build();
     void buildHeader();
     void buildActions();

@@ -8,7 +8,13 @@
 
 #include <vector>
 
+namespace chalk::ui::common {
+class Look;
+}
+
 namespace chalk::ui::onboarding {
+
+class MainAndSide;
 
 struct OnboardingCase;
 
@@ -35,11 +41,11 @@ public:
     virtual void print() {}
     /// Esc: closes an editor or a popup of the step. False where there was nothing to close.
     virtual bool closeOrClear() { return false; }
-    virtual void setRoom(bool isNarrow, bool isLow)
-    {
-        Q_UNUSED(isNarrow)
-        Q_UNUSED(isLow)
-    }
+    virtual void setRoom(bool isNarrow, bool isLow);
+
+protected:
+    /// Fills the step: the work, and what follows from it. Once.
+    void layOut(const common::Look& look, QWidget* work, QWidget* side);
 
 Q_SIGNALS:
     /// Something was written: the case is read again, the other pages are told.
@@ -54,6 +60,9 @@ Q_SIGNALS:
     void placeAsked(const chalk::ui::shell::Place& place);
     /// keyHints(), canPrint() or the actions are different now.
     void stepChanged();
+
+private:
+    MainAndSide* m_parts = nullptr;
 };
 
 }  // namespace chalk::ui::onboarding

@@ -6,6 +6,7 @@
 #include "ui/common/icon_store.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
+#include "ui/common/scroll_column.h"
 #include "ui/common/wrapped_text.h"
 
 #include <QLabel>
@@ -18,8 +19,7 @@ namespace chalk::ui::onboarding {
 namespace {
 
 // Pixels at a text size of 100 %.
-constexpr double kWidth = 352;
-constexpr double kNarrowWidth = 304;
+constexpr double kLeastWidth = 304;
 constexpr double kEdge = 16;
 constexpr double kIcon = 24;
 constexpr double kIconGap = 10;
@@ -56,15 +56,27 @@ LevelScale::LevelScale(const common::Look& look, QWidget* parent) : QWidget(pare
     connect(&look, &common::Look::changed, this, &QWidget::updateGeometry);
 }
 
-void LevelScale::setOutcome(const clients::HealthOutcome& outcome)
+void LevelScale::setOutcome(const clients::HealthOutcome& outcome, bool isCleared)
 {
-    m_headline = common::outcomeHeadline(outcome);
-    m_level = outcome.level;
-    m_isCareNeeded = outcome.isCareNeededNow;
+    const bool isByLetter = isCleared && outcome.level >= clients::HealthLevel::AskDoctor;
+    m_headline = isByLetter ? tr("Cleared by a letter on file") : common::outcomeHeadline(outcome);
+    m_level = isByLetter ? clients::HealthLevel::Limits : outcome.level;
+    m_isCareNeeded = outcome.isCareNeededNow && !isByLetter;
     m_isOpen = !outcome.isComplete() && outcome.level < clients::HealthLevel::AskDoctor;
     setAccessibleName(m_headline);
     updateGeometry();
     update();
+}
+
+QString LevelScale::iconName() const
+{
+    if (m_isCareNeeded) {
+        return QStringLiteral("warning");
+    }
+    if (m_isOpen) {
+        return QStringLiteral("info");
+    }
+    return m_level >= clients::HealthLevel::AskDoctor ? QStringLiteral("clearance") : QStringLiteral("check");
 }
 
 int LevelScale::heightForWidth(int width) const
@@ -77,7 +89,7 @@ int LevelScale::heightForWidth(int width) const
 
 QSize LevelScale::sizeHint() const
 {
-    const int wide = qRound(m_look.theme().scaled(kNarrowWidth));
+    const int wide = qRound(m_look.theme().scaled(kLeastWidth));
     return {wide, heightForWidth(width() > 0 ? width() : wide)};
 }
 
@@ -94,8 +106,7 @@ void LevelScale::paintEvent(QPaintEvent* /*event*/)
     painter.fillRect(QRect(0, height() - 1, width(), 1), colours.line);
     const double edge = theme.scaled(kEdge);
     const double icon = theme.scaled(kIcon);
-    common::paintIcon(painter, QRectF(edge, edge - 1, icon, icon), m_isCareNeeded ? QStringLiteral("warning") : m_level >= clients::HealthLevel::AskDoctor ? QStringLiteral("clearance") : QStringLiteral("check"),
-                      colours.ink, theme);
+    common::paintIcon(painter, QRectF(edge, edge - 1, icon, icon), iconName(), colours.ink, theme);
     const double left = edge + icon + theme.scaled(kIconGap);
     const QFont font = theme.font(17, QFont::DemiBold);
     painter.setPen(colours.ink);
@@ -129,18 +140,11 @@ OutcomePanel::OutcomePanel(const common::Look& look, QWidget* parent)
     m_rest = addPart(*column, QString());
     column->addStretch(1);
     auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(contents);
-    scroll->viewport()->setAutoFillBackground(false);
-    contents->setAutoFillBackground(false);
+    common::holdColumn(*scroll, contents);
     body()->addWidget(scroll, 1);
     m_foot->setContentsMargins(16, 12, 16, 14);
     m_foot->setSpacing(8);
     body()->addLayout(m_foot);
-    connect(&look, &common::Look::changed, this, &OutcomePanel::dress);
-    dress();
 }
 
 QLabel* OutcomePanel::addPart(QVBoxLayout& column, const QString& caption)
@@ -161,14 +165,15 @@ QLabel* OutcomePanel::addPart(QVBoxLayout& column, const QString& caption)
 
 void OutcomePanel::setOutcome(const clients::HealthOutcome& outcome, const clients::Clearance& clearance, base::Date today)
 {
-    m_scale->setOutcome(outcome);
+    const bool isBlocked = clients::isBlocked(clearance, today);
+    const bool isCleared = clearance.state == clients::ClearanceState::Granted && !isBlocked;
+    m_scale->setOutcome(outcome, isCleared);
     const QString letter = letterHtml(clearance, today);
-    const QString stop = outcome.isCareNeededNow ? QStringLiteral("<b style='color:%1'>%2</b>").arg(m_look.theme().pain.name(), common::emergencyText().toHtmlEscaped()) : QString();
+    const QString stop = outcome.isCareNeededNow && !isCleared ? QStringLiteral("<b style='color:%1'>%2</b>").arg(m_look.theme().pain.name(), common::emergencyText().toHtmlEscaped()) : QString();
     QStringList why{stop, letter, common::outcomeReason(outcome).toHtmlEscaped(), common::openAnswersText(outcome).toHtmlEscaped()};
     why.removeAll(QString());
     m_why->setText(common::proseHtml(why.join(QStringLiteral("<br>"))));
-    m_say->setText(common::proseHtml(QStringLiteral("<i>“%1”</i>").arg(common::wordsToSay(outcome).toHtmlEscaped())));
-    const bool isBlocked = clients::isBlocked(clearance, today);
+    m_say->setText(common::proseHtml(QStringLiteral("<i>“%1”</i>").arg((isCleared ? tr("Your doctor has answered. We keep to what the letter says; tell me when something changes.") : common::wordsToSay(outcome)).toHtmlEscaped())));
     QStringList rest;
     if (const QString waits = isBlocked ? common::whatWaitsText(outcome) : QString(); !waits.isEmpty()) {
         rest.append(waits.toHtmlEscaped());
@@ -184,17 +189,6 @@ void OutcomePanel::setOutcome(const clients::HealthOutcome& outcome, const clien
         paragraphs += QStringLiteral("<p style='margin-top:0; margin-bottom:8px'>%1</p>").arg(line);
     }
     m_rest->setText(common::proseHtml(paragraphs));
-}
-
-void OutcomePanel::setNarrow(bool isNarrow)
-{
-    m_isNarrow = isNarrow;
-    dress();
-}
-
-void OutcomePanel::dress()
-{
-    setFixedWidth(qRound(m_look.theme().scaled(m_isNarrow ? kNarrowWidth : kWidth)));
 }
 
 }  // namespace chalk::ui::onboarding

@@ -20,7 +20,8 @@ class LevelScale : public QWidget {
 public:
     explicit LevelScale(const common::Look& look, QWidget* parent = nullptr);
 
-    void setOutcome(const clients::HealthOutcome& outcome);
+    /// `isCleared`: by a letter on file.
+    void setOutcome(const clients::HealthOutcome& outcome, bool isCleared);
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
@@ -30,6 +31,8 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QString iconName() const;
+
     const common::Look& m_look;
     QString m_headline;
     clients::HealthLevel m_level = clients::HealthLevel::Clear;
@@ -45,13 +48,11 @@ public:
     explicit OutcomePanel(const common::Look& look, QWidget* parent = nullptr);
 
     void setOutcome(const clients::HealthOutcome& outcome, const clients::Clearance& clearance, base::Date today);
-    void setNarrow(bool isNarrow);
     /// Where editors and buttons go, below the words.
     [[nodiscard]] QVBoxLayout* foot() const { return m_foot; }
 
 private:
     QLabel* addPart(QVBoxLayout& column, const QString& caption);
-    void dress();
 
     const common::Look& m_look;
     LevelScale* m_scale;
@@ -59,7 +60,6 @@ private:
     QLabel* m_say;
     QLabel* m_rest;
     QVBoxLayout* m_foot;
-    bool m_isNarrow = false;
 };
 
 }  // namespace chalk::ui::onboarding

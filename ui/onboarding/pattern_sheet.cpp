@@ -3,6 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/icon_store.h"
 #include "ui/common/look.h"
+#include "ui/common/scroll_column.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/marked_choice.h"
 #include "ui/onboarding/pause_card.h"
@@ -18,6 +19,7 @@
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QToolButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -67,11 +69,7 @@ PatternSheet::PatternSheet(const common::Look& look, const screens::PatternGuide
     connect(m_note, &QPlainTextEdit::textChanged, this, &PatternSheet::typed);
     column->addWidget(m_note);
     column->addStretch(1);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(contents);
-    m_scroll->viewport()->setAutoFillBackground(false);
-    contents->setAutoFillBackground(false);
+    common::holdColumn(*m_scroll, contents);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(m_scroll);
@@ -199,7 +197,7 @@ void PatternSheet::showPain()
     m_painDetail->setVisible(m_pain->chosen() == kYesPain);
     if (m_pain->chosen() == kYesPain) {
         m_painPlace->setFocus(Qt::OtherFocusReason);
-        reveal(m_painDetail);
+        QTimer::singleShot(0, this, [this] { reveal(m_painDetail); });  // once it is laid out
     }
 }
 

@@ -6,10 +6,12 @@
 #include "core/store/plan_templates.h"
 #include "ui/common/action_button.h"
 #include "ui/common/day_entry.h"
+#include "ui/common/empty_state.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 #include "ui/common/prose.h"
+#include "ui/common/scroll_column.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/plan_lift_row.h"
 #include "ui/onboarding/plan_words.h"
@@ -28,8 +30,6 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
-constexpr double kPlanSideWidth = 352;
-constexpr double kNarrowPlanSideWidth = 304;
 
 }  // namespace
 
@@ -51,18 +51,12 @@ PlanStep::PlanStep(const OnboardingServices& services, QWidget* parent)
 {
     build();
     buildSide();
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(16);
-    row->addWidget(m_panel, 1);
-    row->addWidget(m_side);
+    layOut(services.look, m_panel, m_side);
     auto* begin = new QAction(tr("Start the plan"), this);
     begin->setShortcuts({Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter});
     begin->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(begin, &QAction::triggered, this, &PlanStep::start);
     addAction(begin);
-    connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, false); });
-    setRoom(false, false);
 }
 
 void PlanStep::build()
@@ -99,13 +93,13 @@ void PlanStep::build()
         keepDraft();
     });
     column->addStretch(1);
-    auto* scroll = new QScrollArea(m_panel);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(m_editable);
-    scroll->viewport()->setAutoFillBackground(false);
-    m_editable->setAutoFillBackground(false);
-    m_panel->body()->addWidget(scroll);
+    m_scroll = new QScrollArea(m_panel);
+    common::holdColumn(*m_scroll, m_editable);
+    m_panel->body()->addWidget(m_scroll);
+    m_noPlan = new common::EmptyState(m_services.look, m_panel);
+    m_noPlan->setPicture(QStringLiteral("board"), common::Signal::Muted);
+    m_noPlan->setWords(tr("No starting plan on file"), tr("These lifts began without one. Where each stands and what is next is on the board."));
+    m_panel->body()->addWidget(m_noPlan);
 }
 
 void PlanStep::buildTop(QVBoxLayout& column)
@@ -182,6 +176,10 @@ void PlanStep::setCase(const OnboardingCase& onboarding)
     m_hasLifts = onboarding.hasLifts;
     m_desk.take(onboarding);
     m_editable->setEnabled(!m_hasLifts);
+    const auto started = store::ClientForms(m_services.database).latest(m_client.id, store::FormKind::StartingPlan);
+    const bool isOfLifts = m_hasLifts && !(started && *started && (*started)->isFinished);
+    m_scroll->setVisible(!isOfLifts);
+    m_noPlan->setVisible(isOfLifts);
     m_start->setVisible(!m_hasLifts);
     m_board->setVisible(m_hasLifts);
     const auto canTakeBack = store::PlanStarter(m_services.database, store::randomSessionCode).canTakeBack(m_client.id);
@@ -305,12 +303,6 @@ std::vector<shell::KeyHint> PlanStep::keyHints() const
 bool PlanStep::closeOrClear()
 {
     return false;
-}
-
-void PlanStep::setRoom(bool isNarrow, bool /*isLow*/)
-{
-    m_isNarrow = isNarrow;
-    m_side->setFixedWidth(qRound(m_services.look.theme().scaled(isNarrow ? kNarrowPlanSideWidth : kPlanSideWidth)));
 }
 
 }  // namespace chalk::ui::onboarding

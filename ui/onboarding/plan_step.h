@@ -8,11 +8,13 @@
 class QComboBox;
 class QLabel;
 class QLineEdit;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace chalk::ui::common {
 class ActionButton;
 class Banner;
+class EmptyState;
 class Panel;
 }  // namespace chalk::ui::common
 
@@ -33,7 +35,6 @@ public:
     void takeFocus() override;
     [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
     bool closeOrClear() override;
-    void setRoom(bool isNarrow, bool isLow) override;
 
 private:
     void build();
@@ -56,6 +57,8 @@ private:
     std::vector<PlanLiftRow*> m_rows;
     VisitTable* m_visits;
     QWidget* m_editable;
+    QScrollArea* m_scroll = nullptr;
+    common::EmptyState* m_noPlan = nullptr;  ///< in its place where lifts run without a plan
     QLabel* m_words;
     common::ActionButton* m_start;
     common::ActionButton* m_back;
@@ -63,7 +66,6 @@ private:
     clients::Client m_client;
     base::Date m_today;
     bool m_hasLifts = false;
-    bool m_isNarrow = false;
 };
 
 }  // namespace chalk::ui::onboarding

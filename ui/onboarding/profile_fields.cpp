@@ -280,6 +280,8 @@ void ProfileFields::takeFocus()
         first = m_name;
     } else if (m_birth->text().trimmed().isEmpty()) {
         first = m_birth;
+    } else if (!m_consentOn) {
+        first = m_consent;
     }
     first->setFocus(Qt::OtherFocusReason);
 }

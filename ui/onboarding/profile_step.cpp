@@ -9,6 +9,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
+#include "ui/common/scroll_column.h"
 #include "ui/onboarding/measures_panel.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/typing_pause.h"
@@ -52,12 +53,7 @@ void ProfileStep::build()
 {
     m_panel->setTitle(tr("Profile"), tr("all of it can wait but the name"));
     auto* scroll = new QScrollArea(m_panel);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(m_fields);
-    scroll->viewport()->setAutoFillBackground(false);
-    m_fields->setAutoFillBackground(false);
+    common::holdColumn(*scroll, m_fields);
     m_sameName->hide();
     connect(m_sameName->addButton(tr("Open that client")), &QPushButton::clicked, this, [this] {
         Q_EMIT placeAsked({.page = QStringLiteral("client"), .client = m_other});
@@ -65,11 +61,7 @@ void ProfileStep::build()
     connect(m_sameName->addButton(tr("Somebody else")), &QPushButton::clicked, this, [this] { addClient(true); });
     m_panel->body()->addWidget(m_sameName);
     m_panel->body()->addWidget(scroll, 1);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(16);
-    row->addWidget(m_panel, 1);
-    row->addWidget(m_measures);
+    layOut(m_services.look, m_panel, m_measures);
 }
 
 void ProfileStep::setCase(const OnboardingCase& onboarding)
@@ -167,11 +159,6 @@ std::vector<shell::KeyHint> ProfileStep::keyHints() const
 bool ProfileStep::closeOrClear()
 {
     return m_measures->closeEditor();
-}
-
-void ProfileStep::setRoom(bool isNarrow, bool /*isLow*/)
-{
-    m_measures->setNarrow(isNarrow);
 }
 
 }  // namespace chalk::ui::onboarding

@@ -30,7 +30,6 @@ public:
     bool keep() override;
     [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
     bool closeOrClear() override;
-    void setRoom(bool isNarrow, bool isLow) override;
 
 private:
     void build();

@@ -119,6 +119,11 @@ void QuestionRow::showDetail()
     updateGeometry();
 }
 
+bool QuestionRow::isInDetail() const
+{
+    return focusWidget() != nullptr && m_detail->isAncestorOf(focusWidget());
+}
+
 void QuestionRow::answerByKey(bool isYes)
 {
     m_choice->setChosen(isYes ? kYes : kNo);
@@ -147,15 +152,21 @@ void QuestionRow::keyPressEvent(QKeyEvent* event)
 {
     switch (event->key()) {
     case Qt::Key_Y:
-        return answerByKey(true);
     case Qt::Key_N:
-        return answerByKey(false);
+        if (isInDetail()) {
+            Q_EMIT nextAnswered(event->key() == Qt::Key_Y);  // this one is answered: the letter is the next one's
+            return;
+        }
+        return answerByKey(event->key() == Qt::Key_Y);
     case Qt::Key_Down:
     case Qt::Key_Return:
     case Qt::Key_Enter:
         Q_EMIT moveAsked(1);
         return;
     case Qt::Key_Up:
+        if (isInDetail()) {
+            return takeFocus();
+        }
         Q_EMIT moveAsked(-1);
         return;
     default:

@@ -30,10 +30,14 @@ public:
     void setAnswer(const clients::HealthAnswer& answer);
     [[nodiscard]] clients::HealthAnswer answer() const;
     void takeFocus();
+    /// As the letters do: a no moves on, a yes goes into its marks.
+    void answerByKey(bool isYes);
 
 Q_SIGNALS:
     void typed();
     void answered();
+    /// A letter was typed among the marks of a yes: it answers the question below.
+    void nextAnswered(bool isYes);
     /// 1: the next question is wanted, -1: the one before.
     void moveAsked(int by);
 
@@ -43,7 +47,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    void answerByKey(bool isYes);
+    [[nodiscard]] bool isInDetail() const;
     void showDetail();
 
     const common::Look& m_look;

@@ -4,6 +4,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
+#include "ui/common/scroll_column.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/field_column.h"
 #include "ui/onboarding/start_ladder.h"
@@ -21,9 +22,9 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
+constexpr double kStageNameWidth = 64;
+
 // Pixels at a text size of 100 %.
-constexpr double kOutcomeWidth = 340;
-constexpr double kNarrowOutcomeWidth = 284;
 
 /// All eight ladders small, with their letters below.
 class StripBox : public QWidget {
@@ -65,7 +66,7 @@ ScreenOutcome::ScreenOutcome(const common::Look& look, QWidget* parent)
       m_why(new QLabel(this)),
       m_work(new QLabel(this)),
       m_strip(new StripBox(look, m_view, this)),
-      m_editor(new FieldColumn(look, this)),
+      m_editor(new FieldColumn(look, this, kStageNameWidth)),
       m_other(new common::ActionButton(look, tr("Other stage"), this)),
       m_next(new common::ActionButton(look, {}, this))
 {
@@ -88,27 +89,22 @@ ScreenOutcome::ScreenOutcome(const common::Look& look, QWidget* parent)
     column->addWidget(m_strip);
     column->addStretch(1);
     auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(contents);
-    scroll->viewport()->setAutoFillBackground(false);
-    contents->setAutoFillBackground(false);
+    common::holdColumn(*scroll, contents);
     body()->addWidget(scroll, 1);
     buildEditor();
     body()->addWidget(m_editor);
-    auto* foot = new QHBoxLayout;
+    auto* foot = new QVBoxLayout;
     foot->setContentsMargins(16, 10, 16, 12);
     foot->setSpacing(8);
     m_next->setKind(common::ButtonKind::Primary);
-    foot->addWidget(m_other);
-    foot->addStretch(1);
+    m_next->setKeyText(tr("Enter"));
+    m_other->setKeyText(QStringLiteral("O"));
     foot->addWidget(m_next);
+    foot->addWidget(m_other);
     body()->addLayout(foot);
     connect(m_other, &QPushButton::clicked, this, &ScreenOutcome::openEditor);
     connect(m_next, &QPushButton::clicked, this, &ScreenOutcome::nextAsked);
-    connect(&look, &common::Look::changed, this, &ScreenOutcome::dress);
-    dress();
+    connect(&look, &common::Look::changed, m_strip, &QWidget::updateGeometry);
 }
 
 void ScreenOutcome::buildEditor()
@@ -117,7 +113,7 @@ void ScreenOutcome::buildEditor()
     m_stage = new common::SegmentedChoice(tr("Stage"), {{QStringLiteral("1")}, {QStringLiteral("2")}, {QStringLiteral("3")}}, m_editor);
     m_editor->addField(tr("Stage"), m_stage);
     m_reason = new QLineEdit(m_editor);
-    m_editor->addField(tr("Because"), m_reason);
+    m_editor->addWideField(tr("Because"), m_reason);
     connect(m_reason, &QLineEdit::returnPressed, this, &ScreenOutcome::accept);
     auto* foot = new QWidget(m_editor);
     auto* row = new QHBoxLayout(foot);
@@ -131,7 +127,7 @@ void ScreenOutcome::buildEditor()
     };
     add(tr("Keep"), [this] { accept(); })->setKind(common::ButtonKind::Primary);
     add(tr("As screened"), [this] {
-        m_editor->hide();
+        closeEditor();
         Q_EMIT stageChosen(std::nullopt);
     });
     add(tr("Leave"), [this] { closeEditor(); });
@@ -165,7 +161,7 @@ void ScreenOutcome::setView(const OutcomeView& view)
     const common::Theme& theme = m_look.theme();
     QString why = QStringLiteral("<b>%1</b> <span style='color:%2'>%3</span>")
                       .arg(startHeadline(view.start).toHtmlEscaped(), theme.ink2.name(), startReason(view.start, *view.guide).toHtmlEscaped());
-    if (isChosen) {
+    if (isChosen && !(starts && view.choice->stage == view.start.stage)) {
         why = QStringLiteral("<b>%1</b> %2<br>").arg(tr("The coach starts it at %1.").arg(common::stageName(view.choice->stage)).toHtmlEscaped(),
                                                      common::qstring(view.choice->reason).toHtmlEscaped()) +
               why;
@@ -200,14 +196,23 @@ void ScreenOutcome::openEditor()
     m_stage->setChosen(m_view.choice ? progression::numberOf(m_view.choice->stage) - 1 : -1);
     m_reason->setText(m_view.choice ? common::qstring(m_view.choice->reason) : QString());
     m_editor->setFault(m_reason, {});
+    m_focusBefore = window()->focusWidget();
     m_editor->show();
     m_stage->setFocus(Qt::OtherFocusReason);
     m_stage->nextInFocusChain()->setFocus(Qt::OtherFocusReason);
 }
 
+void ScreenOutcome::setChoiceOpen(bool isOpen)
+{
+    m_other->setEnabled(isOpen);
+}
+
 bool ScreenOutcome::closeEditor()
 {
     const bool wasOpen = !m_editor->isHidden();
+    if (wasOpen && m_editor->isAncestorOf(window()->focusWidget()) && m_focusBefore != nullptr) {
+        m_focusBefore->setFocus(Qt::OtherFocusReason);
+    }
     m_editor->hide();
     return wasOpen;
 }
@@ -222,20 +227,8 @@ void ScreenOutcome::accept()
     if (!chosen) {
         return m_editor->setFault(m_reason, choiceFaultText(chosen.error()));
     }
-    m_editor->hide();
+    closeEditor();
     Q_EMIT stageChosen(choice);
-}
-
-void ScreenOutcome::setNarrow(bool isNarrow)
-{
-    m_isNarrow = isNarrow;
-    dress();
-}
-
-void ScreenOutcome::dress()
-{
-    setFixedWidth(qRound(m_look.theme().scaled(m_isNarrow ? kNarrowOutcomeWidth : kOutcomeWidth)));
-    m_strip->updateGeometry();
 }
 
 }  // namespace chalk::ui::onboarding

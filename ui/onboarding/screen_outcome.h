@@ -6,6 +6,8 @@
 #include "ui/common/lift_strip.h"
 #include "ui/common/panel.h"
 
+#include <QPointer>
+
 #include <array>
 
 class QComboBox;
@@ -41,10 +43,11 @@ public:
     explicit ScreenOutcome(const common::Look& look, QWidget* parent = nullptr);
 
     void setView(const OutcomeView& view);
-    void setNarrow(bool isNarrow);
     /// False where none is open.
     bool closeEditor();
     void openEditor();
+    /// Whether another stage can be chosen.
+    void setChoiceOpen(bool isOpen);
 
 Q_SIGNALS:
     /// Another stage, or nothing for the screen's own.
@@ -59,7 +62,6 @@ private:
     void buildEditor();
     void accept();
     void showWork(const OutcomeView& view);
-    void dress();
 
     const common::Look& m_look;
     StartLadder* m_ladder;
@@ -69,11 +71,11 @@ private:
     QWidget* m_strip;
     FieldColumn* m_editor;
     common::SegmentedChoice* m_stage = nullptr;
+    QPointer<QWidget> m_focusBefore;  ///< where the editor was opened from
     QLineEdit* m_reason = nullptr;
     common::ActionButton* m_other;
     common::ActionButton* m_next;
     OutcomeView m_view;
-    bool m_isNarrow = false;
 };
 
 }  // namespace chalk::ui::onboarding

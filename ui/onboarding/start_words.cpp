@@ -116,7 +116,7 @@ QString choiceFaultText(progression::ChoiceFault fault)
 {
     switch (fault) {
     case progression::ChoiceFault::OnHold:
-        return startText(QT_TRANSLATE_NOOP("Start", "Pain was named: a stage with load cannot be chosen."));
+        return startText(QT_TRANSLATE_NOOP("Start", "Pain was named: the lift waits on hold, whatever stage is chosen."));
     case progression::ChoiceFault::NoStartStage:
         return startText(QT_TRANSLATE_NOOP("Start", "A lift starts at Pattern, Control or Base load."));
     case progression::ChoiceFault::ReasonMissing:

@@ -18,6 +18,7 @@ namespace {
 // Pixels at a text size of 100 %.
 constexpr double kListWidth = 196;
 constexpr double kNarrowListWidth = 160;
+constexpr double kTightListWidth = 44;  ///< the rings alone
 constexpr double kRing = 28;
 constexpr double kRingLeft = 6;
 constexpr double kTextLeft = 46;
@@ -51,10 +52,18 @@ bool StepButton::isWaiting() const
     return m_state == StepState::WaitsForClearance || m_state == StepState::WaitsForConsent;
 }
 
+bool StepButton::hasRoomForWords(double width) const
+{
+    return width >= m_look.theme().scaled(2 * kTextLeft);
+}
+
 QSize StepButton::sizeHint() const
 {
     const common::Theme& theme = m_look.theme();
     const double width = parentWidget() == nullptr ? theme.scaled(kListWidth) : parentWidget()->width();
+    if (!hasRoomForWords(width)) {
+        return {qRound(width), qRound(theme.scaled(2 * kTop + kRing))};
+    }
     const double note = common::wrappedTextHeight(stepNote(m_step, m_state), theme.font(common::TextStyle::Micro),
                                                   width - theme.scaled(kTextLeft + 4), theme.scaled(kNoteHeight));
     return {qRound(width), qRound(theme.scaled(2 * kTop + kNameLine) + note)};
@@ -93,6 +102,14 @@ void StepButton::paintEvent(QPaintEvent* /*event*/)
         painter.drawRoundedRect(all, 8, 8);
     }
     paintRing(painter, QRectF(theme.scaled(kRingLeft), theme.scaled(kTop + 3), theme.scaled(kRing), theme.scaled(kRing)));
+    if (hasFocus()) {
+        painter.setPen(QPen(theme.focus, 2));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(all.adjusted(1, 1, -1, -1), 7, 7);
+    }
+    if (!hasRoomForWords(width())) {
+        return;
+    }
     const double left = theme.scaled(kTextLeft);
     const double room = width() - left - theme.scaled(4);
     painter.setPen(isWaiting() && !m_isPresent ? theme.ink2 : theme.ink);
@@ -102,11 +119,6 @@ void StepButton::paintEvent(QPaintEvent* /*event*/)
     painter.setPen(m_isPresent ? theme.ink2 : theme.ink3);
     common::paintWrappedText(painter, {left, theme.scaled(kTop + kNameLine)}, stepNote(m_step, m_state), theme.font(common::TextStyle::Micro), room,
                              theme.scaled(kNoteHeight));
-    if (hasFocus()) {
-        painter.setPen(QPen(theme.focus, 2));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(all.adjusted(1, 1, -1, -1), 7, 7);
-    }
 }
 
 StepList::StepList(const common::Look& look, const std::vector<StepKind>& steps, QWidget* parent) : QWidget(parent), m_look(look)
@@ -133,15 +145,17 @@ void StepList::setCase(const OnboardingCase& onboarding, StepKind present)
     }
 }
 
-void StepList::setNarrow(bool isNarrow)
+void StepList::setRoom(ListRoom room)
 {
-    m_isNarrow = isNarrow;
-    dress();
+    if (room != m_room) {
+        m_room = room;
+        dress();
+    }
 }
 
 void StepList::dress()
 {
-    setFixedWidth(qRound(m_look.theme().scaled(m_isNarrow ? kNarrowListWidth : kListWidth)));
+    setFixedWidth(qRound(m_look.theme().scaled(m_room == ListRoom::Wide ? kListWidth : m_room == ListRoom::Narrow ? kNarrowListWidth : kTightListWidth)));
     for (StepButton* button : m_buttons) {
         button->updateGeometry();
     }

@@ -31,6 +31,7 @@ protected:
 private:
     void paintRing(QPainter& painter, const QRectF& ring) const;
     [[nodiscard]] bool isWaiting() const;
+    [[nodiscard]] bool hasRoomForWords(double width) const;
 
     const common::Look& m_look;
     StepKind m_step;
@@ -38,6 +39,9 @@ private:
     StepState m_state = StepState::Open;
     bool m_isPresent = false;
 };
+
+/// How much of a step the list shows: its name and note, the same in less width, or its number alone.
+enum class ListRoom : std::uint8_t { Wide, Narrow, Tight };
 
 /// The steps of onboarding with how far each is. A click, or Up, Down and Space, chooses.
 class StepList : public QWidget {
@@ -47,7 +51,7 @@ public:
     StepList(const common::Look& look, const std::vector<StepKind>& steps, QWidget* parent = nullptr);
 
     void setCase(const OnboardingCase& onboarding, StepKind present);
-    void setNarrow(bool isNarrow);
+    void setRoom(ListRoom room);
 
 Q_SIGNALS:
     void stepChosen(chalk::ui::onboarding::StepKind step);
@@ -60,7 +64,7 @@ private:
 
     const common::Look& m_look;
     std::vector<StepButton*> m_buttons;
-    bool m_isNarrow = false;
+    ListRoom m_room = ListRoom::Wide;
 };
 
 }  // namespace chalk::ui::onboarding

@@ -27,8 +27,6 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
-constexpr double kSideWidth = 352;
-constexpr double kNarrowSideWidth = 304;
 constexpr int kWeekdays = 5;
 constexpr int kAllDays = 7;
 
@@ -62,14 +60,8 @@ TimeStep::TimeStep(const OnboardingServices& services, QWidget* parent)
 {
     buildHours();
     buildSide();
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(16);
-    row->addWidget(m_panel, 1);
-    row->addWidget(m_side);
+    layOut(m_services.look, m_panel, m_side);
     connect(m_grid, &WeekGrid::painted, this, &TimeStep::save);
-    connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, false); });
-    setRoom(false, false);
 }
 
 void TimeStep::buildHours()
@@ -225,12 +217,6 @@ void TimeStep::takeFocus()
 std::vector<shell::KeyHint> TimeStep::keyHints() const
 {
     return {{QStringLiteral("F"), tr("Free")}, {QStringLiteral("R"), tr("Rather")}, {tr("Del"), tr("Not")}, {tr("Shift ↓"), tr("Select")}};
-}
-
-void TimeStep::setRoom(bool isNarrow, bool /*isLow*/)
-{
-    m_isNarrow = isNarrow;
-    m_side->setFixedWidth(qRound(m_services.look.theme().scaled(isNarrow ? kNarrowSideWidth : kSideWidth)));
 }
 
 }  // namespace chalk::ui::onboarding

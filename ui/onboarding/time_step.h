@@ -30,7 +30,6 @@ public:
     void setCase(const OnboardingCase& onboarding) override;
     void takeFocus() override;
     [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
-    void setRoom(bool isNarrow, bool isLow) override;
 
 private:
     void buildHours();
@@ -49,7 +48,6 @@ private:
     clients::Client m_client;
     clients::Profile m_kept;
     base::Date m_today;
-    bool m_isNarrow = false;
 };
 
 }  // namespace chalk::ui::onboarding

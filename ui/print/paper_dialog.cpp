@@ -64,8 +64,10 @@ void PaperDialog::build()
     m_where = new QLabel(tools);
     m_where->setProperty("role", QStringLiteral("secondary"));
     auto* steps = new QHBoxLayout;
-    steps->addWidget(button(tr("Before"), QStringLiteral("left"), {}, [this] { showPage(m_page - 1); }));
-    steps->addWidget(button(tr("Next"), QStringLiteral("right"), {}, [this] { showPage(m_page + 1); }));
+    m_before = button(tr("Before"), QStringLiteral("left"), {}, [this] { showPage(m_page - 1); });
+    m_next = button(tr("Next"), QStringLiteral("right"), {}, [this] { showPage(m_page + 1); });
+    steps->addWidget(m_before);
+    steps->addWidget(m_next);
     steps->addStretch(1);
     m_papers = new common::SegmentedChoice(tr("Paper"), {{tr("A4")}, {tr("Letter")}}, tools);
     connect(m_papers, &common::SegmentedChoice::choiceMade, this, [this](int index) { setPaper(index == 0 ? PaperSize::A4 : PaperSize::Letter); });
@@ -107,6 +109,8 @@ void PaperDialog::setPaper(PaperSize paper)
 void PaperDialog::showPage(int page)
 {
     m_page = std::clamp(page, 0, std::max(0, pageCount() - 1));
+    m_before->setEnabled(m_page > 0);
+    m_next->setEnabled(m_page + 1 < pageCount());
     if (!m_sheets.empty()) {
         m_preview->setSheet(m_sheets[static_cast<std::size_t>(m_page)]);
     }

@@ -57,6 +57,8 @@ private:
     PaperSize m_paper = PaperSize::A4;
     std::vector<Sheet> m_sheets;
     int m_page = 0;
+    common::ActionButton* m_before = nullptr;
+    common::ActionButton* m_next = nullptr;
     SheetPreview* m_preview = nullptr;
     QLabel* m_where = nullptr;
     common::SegmentedChoice* m_papers = nullptr;

@@ -1,0 +1,57 @@
+#include "ui/onboarding/main_and_side.h"
+
+#include "ui/common/look.h"
+
+#include <QBoxLayout>
+
+namespace chalk::ui::onboarding {
+
+namespace {
+
+// Pixels at a text size of 100 %.
+constexpr double kSideWide = 352;
+constexpr double kSideNarrow = 304;
+constexpr double kLeastBeside = 760;  ///< below this the side goes under the main part
+constexpr int kMainShare = 3;
+constexpr int kSideShare = 2;
+
+}  // namespace
+
+MainAndSide::MainAndSide(const common::Look& look, QWidget* main, QWidget* side, QWidget* parent)
+    : QWidget(parent), m_look(look), m_side(side), m_row(new QBoxLayout(QBoxLayout::LeftToRight, this))
+{
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->setSpacing(16);
+    m_row->addWidget(main, kMainShare);
+    m_row->addWidget(side);
+    connect(&look, &common::Look::changed, this, &MainAndSide::arrange);
+    arrange();
+}
+
+void MainAndSide::setNarrow(bool isNarrow)
+{
+    m_isNarrow = isNarrow;
+    arrange();
+}
+
+void MainAndSide::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void MainAndSide::arrange()
+{
+    const common::Theme& theme = m_look.theme();
+    const bool isBelow = width() < theme.scaled(kLeastBeside);
+    m_row->setDirection(isBelow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_row->setStretchFactor(m_side, isBelow ? kSideShare : 0);
+    if (isBelow) {
+        m_side->setMinimumWidth(0);
+        m_side->setMaximumWidth(QWIDGETSIZE_MAX);
+    } else {
+        m_side->setFixedWidth(qRound(theme.scaled(m_isNarrow ? kSideNarrow : kSideWide)));
+    }
+}
+
+}  // namespace chalk::ui::onboarding

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QWidget>
+
+class QBoxLayout;
+
+namespace chalk::ui::common {
+class Look;
+}
+
+namespace chalk::ui::onboarding {
+
+/// A step's work, and beside it what follows from it. Where there is no room for both, the side goes below the work.
+class MainAndSide : public QWidget {
+    Q_OBJECT
+
+public:
+    /// Takes both.
+    MainAndSide(const common::Look& look, QWidget* main, QWidget* side, QWidget* parent);
+
+    void setNarrow(bool isNarrow);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void arrange();
+
+    const common::Look& m_look;
+    QWidget* m_side;
+    QBoxLayout* m_row;
+    bool m_isNarrow = false;
+};
+
+}  // namespace chalk::ui::onboarding
