@@ -7,13 +7,15 @@
 #include "app/commands/norms_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
+#include "app/commands/rotate_command.h"
 #include "app/commands/trace_command.h"
 
 namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), normsCommand(), recordCommand(), rosterCommand(), traceCommand()};
+    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), normsCommand(),
+                                               recordCommand(), rosterCommand(), rotateCommand(), traceCommand()};
     return commands;
 }
 

@@ -4,7 +4,7 @@ import re
 
 from support import CommandLineTest, StudioTest
 
-COMMANDS = ["cards", "client", "demo", "record", "roster", "trace"]
+COMMANDS = ["cards", "client", "demo", "record", "roster", "rotate", "trace"]
 
 
 class Help(CommandLineTest):
@@ -60,6 +60,7 @@ class WrongUse(CommandLineTest):
     def test_missing_operand(self):
         self.assertIn("FILE is missing", self.refused("trace"))
         self.assertIn("FILE is missing", self.refused("record"))
+        self.assertIn("FILE is missing", self.refused("rotate"))
 
     def test_operand_too_many(self):
         self.assertIn("spare is one argument too many", self.refused("roster", "spare"))
