@@ -46,9 +46,9 @@ const char* sizeKey(ButtonSize size)
     return "";
 }
 
-KeyCapView buttonCap(const QString& keys, ButtonKind kind)
+KeyCapView buttonCap(const QString& keys, ButtonKind kind, bool isEnabled = true)
 {
-    return {keys, kind == ButtonKind::Primary ? KeyCapGround::Primary : KeyCapGround::Page};
+    return {keys, kind == ButtonKind::Primary && isEnabled ? KeyCapGround::Primary : KeyCapGround::Page};
 }
 
 }  // namespace
@@ -153,7 +153,7 @@ void ActionButton::paintEvent(QPaintEvent* /*event*/)
     painter.setPen(inkColour());
     painter.drawText(QRectF(x, 0, textWidth + 1, height()), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextHideMnemonic, text());
     if (capWidth > 0) {
-        paintKeyCap(painter, QRectF(x + textWidth + gap, 0, capWidth, height()), buttonCap(m_keys, m_kind), theme);
+        paintKeyCap(painter, QRectF(x + textWidth + gap, 0, capWidth, height()), buttonCap(m_keys, m_kind, isEnabled()), theme);
     }
 }
 

@@ -12,17 +12,18 @@ namespace {
 constexpr double kSideWide = 352;
 constexpr double kSideNarrow = 304;
 constexpr double kLeastBeside = 760;  ///< below this the side goes under the main part
-constexpr int kMainShare = 3;
-constexpr int kSideShare = 2;
+// Below each other both have at least this height, and the whole scrolls.
+constexpr double kMainHeight = 520;
+constexpr double kSideHeight = 400;
 
 }  // namespace
 
 MainAndSide::MainAndSide(const common::Look& look, QWidget* main, QWidget* side, QWidget* parent)
-    : QWidget(parent), m_look(look), m_side(side), m_row(new QBoxLayout(QBoxLayout::LeftToRight, this))
+    : QWidget(parent), m_look(look), m_main(main), m_side(side), m_row(new QBoxLayout(QBoxLayout::LeftToRight, this))
 {
     m_row->setContentsMargins(0, 0, 0, 0);
     m_row->setSpacing(16);
-    m_row->addWidget(main, kMainShare);
+    m_row->addWidget(main, 1);
     m_row->addWidget(side);
     connect(&look, &common::Look::changed, this, &MainAndSide::arrange);
     arrange();
@@ -45,7 +46,8 @@ void MainAndSide::arrange()
     const common::Theme& theme = m_look.theme();
     const bool isBelow = width() < theme.scaled(kLeastBeside);
     m_row->setDirection(isBelow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_row->setStretchFactor(m_side, isBelow ? kSideShare : 0);
+    m_main->setMinimumHeight(isBelow ? qRound(theme.scaled(kMainHeight)) : 0);
+    m_side->setMinimumHeight(isBelow ? qRound(theme.scaled(kSideHeight)) : 0);
     if (isBelow) {
         m_side->setMinimumWidth(0);
         m_side->setMaximumWidth(QWIDGETSIZE_MAX);

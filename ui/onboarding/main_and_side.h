@@ -27,6 +27,7 @@ private:
     void arrange();
 
     const common::Look& m_look;
+    QWidget* m_main;
     QWidget* m_side;
     QBoxLayout* m_row;
     bool m_isNarrow = false;

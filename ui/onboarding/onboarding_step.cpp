@@ -1,7 +1,9 @@
 #include "ui/onboarding/onboarding_step.h"
 
+#include "ui/common/scroll_column.h"
 #include "ui/onboarding/main_and_side.h"
 
+#include <QApplication>
 #include <QVBoxLayout>
 
 namespace chalk::ui::onboarding {
@@ -11,7 +13,14 @@ void OnboardingStep::layOut(const common::Look& look, QWidget* work, QWidget* si
     m_parts = new MainAndSide(look, work, side, this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(m_parts);
+    auto* scroll = new QScrollArea(this);
+    common::holdColumn(*scroll, m_parts);
+    column->addWidget(scroll);
+    connect(qApp, &QApplication::focusChanged, scroll, [this, scroll](QWidget* /*before*/, QWidget* now) {
+        if (now != nullptr && m_parts->isAncestorOf(now)) {
+            scroll->ensureWidgetVisible(now, 0, 0);
+        }
+    });
 }
 
 void OnboardingStep::setRoom(bool isNarrow, bool /*isLow*/)

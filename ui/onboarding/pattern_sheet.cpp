@@ -110,6 +110,7 @@ void PatternSheet::addPoints(QVBoxLayout& column)
         row->addWidget(number);
         row->addWidget(text, 1);
         row->addWidget(view);
+        row->addSpacing(8);
         row->addWidget(choice);
         column.addLayout(row);
         m_points.push_back(choice);

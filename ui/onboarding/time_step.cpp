@@ -10,6 +10,7 @@
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 #include "ui/common/prose.h"
+#include "ui/common/scroll_column.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/week_grid.h"
@@ -95,16 +96,11 @@ void TimeStep::buildHours()
     row->addWidget(clear);
     m_panel->body()->addWidget(bar);
     auto* scroll = new QScrollArea(m_panel);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
     auto* holder = new QWidget;
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(8, 0, 16, 12);
     column->addWidget(m_grid);
-    scroll->setWidget(holder);
-    scroll->viewport()->setAutoFillBackground(false);
-    holder->setAutoFillBackground(false);
+    common::holdColumn(*scroll, holder);
     m_panel->body()->addWidget(scroll, 1);
     auto* whole = new QCheckBox(tr("Show the night too"), m_panel);
     whole->setContentsMargins(16, 0, 16, 8);
@@ -121,22 +117,29 @@ void TimeStep::buildSide()
     m_summary->setWordWrap(true);
     m_summary->setTextFormat(Qt::RichText);
     m_summary->setContentsMargins(16, 12, 16, 8);
-    m_side->body()->addWidget(m_summary);
-    auto* caption = new QLabel(tr("Kit at home, if any"), m_side);
+    auto* contents = new QWidget;
+    auto* column = new QVBoxLayout(contents);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_summary);
+    auto* caption = new QLabel(tr("Kit at home, if any"), contents);
     caption->setProperty("role", QStringLiteral("caption"));
     caption->setContentsMargins(16, 12, 16, 2);
-    m_side->body()->addWidget(caption);
+    column->addWidget(caption);
     auto* kit = new QVBoxLayout;
     kit->setContentsMargins(16, 0, 16, 12);
     kit->setSpacing(0);
     for (const lifts::EquipmentKind kind : kHomeKit) {
-        auto* box = new QCheckBox(common::kitName(kind), m_side);
+        auto* box = new QCheckBox(common::kitName(kind), contents);
         connect(box, &QCheckBox::clicked, this, &TimeStep::save);
         kit->addWidget(box);
         m_kit.push_back(box);
     }
-    m_side->body()->addLayout(kit);
-    m_side->body()->addStretch(1);
+    column->addLayout(kit);
+    column->addStretch(1);
+    auto* scroll = new QScrollArea(m_side);
+    common::holdColumn(*scroll, contents);
+    m_side->body()->addWidget(scroll);
 }
 
 void TimeStep::setCase(const OnboardingCase& onboarding)
