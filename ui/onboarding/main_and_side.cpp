@@ -35,6 +35,17 @@ void MainAndSide::setNarrow(bool isNarrow)
     arrange();
 }
 
+bool MainAndSide::isBelow() const
+{
+    return width() < m_look.theme().scaled(kLeastBeside);
+}
+
+void MainAndSide::setViewHeight(int height)
+{
+    m_viewHeight = height;
+    arrange();
+}
+
 void MainAndSide::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
@@ -44,10 +55,11 @@ void MainAndSide::resizeEvent(QResizeEvent* event)
 void MainAndSide::arrange()
 {
     const common::Theme& theme = m_look.theme();
-    const bool isBelow = width() < theme.scaled(kLeastBeside);
+    const bool isBelow = this->isBelow();
     m_row->setDirection(isBelow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_main->setMinimumHeight(isBelow ? qRound(theme.scaled(kMainHeight)) : 0);
     m_side->setMinimumHeight(isBelow ? qRound(theme.scaled(kSideHeight)) : 0);
+    setMaximumHeight(isBelow ? QWIDGETSIZE_MAX : m_viewHeight);
     if (isBelow) {
         m_side->setMinimumWidth(0);
         m_side->setMaximumWidth(QWIDGETSIZE_MAX);

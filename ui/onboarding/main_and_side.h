@@ -19,17 +19,21 @@ public:
     MainAndSide(const common::Look& look, QWidget* main, QWidget* side, QWidget* parent);
 
     void setNarrow(bool isNarrow);
+    /// The height in sight. Beside each other the parts are no higher and scroll by themselves; below each other the whole scrolls.
+    void setViewHeight(int height);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void arrange();
+    [[nodiscard]] bool isBelow() const;
 
     const common::Look& m_look;
     QWidget* m_main;
     QWidget* m_side;
     QBoxLayout* m_row;
+    int m_viewHeight = QWIDGETSIZE_MAX;
     bool m_isNarrow = false;
 };
 

@@ -23,6 +23,14 @@ void OnboardingStep::layOut(const common::Look& look, QWidget* work, QWidget* si
     });
 }
 
+void OnboardingStep::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (m_parts != nullptr) {
+        m_parts->setViewHeight(height());
+    }
+}
+
 void OnboardingStep::setRoom(bool isNarrow, bool /*isLow*/)
 {
     if (m_parts != nullptr) {

@@ -46,6 +46,7 @@ public:
 protected:
     /// Fills the step: the work, and what follows from it. Once.
     void layOut(const common::Look& look, QWidget* work, QWidget* side);
+    void resizeEvent(QResizeEvent* event) override;
 
 Q_SIGNALS:
     /// Something was written: the case is read again, the other pages are told.
