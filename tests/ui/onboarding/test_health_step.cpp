@@ -107,6 +107,21 @@ TEST_F(HealthStepTest, NAnswersAndMovesOnAndEveryAnswerIsKeptAtOnce)
     EXPECT_EQ(clearance().state, ClearanceState::Unanswered);
 }
 
+TEST_F(HealthStepTest, ALetterAmongTheMarksOfAYesAnswersTheQuestionBelow)
+{
+    m_step.takeFocus();
+    press(Qt::Key_N);
+    press(Qt::Key_Y);
+    press(Qt::Key_Space);
+    press(Qt::Key_N);
+    ASSERT_TRUE(kept());
+    EXPECT_EQ(kept()->answerTo(HealthQuestion::ChestPain).isYes, true) << "the yes stays";
+    EXPECT_EQ(kept()->answerTo(HealthQuestion::ChestPain).marks, std::vector{HealthMark::ChestPainAtRest});
+    EXPECT_EQ(kept()->answerTo(HealthQuestion::Breathless).isYes, false);
+    press(Qt::Key_Y);
+    EXPECT_EQ(kept()->answerTo(HealthQuestion::FaintOrDizzy).isYes, true);
+}
+
 TEST_F(HealthStepTest, YOpensTheMarksOfTheQuestion)
 {
     m_step.takeFocus();
