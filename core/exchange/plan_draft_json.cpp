@@ -20,7 +20,7 @@ constexpr int kMostSessions = 20;
 LiftWish readWish(const QJsonValue& value, const std::string& path, ObjectReader& outer)
 {
     ObjectReader reader(value, path);
-    reader.allowOnly({"stage", "reason", "exercise", "equipment", "first_load", "left_out"});
+    reader.allowOnly({"stage", "reason", "exercise", "equipment", "first_load", "left_out", "why_left_out"});
     LiftWish wish;
     if (reader.has("stage")) {
         wish.start = progression::StartChoice{enumAt<progression::Stage>(reader, "stage", progression::stageOf), reader.optionalText("reason").value_or(std::string())};
@@ -31,6 +31,7 @@ LiftWish readWish(const QJsonValue& value, const std::string& path, ObjectReader
         wish.firstLoad = base::Load::fromCenti(*load);
     }
     wish.isLeftOut = reader.flag("left_out", false);
+    wish.whyLeftOut = reader.optionalText("why_left_out").value_or(std::string());
     if (reader.fault()) {
         outer.take(*reader.fault());
     }
@@ -55,6 +56,38 @@ planning::WeekSlot readDraftSlot(const QJsonValue& value, const std::string& pat
     return slot;
 }
 
+/// The patterns of one session, in their order.
+std::vector<lifts::Pattern> readContent(const QJsonValue& value, const std::string& path, ObjectReader& outer)
+{
+    std::vector<lifts::Pattern> patterns;
+    if (!value.isArray()) {
+        outer.take({path, "must be a list of patterns"});
+        return patterns;
+    }
+    const QJsonArray keys = value.toArray();
+    for (qsizetype i = 0; i < keys.size(); ++i) {
+        if (const auto pattern = lifts::patternOf(keys[i].toString().toStdString())) {
+            patterns.push_back(*pattern);
+        } else {
+            outer.take({fmt::format("{}[{}]", path, i), "is no pattern"});
+        }
+    }
+    return patterns;
+}
+
+QJsonArray contentsJson(const planning::SessionContents& contents)
+{
+    QJsonArray sessions;
+    for (const std::vector<lifts::Pattern>& patterns : contents) {
+        QJsonArray keys;
+        for (const lifts::Pattern pattern : patterns) {
+            keys.append(textOf(keyOf(pattern)));
+        }
+        sessions.append(keys);
+    }
+    return sessions;
+}
+
 QJsonObject wishJson(const LiftWish& wish)
 {
     QJsonObject object;
@@ -76,6 +109,9 @@ QJsonObject wishJson(const LiftWish& wish)
     if (wish.isLeftOut) {
         put(object, "left_out", true);
     }
+    if (!wish.whyLeftOut.empty()) {
+        put(object, "why_left_out", textOf(wish.whyLeftOut));
+    }
     return object;
 }
 
@@ -84,7 +120,7 @@ QJsonObject wishJson(const LiftWish& wish)
 JsonResult<PlanDraft> readPlanDraft(const QJsonValue& value, const std::string& path)
 {
     ObjectReader reader(value, path);
-    reader.allowOnly({"template", "wishes", "slots", "first_day"});
+    reader.allowOnly({"template", "wishes", "contents", "slots", "first_day"});
     PlanDraft draft;
     draft.templateKey = reader.optionalText("template").value_or(std::string());
     if (reader.has("wishes")) {
@@ -99,6 +135,10 @@ JsonResult<PlanDraft> readPlanDraft(const QJsonValue& value, const std::string& 
         if (wishes.fault()) {
             reader.take(*wishes.fault());
         }
+    }
+    const QJsonArray contents = reader.has("contents") ? reader.array("contents") : QJsonArray();
+    for (qsizetype i = 0; i < contents.size(); ++i) {
+        draft.contents.push_back(readContent(contents[i], fmt::format("{}[{}]", reader.pathOf("contents"), i), reader));
     }
     const QJsonArray slots = reader.has("slots") ? reader.array("slots") : QJsonArray();
     for (qsizetype i = 0; i < slots.size(); ++i) {
@@ -127,6 +167,9 @@ QJsonObject toJson(const PlanDraft& draft)
     }
     if (!wishes.isEmpty()) {
         put(object, "wishes", wishes);
+    }
+    if (!draft.contents.empty()) {
+        put(object, "contents", contentsJson(draft.contents));
     }
     QJsonArray slots;
     for (const planning::WeekSlot& slot : draft.slots) {

@@ -3,6 +3,7 @@
 #include "core/base/date.h"
 #include "core/base/load.h"
 #include "core/lifts/pattern.h"
+#include "core/planning/session_contents.h"
 #include "core/planning/session_days.h"
 #include "core/progression/screen_start.h"
 
@@ -20,8 +21,9 @@ struct LiftWish {
     std::string equipmentKey;                       ///< of the studio
     std::optional<base::Load> firstLoad;            ///< in the client's unit
     bool isLeftOut = false;
+    std::string whyLeftOut;                         ///< in the coach's words; may be empty
 
-    [[nodiscard]] bool isEmpty() const { return !start && exerciseKey.empty() && equipmentKey.empty() && !firstLoad && !isLeftOut; }
+    [[nodiscard]] bool isEmpty() const { return !start && exerciseKey.empty() && equipmentKey.empty() && !firstLoad && !isLeftOut && whyLeftOut.empty(); }
     bool operator==(const LiftWish& other) const;
 };
 
@@ -29,6 +31,7 @@ struct LiftWish {
 struct PlanDraft {
     std::string templateKey;                                  ///< empty: by the sessions a week
     std::array<LiftWish, lifts::kPatterns.size()> wishes;     ///< by pattern
+    SessionContents contents;                                 ///< which lifts in which session, in their order; empty: as the template has it
     std::vector<WeekSlot> slots;                              ///< days and times set by hand; empty: as suggested
     std::optional<base::Date> firstDay;                       ///< nothing: today
 

@@ -51,6 +51,11 @@ WeekOfSessions wishedWeek(const PlanTemplate& plan, const PlanRequest& request, 
         }
     }
     week.tooClose = closeSessionsOf(plan, week.slots);
+    for (const WeekSlot& slot : week.slots) {
+        if (!isInHours(slot, request.hours)) {
+            week.outsideHours.push_back(slot.session);
+        }
+    }
     return week;
 }
 
@@ -58,6 +63,12 @@ WeekOfSessions wishedWeek(const PlanTemplate& plan, const PlanRequest& request, 
 
 PlanTemplate withWishes(PlanTemplate plan, const PlanDraft& draft, const lifts::Catalogue& catalogue)
 {
+    if (isFor(plan, draft.contents)) {
+        for (std::size_t i = 0; i < plan.sessions.size(); ++i) {
+            plan.sessions[i].patterns = draft.contents[i];
+        }
+        plan.isOrderKept = true;
+    }
     for (const lifts::Pattern pattern : lifts::kPatterns) {
         const LiftWish& wish = draft.of(pattern);
         if (wish.isLeftOut) {

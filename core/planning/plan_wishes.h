@@ -10,7 +10,8 @@ namespace chalk::planning {
 [[nodiscard]] std::array<PatternStanding, lifts::kPatterns.size()> standingsOf(const std::array<progression::PatternStart, lifts::kPatterns.size()>& starts,
                                                                                const PlanDraft& draft);
 
-/// The template with what the coach wants: a wanted exercise is the first choice of its pattern, a pattern that is left out is in no session.
+/// The template with what the coach wants: sessions hold what the coach put into them, in that order (contents for another template are left
+/// aside); a wanted exercise is the first choice of its pattern, a pattern that is left out is in no session.
 /// An exercise that is not in the catalogue, or of another pattern, is passed over.
 [[nodiscard]] PlanTemplate withWishes(PlanTemplate plan, const PlanDraft& draft, const lifts::Catalogue& catalogue);
 

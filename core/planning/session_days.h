@@ -36,6 +36,7 @@ struct WeekOfSessions {
     std::vector<WeekSlot> slots;               ///< in the order of the week; fewer than the template's where hours are missing
     std::vector<std::size_t> unplaced;         ///< sessions of the template for which no day is left
     std::vector<CloseSessions> tooClose;       ///< where the hours do not allow the 48
+    std::vector<std::size_t> outsideHours;     ///< sessions that the coach put where the client is not free
 
     bool operator==(const WeekOfSessions&) const = default;
 };

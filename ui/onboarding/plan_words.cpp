@@ -136,6 +136,10 @@ QString weekWarning(const planning::WeekOfSessions& week)
     if (!week.tooClose.empty()) {
         parts.append(planText(QT_TRANSLATE_NOOP("Plan", "Sessions that train the same movements lie closer than 48 hours.")));
     }
+    if (!week.outsideHours.empty()) {
+        parts.append(week.outsideHours.size() == 1 ? planText(QT_TRANSLATE_NOOP("Plan", "One session lies outside of the client’s hours."))
+                                                   : planText(QT_TRANSLATE_NOOP("Plan", "%1 sessions lie outside of the client’s hours.")).arg(week.outsideHours.size()));
+    }
     return parts.join(QLatin1Char(' '));
 }
 

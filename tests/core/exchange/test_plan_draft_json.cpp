@@ -40,10 +40,15 @@ rc::Gen<PlanDraft> anyDraft()
                 wish.firstLoad = base::Load::fromCenti(*rc::gen::inRange(-20'000, 50'001));
             }
             wish.isLeftOut = *rc::gen::arbitrary<bool>();
+            wish.whyLeftOut = *rc::gen::element<std::string>("", "not before the holidays");
         }
         const int slots = *rc::gen::inRange(0, 5);
         for (int i = 0; i < slots; ++i) {
             draft.slots.push_back({static_cast<std::size_t>(i), *rc::gen::inRange(0, 7), *rc::gen::inRange(0, 1440)});
+        }
+        const int filled = *rc::gen::inRange(0, 4);
+        for (int i = 0; i < filled; ++i) {
+            draft.contents.push_back(*rc::gen::container<std::vector<lifts::Pattern>>(rc::gen::elementOf(std::vector(lifts::kPatterns.begin(), lifts::kPatterns.end()))));
         }
         if (*rc::gen::arbitrary<bool>()) {
             draft.firstDay = base::Date::fromDays(*rc::gen::inRange(15'000, 30'000));
@@ -82,6 +87,8 @@ TEST(PlanDraftJson, FaultsNameTheirPlace)
     EXPECT_EQ(faultOfDraft(R"({"wishes": {"squat": {"left_out": 1}}})"), "plan.wishes.squat.left_out");
     EXPECT_EQ(faultOfDraft(R"({"slots": [{"session": 0, "weekday": 7, "start": "09:00"}]})"), "plan.slots[0].weekday");
     EXPECT_EQ(faultOfDraft(R"({"slots": [{"session": 0, "weekday": 6, "start": "24:00"}]})"), "plan.slots[0].start");
+    EXPECT_EQ(faultOfDraft(R"({"contents": [["squat"], ["bench"]]})"), "plan.contents[1][0]");
+    EXPECT_EQ(faultOfDraft(R"({"contents": ["squat"]})"), "plan.contents[0]");
     EXPECT_EQ(faultOfDraft(R"({"first_day": "2026-02-30"})"), "plan.first_day");
 }
 

@@ -134,6 +134,35 @@ TEST(PlanWishes, APatternThatIsLeftOutIsAGap)
     }
 }
 
+TEST(PlanWishes, SessionsHoldWhatTheCoachPutIntoThemInThatOrder)
+{
+    PlanDraft draft;
+    draft.contents = {{Pattern::Hinge, Pattern::Squat}, {Pattern::Squat}};
+    const StartingPlan plan = wishedOf(draft);
+    ASSERT_EQ(plan.sessions.size(), 4U);
+    EXPECT_EQ(plan.sessions[0].patterns, (std::vector<Pattern>{Pattern::Hinge, Pattern::Squat}));
+    EXPECT_EQ(plan.sessions[1].patterns, std::vector<Pattern>{Pattern::Squat});
+}
+
+TEST(PlanWishes, ContentsForAnotherTemplateAreLeftAside)
+{
+    PlanDraft draft;
+    draft.contents = {{Pattern::Hinge}};
+    EXPECT_EQ(wishedOf(draft).sessions[1].patterns.size(), 2U);
+    draft.contents = {{Pattern::Hinge, Pattern::Hinge}, {Pattern::Squat}};
+    EXPECT_EQ(wishedOf(draft).sessions[0].patterns, std::vector<Pattern>{Pattern::Squat}) << "a pattern twice";
+}
+
+TEST(PlanWishes, ASessionOutsideOfTheHoursIsKeptAndNamed)
+{
+    PlanRequest request = test::readyRequest();
+    PlanDraft draft;
+    draft.slots = {{0, 1, 540}, {1, 3, 21 * 60}};
+    EXPECT_EQ(wishedOf(draft, request).week.outsideHours, std::vector<std::size_t>{1});
+    draft.slots[1].startMinute = 540;
+    EXPECT_TRUE(wishedOf(draft, request).week.outsideHours.empty());
+}
+
 TEST(PlanWishes, DaysSetByHandKeepTheirSessionAndSayWhatIsTooClose)
 {
     PlanDraft draft;
