@@ -55,7 +55,7 @@ public:
     {
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
-            ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
+            ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";

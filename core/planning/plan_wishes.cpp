@@ -59,33 +59,55 @@ WeekOfSessions wishedWeek(const PlanTemplate& plan, const PlanRequest& request, 
     return week;
 }
 
+/// What each session of the template trains, without what is left out; empty where nothing stays.
+SessionContents wishedContents(const PlanTemplate& plan, const PlanDraft& draft)
+{
+    SessionContents contents = isFor(plan, draft.contents) ? draft.contents : contentsOf(plan);
+    for (auto& patterns : contents) {
+        std::erase_if(patterns, [&draft](lifts::Pattern pattern) { return draft.of(pattern).isLeftOut; });
+    }
+    return contents;
+}
+
+/// Makes a wanted exercise the first choice of its pattern.
+void putWantedFirst(PlanTemplate& plan, lifts::Pattern pattern, const std::string& exerciseKey, const lifts::Catalogue& catalogue)
+{
+    const lifts::Exercise* wanted = catalogue.find(exerciseKey);
+    if (wanted == nullptr || wanted->pattern != pattern) {
+        return;
+    }
+    TemplateExercises& own = plan.exercises[static_cast<std::size_t>(pattern)];
+    auto& list = wanted->equipment == lifts::EquipmentKind::None ? own.rehearsed : own.loaded;
+    std::erase(list, exerciseKey);
+    list.insert(list.begin(), exerciseKey);
+}
+
 }  // namespace
+
+std::vector<std::size_t> keptSessions(const PlanTemplate& plan, const PlanDraft& draft)
+{
+    const SessionContents contents = wishedContents(plan, draft);
+    std::vector<std::size_t> kept;
+    for (std::size_t i = 0; i < contents.size(); ++i) {
+        if (!contents[i].empty()) {
+            kept.push_back(i);
+        }
+    }
+    return kept;
+}
 
 PlanTemplate withWishes(PlanTemplate plan, const PlanDraft& draft, const lifts::Catalogue& catalogue)
 {
-    if (isFor(plan, draft.contents)) {
-        for (std::size_t i = 0; i < plan.sessions.size(); ++i) {
-            plan.sessions[i].patterns = draft.contents[i];
-        }
-        plan.isOrderKept = true;
+    const SessionContents contents = wishedContents(plan, draft);
+    plan.isOrderKept = plan.isOrderKept || isFor(plan, draft.contents);
+    std::vector<TemplateSession> kept;
+    for (const std::size_t session : keptSessions(plan, draft)) {
+        kept.push_back({plan.sessions[session].name, contents[session]});
     }
+    plan.sessions = std::move(kept);
     for (const lifts::Pattern pattern : lifts::kPatterns) {
-        const LiftWish& wish = draft.of(pattern);
-        if (wish.isLeftOut) {
-            for (TemplateSession& session : plan.sessions) {
-                std::erase(session.patterns, pattern);
-            }
-        }
-        const lifts::Exercise* wanted = catalogue.find(wish.exerciseKey);
-        if (wanted == nullptr || wanted->pattern != pattern) {
-            continue;
-        }
-        TemplateExercises& own = plan.exercises[static_cast<std::size_t>(pattern)];
-        auto& list = wanted->equipment == lifts::EquipmentKind::None ? own.rehearsed : own.loaded;
-        std::erase(list, wish.exerciseKey);
-        list.insert(list.begin(), wish.exerciseKey);
+        putWantedFirst(plan, pattern, draft.of(pattern).exerciseKey, catalogue);
     }
-    std::erase_if(plan.sessions, [](const TemplateSession& session) { return session.patterns.empty(); });
     return plan;
 }
 

@@ -15,6 +15,9 @@ namespace chalk::planning {
 /// An exercise that is not in the catalogue, or of another pattern, is passed over.
 [[nodiscard]] PlanTemplate withWishes(PlanTemplate plan, const PlanDraft& draft, const lifts::Catalogue& catalogue);
 
+/// The sessions of the template that are left with a pattern: where each session of withWishes() comes from, in its order.
+[[nodiscard]] std::vector<std::size_t> keptSessions(const PlanTemplate& plan, const PlanDraft& draft);
+
 /// The day that a plan begins on: no earlier than that of the request.
 [[nodiscard]] base::Date firstDayOf(const PlanRequest& request, const PlanDraft& draft);
 

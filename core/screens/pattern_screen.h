@@ -63,7 +63,7 @@ struct PatternScreen {
     std::array<PauseTry, 3> pauses;                ///< by depth
     std::optional<MovementSteadiness> steadiness;  ///< nothing: as steady as the pauses
     std::optional<base::Reps> reps;                ///< done in the screen; nothing: as many as were asked for
-    std::optional<ScreenPain> pain;                ///< nothing: none
+    std::optional<ScreenPain> pain;                ///< nothing: none was named; a score of 0 without a place: asked, and there is none
     std::string note;
 
     [[nodiscard]] const PauseTry& pauseAt(PauseDepth depth) const { return pauses[static_cast<std::size_t>(depth)]; }

@@ -244,9 +244,27 @@ void ClientWriter::putForm(base::ClientId client, FormKind kind, const QJsonObje
         .run(client, keyOf(kind), day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
 }
 
-Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution)
+Result<void> ClientWriter::discard(base::ClientId client)
 {
     Transaction transaction(m_database);
+    for (const char* table : {"lift", "session", "act"}) {
+        Statement kept(m_database, QStringLiteral("SELECT 1 FROM %1 WHERE client_id = ? LIMIT 1").arg(QLatin1String(table)));
+        if (kept.run(client) && kept.next()) {
+            refuse(QStringLiteral("This client has a lift or a session already and stays on file"));
+            return transaction.commit();
+        }
+    }
+    for (const char* table : {"caution", "clearance", "form", "letter", "client_week"}) {
+        Statement(m_database, QStringLiteral("DELETE FROM %1 WHERE client_id = ?").arg(QLatin1String(table))).run(client);
+    }
+    Statement(m_database, QStringLiteral("DELETE FROM client WHERE id = ?")).run(client);
+    return transaction.commit();
+}
+
+Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today)
+{
+    Transaction transaction(m_database);
+    checkConsent(client, today);
     if (caution.bodyPart.empty()) {
         refuse(QStringLiteral("body_part is required"));
     }

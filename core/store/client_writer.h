@@ -39,6 +39,8 @@ public:
                                                SameName sameName, base::Date today);
     /// Puts other values in the place of a client's own; `client.id` says whose.
     [[nodiscard]] Result<void> change(const clients::Client& client, base::Date today);
+    /// Takes a client out of the studio with all that was kept of them. Refused once a lift has begun or a session is booked.
+    [[nodiscard]] Result<void> discard(base::ClientId client);
     [[nodiscard]] Result<void> saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today);
 
     /// Keeps an intake, whole or half, and what follows from it for the clearance; `reason` says why in words. Refused without consent to keep
@@ -62,8 +64,8 @@ public:
     /// Closes the open form: from now on it stays as it is. Nothing where none is open.
     [[nodiscard]] Result<void> finishForm(base::ClientId client, FormKind kind);
 
-    /// A caution without an id is new; else it takes the place of the one with that id.
-    [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution);
+    /// A caution without an id is new; else it takes the place of the one with that id. Refused without consent.
+    [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today);
     /// The caution ends with the day before `day`; it stays on file.
     [[nodiscard]] Result<void> endCaution(base::CautionId caution, base::Date day);
 

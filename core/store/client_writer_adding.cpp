@@ -18,7 +18,7 @@ std::string missingConsent(const NewClient& added)
 {
     const char* field = added.profile.consentOn ? "profile.guardian_consent" : "profile.consent";
     const char* whose = added.profile.consentOn ? "a guardian" : "the client";
-    return std::string(field) + " is missing: without the consent of " + whose + " no health data is kept, so no intake, measures, movement screen or field tests";
+    return std::string(field) + " is missing: without the consent of " + whose + " no health data is kept, so no intake, measures, movement screen, field tests or cautions";
 }
 
 }  // namespace

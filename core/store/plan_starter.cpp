@@ -48,9 +48,9 @@ std::string PlanStarter::freeCode()
     return {};
 }
 
-void PlanStarter::refuseLoadOfBlocked(base::ClientId client, const PlanToStart& plan, base::Date today)
+void PlanStarter::refuseLoadOfBlocked(base::ClientId client, const std::vector<NewLift>& lifts, base::Date today)
 {
-    const bool isAnyLoaded = std::any_of(plan.lifts.begin(), plan.lifts.end(), [](const NewLift& lift) { return progression::isLoaded(lift.setup.startStage); });
+    const bool isAnyLoaded = std::any_of(lifts.begin(), lifts.end(), [](const NewLift& lift) { return progression::isLoaded(lift.setup.startStage); });
     if (isAnyLoaded && clients::isBlocked(readClearance(m_database, client), today)) {
         refuse(QStringLiteral("Loaded work waits for clearance"));
     }
@@ -81,7 +81,7 @@ void PlanStarter::book(base::ClientId client, const PlanToStart& plan, const Pla
 Result<void> PlanStarter::start(base::ClientId client, const PlanToStart& plan, base::Date today)
 {
     Transaction transaction(m_database);
-    refuseLoadOfBlocked(client, plan, today);
+    refuseLoadOfBlocked(client, plan.lifts, today);
     const std::vector<base::LiftId> started = beginLifts(m_database, client, plan.lifts);
     std::vector<std::pair<lifts::Pattern, base::LiftId>> lifts;
     for (std::size_t i = 0; i < started.size(); ++i) {
@@ -91,6 +91,19 @@ Result<void> PlanStarter::start(base::ClientId client, const PlanToStart& plan, 
         book(client, plan, visit, lifts);
     }
     closeOpenForm(m_database, client, FormKind::StartingPlan);
+    return transaction.commit();
+}
+
+Result<void> PlanStarter::beginLift(base::ClientId client, const NewLift& lift, base::Date today)
+{
+    Transaction transaction(m_database);
+    refuseLoadOfBlocked(client, {lift}, today);
+    for (const base::LiftId begun : beginLifts(m_database, client, {lift})) {
+        Statement(m_database, QStringLiteral("INSERT INTO session_lift (session_id, position, lift_id) "
+                                             "SELECT s.id, MAX(p.position) + 1, ? FROM session s JOIN session_lift p ON p.session_id = s.id "
+                                             "WHERE s.client_id = ? AND s.day >= ? AND s.state IN ('planned', 'printed') GROUP BY s.id"))
+            .run(begun, client, today);
+    }
     return transaction.commit();
 }
 

@@ -34,6 +34,8 @@ public:
     /// Begins the lifts, books the sessions with their lifts, and closes the open plan. Refused where a lift of a pattern runs already, a setup
     /// cannot be, the client has a session at that time, or loaded work is blocked and a lift would carry a load on `today`.
     [[nodiscard]] Result<void> start(base::ClientId client, const PlanToStart& plan, base::Date today);
+    /// Begins one more lift of a client who trains already, and adds it at the end of the sessions booked from `today` on. Refused as start() is.
+    [[nodiscard]] Result<void> beginLift(base::ClientId client, const NewLift& lift, base::Date today);
     /// Takes away lifts without any entry and their sessions that are still planned. Refused where anything was recorded or printed.
     [[nodiscard]] Result<void> takeBack(base::ClientId client);
     /// Whether nothing was recorded or printed since the client's lifts began.
@@ -41,7 +43,7 @@ public:
 
 private:
     void refuse(const QString& reason);
-    void refuseLoadOfBlocked(base::ClientId client, const PlanToStart& plan, base::Date today);
+    void refuseLoadOfBlocked(base::ClientId client, const std::vector<NewLift>& lifts, base::Date today);
     void book(base::ClientId client, const PlanToStart& plan, const PlannedVisit& visit, const std::vector<std::pair<lifts::Pattern, base::LiftId>>& lifts);
     [[nodiscard]] std::string freeCode();
     [[nodiscard]] bool isUntouched(base::ClientId client);

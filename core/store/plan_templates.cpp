@@ -5,6 +5,8 @@
 
 #include <QJsonDocument>
 
+#include <algorithm>
+
 namespace chalk::store {
 
 Result<std::vector<planning::PlanTemplate>> PlanTemplates::all()
@@ -34,6 +36,34 @@ Result<void> PlanTemplates::save(const planning::PlanTemplate& plan)
     }
     Statement(m_database, QStringLiteral("INSERT INTO plan_template (name, detail) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET detail = excluded.detail"))
         .run(plan.name, QString::fromUtf8(QJsonDocument(exchange::toJson(plan)).toJson(QJsonDocument::Compact)));
+    return transaction.commit();
+}
+
+Result<void> PlanTemplates::rename(const std::string& from, const std::string& to)
+{
+    const auto templates = all();
+    if (!templates) {
+        return tl::make_unexpected(templates.error());
+    }
+    const auto named = [&templates](const std::string& name) {
+        return std::find_if(templates->begin(), templates->end(), [&name](const planning::PlanTemplate& one) { return one.name == name; });
+    };
+    Transaction transaction(m_database);
+    if (named(from) == templates->end()) {
+        m_database.fail({StoreError::Kind::Refused, QStringLiteral("There is no template %1").arg(QString::fromStdString(from))});
+        return transaction.commit();
+    }
+    if (named(to) != templates->end()) {
+        m_database.fail({StoreError::Kind::Refused, QStringLiteral("There is a template %1 already").arg(QString::fromStdString(to))});
+        return transaction.commit();
+    }
+    planning::PlanTemplate changed = *named(from);
+    changed.name = to;
+    if (const auto fault = planning::faultOf(changed, m_catalogue)) {
+        m_database.fail({StoreError::Kind::Refused, QString::fromStdString(fault->field + " " + fault->reason)});
+    }
+    Statement(m_database, QStringLiteral("UPDATE plan_template SET name = ?, detail = ? WHERE name = ?"))
+        .run(to, QString::fromUtf8(QJsonDocument(exchange::toJson(changed)).toJson(QJsonDocument::Compact)), from);
     return transaction.commit();
 }
 

@@ -18,6 +18,8 @@ public:
     [[nodiscard]] Result<std::vector<planning::PlanTemplate>> all();
     /// Keeps one under its name; one of that name is put in its place. Refused where it is not sound.
     [[nodiscard]] Result<void> save(const planning::PlanTemplate& plan);
+    /// Gives one another name. Refused where another one has that name, or none has the old one.
+    [[nodiscard]] Result<void> rename(const std::string& from, const std::string& to);
     [[nodiscard]] Result<void> remove(const std::string& name);
 
 private:

@@ -23,7 +23,7 @@ struct NewClient {
     std::vector<clients::Caution> cautions;         ///< without ids
 
     /// Whether any of it may be kept with consent alone.
-    [[nodiscard]] bool hasHealth() const { return intake || screen || !measures.empty() || !fieldTests.empty(); }
+    [[nodiscard]] bool hasHealth() const { return intake || screen || !measures.empty() || !fieldTests.empty() || !cautions.empty(); }
     bool operator==(const NewClient&) const = default;
 };
 

@@ -5,6 +5,7 @@
 #include "ui/common/style_sheet.h"
 #include "ui/common/tags.h"
 
+#include <QKeyEvent>
 #include <QStyleOptionButton>
 #include <QStylePainter>
 
@@ -129,6 +130,16 @@ QColor ActionButton::inkColour() const
         return theme.pain;
     }
     return theme.ink;
+}
+
+void ActionButton::keyPressEvent(QKeyEvent* event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
+        click();
+        return;
+    }
+    QPushButton::keyPressEvent(event);
 }
 
 void ActionButton::paintEvent(QPaintEvent* /*event*/)

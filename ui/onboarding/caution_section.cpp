@@ -248,7 +248,7 @@ void CautionSection::accept()
 
 void CautionSection::write(const clients::Caution& caution)
 {
-    const auto written = store::ClientWriter(m_services.database).saveCaution(m_client, caution);
+    const auto written = store::ClientWriter(m_services.database).saveCaution(m_client, caution, m_today);
     if (!written) {
         Q_EMIT refused(written.error().message);
         return;

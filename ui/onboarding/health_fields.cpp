@@ -7,13 +7,13 @@
 #include "ui/common/plain_typing.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/field_column.h"
+#include "ui/onboarding/measure_words.h"
 #include "ui/onboarding/question_row.h"
 
 #include <QCheckBox>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
-#include <QRegularExpression>
 #include <QSignalBlocker>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -117,12 +117,11 @@ void HealthFields::clear()
 
 clients::RestingReading HealthFields::reading() const
 {
-    static const QRegularExpression pair(QStringLiteral("^(\\d{2,3})\\s*[/ ]\\s*(\\d{2,3})$"));
     clients::RestingReading reading;
     reading.heartRate = wholeNumberIn(m_heartRate->text());
-    if (const auto match = pair.match(m_pressure->text().trimmed()); match.hasMatch()) {
-        reading.systolic = match.captured(1).toInt();
-        reading.diastolic = match.captured(2).toInt();
+    if (const auto pressure = pressureOf(m_pressure->text())) {
+        reading.systolic = pressure->systolic;
+        reading.diastolic = pressure->diastolic;
     }
     return reading;
 }

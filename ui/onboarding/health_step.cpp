@@ -17,6 +17,7 @@
 #include "ui/onboarding/letter_editor.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/outcome_panel.h"
+#include "ui/onboarding/resting_limits.h"
 #include "ui/onboarding/typing_pause.h"
 #include "ui/print/paper_dialog.h"
 
@@ -41,6 +42,7 @@ HealthStep::HealthStep(const OnboardingServices& services, QWidget* parent)
       m_panel(new common::Panel(services.look, this)),
       m_scroll(new QScrollArea(m_panel)),
       m_fields(new HealthFields(services.look)),
+      m_restingLimits(new RestingLimitsSection(services)),
       m_cautions(new CautionSection(services)),
       m_outcome(new OutcomePanel(services.look, this)),
       m_letter(new LetterEditor(services.look, services.dialogs, m_outcome)),
@@ -58,6 +60,8 @@ HealthStep::HealthStep(const OnboardingServices& services, QWidget* parent)
     connect(m_fields, &HealthFields::typed, m_pause, qOverload<>(&QTimer::start));
     connect(m_fields, &HealthFields::answered, this, &HealthStep::save);
     connect(m_fields, &HealthFields::seen, this, [this](QWidget* part) { m_scroll->ensureWidgetVisible(part, 0, 60); });
+    connect(m_restingLimits, &RestingLimitsSection::saved, this, &OnboardingStep::saved);
+    connect(m_restingLimits, &RestingLimitsSection::refused, this, &OnboardingStep::refused);
     connect(m_cautions, &CautionSection::saved, this, &OnboardingStep::saved);
     connect(m_cautions, &CautionSection::refused, this, &OnboardingStep::refused);
 }
@@ -91,6 +95,7 @@ void HealthStep::build()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_fields);
+    column->addWidget(m_restingLimits);
     column->addWidget(m_cautions);
     column->addStretch(1);
     common::holdColumn(*m_scroll, contents);
@@ -139,6 +144,7 @@ void HealthStep::setCase(const OnboardingCase& onboarding)
     m_intake->setEnabled(m_canKeep);
     m_fields->setIntake(m_kept, common::qstring(m_client.name), m_today);
     m_fields->review(m_limits);
+    m_restingLimits->setLimits(m_limits);
     m_cautions->setCase(onboarding);
     showOutcome();
 }
@@ -328,7 +334,7 @@ bool HealthStep::closeOrClear()
         showEditor(false);
         return true;
     }
-    return m_cautions->closeEditor();
+    return m_restingLimits->closeEditor() || m_cautions->closeEditor();
 }
 
 }  // namespace chalk::ui::onboarding

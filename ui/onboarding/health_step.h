@@ -20,6 +20,7 @@ class Panel;
 namespace chalk::ui::onboarding {
 
 class CautionSection;
+class RestingLimitsSection;
 class HealthFields;
 class LetterEditor;
 class OutcomePanel;
@@ -62,6 +63,7 @@ private:
     common::Panel* m_panel;
     QScrollArea* m_scroll;
     HealthFields* m_fields;
+    RestingLimitsSection* m_restingLimits;
     CautionSection* m_cautions;
     OutcomePanel* m_outcome;
     LetterEditor* m_letter;

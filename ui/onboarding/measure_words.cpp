@@ -160,13 +160,12 @@ bool readFolds(const QString& text, clients::BodyMeasures& measures)
 
 bool readPressure(const QString& text, clients::BodyMeasures& measures)
 {
-    static const QRegularExpression pair(QStringLiteral("^(\\d{2,3})\\s*(?:/|over|\\s)\\s*(\\d{2,3})$"));
-    const auto match = pair.match(text.trimmed());
-    if (match.hasMatch()) {
-        measures.systolic = match.captured(1).toInt();
-        measures.diastolic = match.captured(2).toInt();
+    const auto pressure = pressureOf(text);
+    if (pressure) {
+        measures.systolic = pressure->systolic;
+        measures.diastolic = pressure->diastolic;
     }
-    return match.hasMatch();
+    return pressure.has_value();
 }
 
 }  // namespace
@@ -180,6 +179,13 @@ std::optional<clients::Millimetres> centimetresOf(const QString& text)
 QString centimetresText(clients::Millimetres length)
 {
     return QStringLiteral("%1 cm").arg(common::numberText(base::Load::fromCenti(length.value() * 10)));
+}
+
+std::optional<TypedPressure> pressureOf(const QString& text)
+{
+    static const QRegularExpression kPair(QStringLiteral("^(\\d{2,3})\\s*(?:/|over|\\s)\\s*(\\d{2,3})$"));
+    const auto match = kPair.match(text.trimmed());
+    return match.hasMatch() ? std::optional(TypedPressure{match.captured(1).toInt(), match.captured(2).toInt()}) : std::nullopt;
 }
 
 std::vector<MeasureLine> measureLinesOf(const std::vector<clients::BodyMeasures>& days, const clients::Client& client, const clients::Profile& profile,

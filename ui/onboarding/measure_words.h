@@ -34,6 +34,14 @@ struct MeasureLine {
 [[nodiscard]] std::optional<clients::Millimetres> centimetresOf(const QString& text);
 [[nodiscard]] QString centimetresText(clients::Millimetres length);
 
+/// A blood pressure as it is typed.
+struct TypedPressure {
+    int systolic = 0;   ///< mmHg
+    int diastolic = 0;
+};
+/// Reads `128/82`, `128 over 82` or `128 82`; nothing for anything else. Whether the numbers can be is not looked at.
+[[nodiscard]] std::optional<TypedPressure> pressureOf(const QString& text);
+
 /// What may be typed into the fields of one day, or the name of the field that makes no sense.
 struct MeasuresTyped {
     QString day, mass, height, waist, folds, heartRate, pressure;

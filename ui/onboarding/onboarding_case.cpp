@@ -107,7 +107,11 @@ store::Result<OnboardingCase> readOnboardingCase(store::Database& database, base
     if (!screen) {
         return tl::make_unexpected(screen.error());
     }
-    return OnboardingCase{today, file->client, file->coachName, *profile, *intake, file->clearance, *screen, !file->lifts.empty()};
+    OnboardingCase onboarding{today, file->client, file->coachName, *profile, *intake, file->clearance, *screen, !file->lifts.empty(), {}};
+    for (const store::ClientLift& lift : file->lifts) {
+        onboarding.begun.push_back(lift.lift.pattern);
+    }
+    return onboarding;
 }
 
 }  // namespace chalk::ui::onboarding

@@ -11,6 +11,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace chalk::ui::onboarding {
 
@@ -38,6 +39,7 @@ struct OnboardingCase {
     clients::Clearance clearance;
     std::optional<screens::MovementScreen> screen;    ///< the newest
     bool hasLifts = false;                            ///< a plan was started
+    std::vector<lifts::Pattern> begun;                ///< the patterns whose lifts run
 
     [[nodiscard]] bool canKeepHealth() const { return clients::canKeepHealth(profile, client.birthDate, today); }
 };

@@ -1,9 +1,11 @@
 #include "ui/onboarding/onboarding_page.h"
 
+#include "core/store/client_writer.h"
 #include "core/store/studio_reader.h"
 #include "ui/common/action_button.h"
 #include "ui/common/banner.h"
 #include "ui/common/clock.h"
+#include "ui/common/dialogs.h"
 #include "ui/common/empty_state.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
@@ -105,6 +107,11 @@ void OnboardingPage::buildHeader()
 {
     m_saved->setProperty("role", QStringLiteral("secondary"));
     m_header->addTool(m_saved);
+    m_discard = new common::ActionButton(m_services.look, tr("Discard"), m_header);
+    m_discard->setKind(common::ButtonKind::Plain);
+    m_discard->setToolTip(tr("Take this client out of the studio again"));
+    connect(m_discard, &QPushButton::clicked, this, &OnboardingPage::discardClient);
+    m_header->addTool(m_discard);
     auto* close = new common::ActionButton(m_services.look, tr("Save and close"), m_header);
     connect(close, &QPushButton::clicked, this, &OnboardingPage::closePage);
     m_header->addTool(close);
@@ -263,8 +270,30 @@ void OnboardingPage::closePage()
     Q_EMIT placeAsked(place);
 }
 
+void OnboardingPage::discardClient()
+{
+    const int kDiscard = 1;
+    const common::Question question{common::Signal::Pain, tr("Discard %1?").arg(title()),
+                                    tr("Everything kept of this client is deleted: profile, intake, letters, measures, screens. Nothing was trained yet. This cannot be undone."),
+                                    {},
+                                    {tr("Keep the client"), tr("Discard the client")}};
+    if (m_services.dialogs.ask(window(), question) != kDiscard) {
+        return;
+    }
+    const auto discarded = store::ClientWriter(m_services.database).discard(m_client);
+    if (!discarded) {
+        showTrouble(discarded.error().message);
+        return;
+    }
+    m_client = {};
+    readCase();
+    Q_EMIT studioChanged();
+    Q_EMIT placeAsked({.page = QStringLiteral("roster")});
+}
+
 void OnboardingPage::showCase()
 {
+    m_discard->setVisible(!m_client.isNone() && !m_case->hasLifts);
     m_header->setTitle(title());
     m_header->setSubtitle(subtitleOf(*m_case));
     m_list->setCase(*m_case, m_present);

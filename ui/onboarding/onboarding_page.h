@@ -65,6 +65,8 @@ private:
     void goTo(StepKind kind, bool isFocusMoved);
     void goBy(int steps);
     void closePage();
+    /// Takes who was only begun out of the studio, after a question.
+    void discardClient();
     /// Reads the case of m_client, or begins an empty one. False where it cannot be read; then that is shown.
     bool readCase();
     void showCase();
@@ -81,6 +83,7 @@ private:
 
     common::PageHeader* m_header;
     QLabel* m_saved;
+    common::ActionButton* m_discard = nullptr;
     StepList* m_list;
     common::Banner* m_trouble;
     common::Banner* m_wait;

@@ -28,6 +28,7 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
+constexpr int kNoPain = 0;
 constexpr int kYesPain = 1;
 constexpr int kPainScores = 10;
 
@@ -215,12 +216,13 @@ void PatternSheet::setScreen(const screens::PatternScreen& screen)
     if (!m_reps->hasFocus()) {
         m_reps->setText(screen.reps ? QString::number(screen.reps->value()) : QString());
     }
-    m_pain->setChosen(screen.pain ? kYesPain : screens::isStarted(screen) ? 0 : -1);
-    m_painDetail->setVisible(screen.pain.has_value());
+    const bool isNone = screen.pain && screen.pain->place.empty() && screen.pain->score == 0;
+    m_pain->setChosen(isNone ? kNoPain : screen.pain ? kYesPain : -1);
+    m_painDetail->setVisible(screen.pain && !isNone);
     if (!m_painPlace->hasFocus()) {
         m_painPlace->setText(screen.pain ? common::qstring(screen.pain->place) : QString());
     }
-    m_painScore->setChosen(screen.pain && screen.pain->score ? *screen.pain->score : -1);
+    m_painScore->setChosen(screen.pain && screen.pain->score && !isNone ? *screen.pain->score : -1);
     if (!m_note->hasFocus() && m_note->toPlainText() != common::qstring(screen.note)) {
         const QSignalBlocker quiet(m_note);
         m_note->setPlainText(common::qstring(screen.note));
@@ -275,6 +277,8 @@ screens::PatternScreen PatternSheet::screen() const
     }
     if (m_pain->chosen() == kYesPain) {
         screen.pain = screens::ScreenPain{m_painPlace->text().trimmed().toStdString(), m_painScore->chosen() >= 0 ? std::optional(m_painScore->chosen()) : std::nullopt};
+    } else if (m_pain->chosen() == kNoPain) {
+        screen.pain = screens::ScreenPain{{}, 0};  // asked, and there is none
     }
     screen.note = m_note->toPlainText().trimmed().toStdString();
     return screen;

@@ -33,7 +33,12 @@ void PlanDesk::take(const OnboardingCase& onboarding)
     m_request = {};
     m_request.firstDay = m_today;
     m_request.hours = {onboarding.profile.free, onboarding.profile.preferred, m_minutes};
-    m_request.equipment = studioKit(m_services.database, m_client.unit);
+    m_begun = onboarding.begun;
+    m_request.equipment.clear();
+    for (const studio::StudioEquipment& item : studioEquipment(m_services.database, m_client.unit)) {
+        m_request.equipment.push_back({item.key, item.kind, item.equipment});
+        m_equipmentNames[item.key] = common::qstring(item.name);
+    }
     if (const auto file = store::ClientReader(m_services.database).read(m_client.id, m_today)) {
         for (const clients::Caution& caution : file->cautions) {
             m_request.cautions.insert(m_request.cautions.end(), caution.tags.begin(), caution.tags.end());
@@ -80,6 +85,46 @@ std::vector<ExerciseOffer> PlanDesk::offersFor(lifts::Pattern pattern) const
         }
     }
     return offers;
+}
+
+std::size_t PlanDesk::templateSessionOf(std::size_t session) const
+{
+    return planning::keptSessions(m_templates[templateIndex()], m_draft).at(session);
+}
+
+WeekContents PlanDesk::contents() const
+{
+    const planning::PlanTemplate& used = m_templates[templateIndex()];
+    WeekContents week;
+    week.all = planning::isFor(used, m_draft.contents) ? m_draft.contents : planning::contentsOf(used);
+    week.shown.resize(week.all.size());
+    for (const planning::PlannedSession& session : m_plan.sessions) {
+        week.shown[templateSessionOf(session.session)] = session.patterns;
+    }
+    for (std::size_t i = 0; i < week.all.size(); ++i) {
+        const auto& shown = week.shown[i];
+        std::erase_if(week.all[i], [&shown](lifts::Pattern pattern) { return std::find(shown.begin(), shown.end(), pattern) != shown.end(); });
+        week.all[i].insert(week.all[i].begin(), shown.begin(), shown.end());
+        week.names.append(common::qstring(used.sessions[i].name));
+    }
+    return week;
+}
+
+std::vector<EquipmentOffer> PlanDesk::equipmentFor(const planning::PlannedLift& lift) const
+{
+    const lifts::Exercise* exercise = m_services.catalogue.find(lift.exerciseKey);
+    std::vector<EquipmentOffer> fitting;
+    for (const planning::EquipmentOnHand& one : m_request.equipment) {
+        if (exercise != nullptr && one.kind == exercise->equipment) {
+            fitting.push_back({one.key, m_equipmentNames.at(one.key)});
+        }
+    }
+    return fitting;
+}
+
+bool PlanDesk::hasBegun(lifts::Pattern pattern) const
+{
+    return std::find(m_begun.begin(), m_begun.end(), pattern) != m_begun.end();
 }
 
 const planning::EquipmentOnHand* PlanDesk::equipmentOf(const planning::PlannedLift& lift) const

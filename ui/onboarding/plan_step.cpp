@@ -19,6 +19,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QCryptographicHash>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -30,6 +31,12 @@ namespace chalk::ui::onboarding {
 
 namespace {
 
+/// The key of an own template: the same for the same name, whatever is typed into it.
+std::string keyOfOwnTemplate(const QString& name)
+{
+    constexpr int kKeyLength = 16;
+    return "own_" + QCryptographicHash::hash(name.toUtf8(), QCryptographicHash::Sha256).toHex().left(kKeyLength).toStdString();
+}
 
 }  // namespace
 
@@ -42,6 +49,10 @@ PlanStep::PlanStep(const OnboardingServices& services, QWidget* parent)
       m_template(new QComboBox),
       m_firstDay(new QLineEdit),
       m_templateName(new QLineEdit),
+      m_saveTemplate(new common::ActionButton(services.look, tr("Save as template"), m_side)),
+      m_renameTemplate(new common::ActionButton(services.look, tr("Rename"), m_side)),
+      m_removeTemplate(new common::ActionButton(services.look, tr("Remove"), m_side)),
+      m_putBack(new common::ActionButton(services.look, tr("Put it back"), m_side)),
       m_visits(new VisitTable(services.look)),
       m_editable(new QWidget),
       m_words(new QLabel),
@@ -67,21 +78,8 @@ void PlanStep::build()
     column->setSpacing(0);
     buildTop(*column);
     for (const lifts::Pattern pattern : lifts::kPatterns) {
-        auto* row = new PlanLiftRow(m_services.look, pattern, m_editable);
-        connect(row, &PlanLiftRow::exerciseChosen, this, [this, pattern](const std::string& key) {
-            m_desk.draft().of(pattern).exerciseKey = key;
-            keepDraft();
-        });
-        connect(row, &PlanLiftRow::firstLoadChosen, this, [this, pattern](std::optional<base::Load> load) {
-            m_desk.draft().of(pattern).firstLoad = load;
-            keepDraft();
-        });
-        connect(row, &PlanLiftRow::leftOut, this, [this, pattern](bool isLeftOut) {
-            m_desk.draft().of(pattern).isLeftOut = isLeftOut;
-            keepDraft();
-        });
-        column->addWidget(row);
-        m_rows.push_back(row);
+        buildRow(pattern);
+        column->addWidget(m_rows.back());
     }
     auto* caption = new QLabel(tr("Sessions of the week"), m_editable);
     caption->setProperty("role", QStringLiteral("strong"));
@@ -92,6 +90,10 @@ void PlanStep::build()
         m_desk.draft().slots = changed;
         keepDraft();
     });
+    connect(m_visits, &VisitTable::contentsChanged, this, [this](const planning::SessionContents& changed) {
+        m_desk.draft().contents = changed;
+        keepDraft();
+    });
     column->addStretch(1);
     m_scroll = new QScrollArea(m_panel);
     common::holdColumn(*m_scroll, m_editable);
@@ -100,6 +102,77 @@ void PlanStep::build()
     m_noPlan->setPicture(QStringLiteral("board"), common::Signal::Muted);
     m_noPlan->setWords(tr("No starting plan on file"), tr("These lifts began without one. Where each stands and what is next is on the board."));
     m_panel->body()->addWidget(m_noPlan);
+}
+
+void PlanStep::buildRow(lifts::Pattern pattern)
+{
+    auto* row = new PlanLiftRow(m_services.look, pattern, m_editable);
+    connect(row, &PlanLiftRow::exerciseChosen, this, [this, pattern](const std::string& key) {
+        m_desk.draft().of(pattern).exerciseKey = key;
+        keepDraft();
+    });
+    connect(row, &PlanLiftRow::equipmentChosen, this, [this, pattern](const std::string& key) {
+        m_desk.draft().of(pattern).equipmentKey = key;
+        m_desk.draft().of(pattern).firstLoad.reset();
+        keepDraft();
+    });
+    connect(row, &PlanLiftRow::firstLoadChosen, this, [this, pattern](std::optional<base::Load> load) {
+        m_desk.draft().of(pattern).firstLoad = load;
+        keepDraft();
+    });
+    connect(row, &PlanLiftRow::leftOut, this, [this, pattern](bool isLeftOut) {
+        m_desk.draft().of(pattern).isLeftOut = isLeftOut;
+        keepDraft();
+    });
+    connect(row, &PlanLiftRow::whyLeftOut, this, [this, pattern](const QString& why) {
+        if (m_desk.draft().of(pattern).whyLeftOut != why.toStdString()) {
+            m_desk.draft().of(pattern).whyLeftOut = why.toStdString();
+            keepDraft();
+        }
+    });
+    connect(row, &PlanLiftRow::wayOutAsked, this, [this, pattern](WayOut way) { goOut(pattern, way); });
+    connect(row, &PlanLiftRow::beginAsked, this, [this, pattern] { beginLift(pattern); });
+    m_rows.push_back(row);
+}
+
+void PlanStep::goOut(lifts::Pattern pattern, WayOut way)
+{
+    const auto open = [this](const char* step) { Q_EMIT placeAsked({.page = QStringLiteral("onboarding"), .client = m_client.id, .tab = QLatin1String(step)}); };
+    switch (way) {
+    case WayOut::None:
+        break;
+    case WayOut::Screen:
+        open("movement");
+        break;
+    case WayOut::Health:
+        open("health");
+        break;
+    case WayOut::Hours:
+    case WayOut::Kit:
+        open("time");
+        break;
+    case WayOut::AddToSession:
+        m_desk.draft().contents = m_desk.contents().all;
+        planning::addTo(m_desk.draft().contents, planning::shortestOf(m_desk.draft().contents), pattern);
+        keepDraft();
+        break;
+    }
+}
+
+void PlanStep::beginLift(lifts::Pattern pattern)
+{
+    const planning::PlannedLift* lift = m_desk.plan().find(pattern);
+    const auto fresh = lift == nullptr ? tl::make_unexpected(QString()) : m_desk.newLiftOf(*lift);
+    if (!fresh) {
+        Q_EMIT refused(fresh.error());
+        return;
+    }
+    const auto begun = store::PlanStarter(m_services.database, store::randomSessionCode).beginLift(m_client.id, *fresh, m_today);
+    if (!begun) {
+        Q_EMIT refused(begun.error().message);
+        return;
+    }
+    Q_EMIT saved();
 }
 
 void PlanStep::buildTop(QVBoxLayout& column)
@@ -118,6 +191,8 @@ void PlanStep::buildTop(QVBoxLayout& column)
     connect(m_template, &QComboBox::activated, this, [this](int index) {
         m_desk.draft().templateKey = m_desk.templates()[static_cast<std::size_t>(index)].key;
         m_desk.draft().slots.clear();
+        m_desk.draft().contents.clear();
+        m_templateName->clear();
         keepDraft();
     });
     connect(m_firstDay, &QLineEdit::editingFinished, this, [this] {
@@ -149,14 +224,7 @@ void PlanStep::buildSide()
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(16, 10, 16, 12);
     foot->setSpacing(8);
-    auto* keep = new QHBoxLayout;
-    m_templateName->setPlaceholderText(tr("Name of an own template"));
-    auto* save = new common::ActionButton(m_services.look, tr("Save as template"), m_side);
-    connect(save, &QPushButton::clicked, this, &PlanStep::saveTemplate);
-    connect(m_templateName, &QLineEdit::returnPressed, this, &PlanStep::saveTemplate);
-    keep->addWidget(m_templateName, 1);
-    keep->addWidget(save);
-    foot->addLayout(keep);
+    buildTemplateKeeping(*foot);
     m_start->setKind(common::ButtonKind::Primary);
     m_start->setKeyText(tr("Ctrl Enter"));
     m_board->setKind(common::ButtonKind::Primary);
@@ -169,13 +237,33 @@ void PlanStep::buildSide()
     m_side->body()->addLayout(foot);
 }
 
+void PlanStep::buildTemplateKeeping(QVBoxLayout& foot)
+{
+    m_templateName->setAccessibleName(tr("Name of an own template"));
+    m_templateName->setPlaceholderText(tr("Own template, its name"));
+    foot.addWidget(m_templateName);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(8);
+    for (common::ActionButton* button : {m_saveTemplate, m_renameTemplate, m_removeTemplate, m_putBack}) {
+        button->setButtonSize(common::ButtonSize::Small);
+        buttons->addWidget(button);
+    }
+    buttons->addStretch();
+    foot.addLayout(buttons);
+    connect(m_templateName, &QLineEdit::textChanged, this, &PlanStep::showTemplateKeeping);
+    connect(m_templateName, &QLineEdit::returnPressed, this, &PlanStep::saveTemplate);
+    connect(m_saveTemplate, &QPushButton::clicked, this, &PlanStep::saveTemplate);
+    connect(m_renameTemplate, &QPushButton::clicked, this, &PlanStep::renameTemplate);
+    connect(m_removeTemplate, &QPushButton::clicked, this, &PlanStep::removeTemplate);
+    connect(m_putBack, &QPushButton::clicked, this, &PlanStep::putTemplateBack);
+}
+
 void PlanStep::setCase(const OnboardingCase& onboarding)
 {
     m_client = onboarding.client;
     m_today = onboarding.today;
     m_hasLifts = onboarding.hasLifts;
     m_desk.take(onboarding);
-    m_editable->setEnabled(!m_hasLifts);
     const auto started = store::ClientForms(m_services.database).latest(m_client.id, store::FormKind::StartingPlan);
     const bool isOfLifts = m_hasLifts && !(started && *started && (*started)->isFinished);
     m_scroll->setVisible(!isOfLifts);
@@ -189,6 +277,9 @@ void PlanStep::setCase(const OnboardingCase& onboarding)
 
 void PlanStep::showPlan()
 {
+    m_template->setEnabled(!m_hasLifts);
+    m_firstDay->setEnabled(!m_hasLifts);
+    m_visits->setEnabled(!m_hasLifts);
     const QSignalBlocker quiet(m_template);
     m_template->clear();
     for (const planning::PlanTemplate& one : m_desk.templates()) {
@@ -199,9 +290,10 @@ void PlanStep::showPlan()
         m_firstDay->setText(common::entryOfDay(m_desk.draft().firstDay.value_or(m_today)));
     }
     for (PlanLiftRow* row : m_rows) {
-        row->setDesk(m_desk, m_services.catalogue, m_client.unit);
+        row->setDesk(m_desk, m_services.catalogue, m_client.unit, m_hasLifts);
     }
-    m_visits->setPlan(m_desk.plan(), planning::withWishes(m_desk.templates()[m_desk.templateIndex()], m_desk.draft(), m_services.catalogue));
+    m_visits->setDesk(m_desk);
+    showTemplateKeeping();
     m_words->setText(common::proseHtml(sideHtml()));
     m_start->setEnabled(m_desk.toStart().has_value());
 }
@@ -210,7 +302,7 @@ QString PlanStep::sideHtml() const
 {
     const common::Theme& theme = m_services.look.theme();
     if (m_hasLifts) {
-        return tr("The plan runs. What is next is on the board; a lift that was left out can begin after a new screen.").toHtmlEscaped();
+        return tr("The plan runs. What is next is on the board. A lift that was left out can begin here, once nothing stands in its way.").toHtmlEscaped();
     }
     QStringList parts;
     if (const auto start = m_desk.toStart(); !start) {
@@ -224,7 +316,7 @@ QString PlanStep::sideHtml() const
         parts.append(QStringLiteral("<span style='color:%1'>%2</span>").arg(theme.warn.name(), warning.toHtmlEscaped()));
     }
     for (const planning::PatternGap& gap : m_desk.plan().gaps) {
-        parts.append(QStringLiteral("<b>%1:</b> %2").arg(common::patternName(gap.pattern).toHtmlEscaped(), gapReason(gap, m_services.catalogue).toHtmlEscaped()));
+        parts.append(QStringLiteral("<b>%1:</b> %2").arg(common::patternName(gap.pattern).toHtmlEscaped(), gapReason(gap, m_services.catalogue, m_desk.draft().of(gap.pattern).isLeftOut).toHtmlEscaped()));
     }
     parts.append(QStringLiteral("<span style='color:%1'>%2</span>")
                      .arg(theme.ink3.name(), tr("48 hours between sessions that train the same movements; large before small. Common practice, and the coach decides.").toHtmlEscaped()));
@@ -266,24 +358,89 @@ void PlanStep::takeBack()
     Q_EMIT saved();
 }
 
+bool PlanStep::isOwnTemplate() const
+{
+    return m_desk.templates()[m_desk.templateIndex()].key.starts_with("own_");
+}
+
+void PlanStep::showTemplateKeeping()
+{
+    const QString present = common::qstring(m_desk.templates().empty() ? std::string() : m_desk.templates()[m_desk.templateIndex()].name);
+    const bool isOwn = !m_desk.templates().empty() && isOwnTemplate();
+    const QString name = m_templateName->text().trimmed();
+    const bool isNewName = !name.isEmpty() && name != present;
+    m_saveTemplate->setText(isOwn && !isNewName ? tr("Save changes") : tr("Save as template"));
+    m_saveTemplate->setVisible(!m_hasLifts && (isOwn || isNewName));
+    m_templateName->setVisible(!m_hasLifts);
+    m_renameTemplate->setVisible(!m_hasLifts && isOwn && isNewName);
+    m_removeTemplate->setVisible(!m_hasLifts && isOwn);
+    m_putBack->setVisible(!m_hasLifts && m_removed.has_value());
+    m_putBack->setText(m_removed ? tr("Put “%1” back").arg(common::qstring(m_removed->name)) : QString());
+}
+
 void PlanStep::saveTemplate()
 {
+    const planning::PlanTemplate& present = m_desk.templates()[m_desk.templateIndex()];
     const QString name = m_templateName->text().trimmed();
-    if (name.isEmpty()) {
+    if (name.isEmpty() && !isOwnTemplate()) {
         m_templateName->setFocus(Qt::OtherFocusReason);
         return;
     }
-    planning::PlanTemplate own = planning::withWishes(m_desk.templates()[m_desk.templateIndex()], m_desk.draft(), m_services.catalogue);
-    own.name = name.toStdString();
-    own.key = "own_" + std::to_string(qHash(name));
+    planning::PlanTemplate own = planning::withWishes(present, m_desk.draft(), m_services.catalogue);
+    if (!name.isEmpty() && name.toStdString() != present.name) {
+        own.name = name.toStdString();
+        own.key = keyOfOwnTemplate(name);
+    }
     const auto kept = store::PlanTemplates(m_services.database, m_services.catalogue).save(own);
     if (!kept) {
         Q_EMIT refused(kept.error().message);
         return;
     }
     m_desk.draft().templateKey = own.key;
+    m_desk.draft().contents.clear();
     m_templateName->clear();
     keepDraft();
+}
+
+void PlanStep::renameTemplate()
+{
+    const std::string from = m_desk.templates()[m_desk.templateIndex()].name;
+    const auto renamed = store::PlanTemplates(m_services.database, m_services.catalogue).rename(from, m_templateName->text().trimmed().toStdString());
+    if (!renamed) {
+        Q_EMIT refused(renamed.error().message);
+        return;
+    }
+    m_templateName->clear();
+    Q_EMIT saved();
+}
+
+void PlanStep::removeTemplate()
+{
+    const planning::PlanTemplate present = m_desk.templates()[m_desk.templateIndex()];
+    const auto removed = store::PlanTemplates(m_services.database, m_services.catalogue).remove(present.name);
+    if (!removed) {
+        Q_EMIT refused(removed.error().message);
+        return;
+    }
+    m_removed = present;
+    m_desk.draft().templateKey.clear();
+    m_desk.draft().slots.clear();
+    m_desk.draft().contents.clear();
+    keepDraft();
+    m_putBack->setFocus(Qt::OtherFocusReason);
+}
+
+void PlanStep::putTemplateBack()
+{
+    const auto kept = store::PlanTemplates(m_services.database, m_services.catalogue).save(*m_removed);
+    if (!kept) {
+        Q_EMIT refused(kept.error().message);
+        return;
+    }
+    m_desk.draft().templateKey = m_removed->key;
+    m_removed.reset();
+    keepDraft();
+    m_template->setFocus(Qt::OtherFocusReason);
 }
 
 void PlanStep::takeFocus()

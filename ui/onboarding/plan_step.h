@@ -2,13 +2,16 @@
 
 #include "ui/onboarding/onboarding_step.h"
 #include "ui/onboarding/plan_desk.h"
+#include "ui/onboarding/plan_words.h"
 
+#include <optional>
 #include <vector>
 
 class QComboBox;
 class QLabel;
 class QLineEdit;
 class QScrollArea;
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace chalk::ui::common {
@@ -44,7 +47,17 @@ private:
     void showPlan();
     void start();
     void takeBack();
+    void buildRow(lifts::Pattern pattern);
+    void buildTemplateKeeping(QVBoxLayout& foot);
+    /// What can be done with the template on show and the name in the field.
+    void showTemplateKeeping();
+    [[nodiscard]] bool isOwnTemplate() const;
     void saveTemplate();
+    void renameTemplate();
+    void removeTemplate();
+    void putTemplateBack();
+    void goOut(lifts::Pattern pattern, WayOut way);
+    void beginLift(lifts::Pattern pattern);
     [[nodiscard]] QString sideHtml() const;
 
     OnboardingServices m_services;
@@ -54,6 +67,11 @@ private:
     QComboBox* m_template;
     QLineEdit* m_firstDay;
     QLineEdit* m_templateName;
+    common::ActionButton* m_saveTemplate;
+    common::ActionButton* m_renameTemplate;
+    common::ActionButton* m_removeTemplate;
+    common::ActionButton* m_putBack;
+    std::optional<planning::PlanTemplate> m_removed;  ///< the template that was removed last
     std::vector<PlanLiftRow*> m_rows;
     VisitTable* m_visits;
     QWidget* m_editable;

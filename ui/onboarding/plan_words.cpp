@@ -8,6 +8,8 @@
 #include <QLocale>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace chalk::ui::onboarding {
 
 namespace {
@@ -80,7 +82,7 @@ QString passText(const planning::PassedOver& pass, const lifts::Catalogue& catal
                : planText(QT_TRANSLATE_NOOP("Plan", "%1: no %2")).arg(name, common::kitName(pass.kind).toLower());
 }
 
-QString liftReason(const planning::PlannedLift& lift, const lifts::Catalogue& catalogue, base::MassUnit /*unit*/)
+QString liftReason(const planning::PlannedLift& lift, const lifts::Catalogue& catalogue)
 {
     QStringList parts{rehearseText(lift.rehearseReason), choiceText(lift.exerciseReason), loadReasonText(lift.loadReason)};
     for (const planning::PassedOver& pass : lift.passedOver) {
@@ -97,13 +99,13 @@ QString liftReason(const planning::PlannedLift& lift, const lifts::Catalogue& ca
     return parts.join(QLatin1Char(' '));
 }
 
-QString gapReason(const planning::PatternGap& gap, const lifts::Catalogue& catalogue)
+QString gapReason(const planning::PatternGap& gap, const lifts::Catalogue& catalogue, bool isLeftOut)
 {
     switch (gap.reason) {
     case planning::GapReason::OnHold:
         return planText(QT_TRANSLATE_NOOP("Plan", "On hold: pain was named in the screen. A new screen without pain opens it."));
     case planning::GapReason::NotInTemplate:
-        return planText(QT_TRANSLATE_NOOP("Plan", "Left out of the plan."));
+        return isLeftOut ? planText(QT_TRANSLATE_NOOP("Plan", "Left out by the coach.")) : planText(QT_TRANSLATE_NOOP("Plan", "In no session of this template."));
     case planning::GapReason::NoDay:
         return planText(QT_TRANSLATE_NOOP("Plan", "The hours leave no day for its session. More hours, or fewer sessions a week, would open it."));
     case planning::GapReason::NothingAllowed:
@@ -114,6 +116,41 @@ QString gapReason(const planning::PatternGap& gap, const lifts::Catalogue& catal
         passes.append(passText(pass, catalogue));
     }
     return planText(QT_TRANSLATE_NOOP("Plan", "No exercise is left. %1.")).arg(passes.join(QStringLiteral("; ")));
+}
+
+WayOut wayOutOf(const planning::PatternGap& gap)
+{
+    switch (gap.reason) {
+    case planning::GapReason::OnHold:
+        return WayOut::Screen;
+    case planning::GapReason::NotInTemplate:
+        return WayOut::AddToSession;
+    case planning::GapReason::NoDay:
+        return WayOut::Hours;
+    case planning::GapReason::NothingAllowed:
+        break;
+    }
+    const bool isRuledOut = std::any_of(gap.passedOver.begin(), gap.passedOver.end(), [](const planning::PassedOver& pass) { return pass.reason == planning::PassReason::RuledOut; });
+    return isRuledOut ? WayOut::Health : WayOut::Kit;
+}
+
+QString wayOutText(WayOut way)
+{
+    switch (way) {
+    case WayOut::None:
+        return {};
+    case WayOut::Screen:
+        return planText(QT_TRANSLATE_NOOP("Plan", "Open the screen"));
+    case WayOut::Health:
+        return planText(QT_TRANSLATE_NOOP("Plan", "Open the cautions"));
+    case WayOut::Hours:
+        return planText(QT_TRANSLATE_NOOP("Plan", "Open the hours"));
+    case WayOut::Kit:
+        return planText(QT_TRANSLATE_NOOP("Plan", "Open time and kit"));
+    case WayOut::AddToSession:
+        return planText(QT_TRANSLATE_NOOP("Plan", "Add to a session"));
+    }
+    return {};
 }
 
 QString liftDoes(const planning::PlannedLift& lift, const lifts::Catalogue& catalogue, base::MassUnit unit)

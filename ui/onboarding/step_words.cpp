@@ -104,7 +104,7 @@ WaitWords waitWordsOf(StepState state, const OnboardingCase& onboarding)
     }
     if (onboarding.clearance.state == clients::ClearanceState::Unanswered) {
         return {stepText(QT_TRANSLATE_NOOP("Onboarding", "Waits for the health intake.")),
-                stepText(QT_TRANSLATE_NOOP("Onboarding", "Nobody is screened or trained before every question is answered.")), StepKind::Health};
+                stepText(QT_TRANSLATE_NOOP("Onboarding", "Nobody is screened or loaded before every question is answered.")), StepKind::Health};
     }
     if (onboarding.clearance.state == clients::ClearanceState::Granted) {
         return {stepText(QT_TRANSLATE_NOOP("Onboarding", "The doctor’s letter is past its date.")),

@@ -4,6 +4,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
@@ -30,7 +31,7 @@ VisitTable::VisitTable(const common::Look& look, QWidget* parent) : QWidget(pare
     m_grid->setColumnStretch(3, 1);
 }
 
-void VisitTable::setPlan(const planning::StartingPlan& plan, const planning::PlanTemplate& used)
+void VisitTable::clear()
 {
     while (QLayoutItem* item = m_grid->takeAt(0)) {
         if (QWidget* widget = item->widget()) {
@@ -40,15 +41,33 @@ void VisitTable::setPlan(const planning::StartingPlan& plan, const planning::Pla
         delete item;
     }
     m_rows.clear();
-    for (const planning::WeekSlot& slot : plan.week.slots) {
-        addRow(slot, plan, used);
-    }
 }
 
-void VisitTable::addRow(const planning::WeekSlot& slot, const planning::StartingPlan& plan, const planning::PlanTemplate& used)
+void VisitTable::setDesk(const PlanDesk& desk)
+{
+    const QWidget* focused = QApplication::focusWidget();
+    if (m_focusName.isEmpty() && focused != nullptr && isAncestorOf(focused)) {
+        m_focusName = focused->accessibleName();
+    }
+    clear();
+    const WeekContents contents = desk.contents();
+    for (const planning::WeekSlot& slot : desk.plan().week.slots) {
+        addRow(slot, desk, contents);
+    }
+    const auto widgets = m_focusName.isEmpty() ? QList<QWidget*>() : findChildren<QWidget*>();
+    for (QWidget* widget : widgets) {
+        if (!widget->isHidden() && widget->accessibleName() == m_focusName) {
+            widget->setFocus(Qt::OtherFocusReason);
+        }
+    }
+    m_focusName.clear();
+}
+
+void VisitTable::addRow(const planning::WeekSlot& slot, const PlanDesk& desk, const WeekContents& contents)
 {
     Row row{slot, new QComboBox(this), new QComboBox(this)};
-    const QString name = tr("Session %1").arg(common::qstring(used.sessions[slot.session].name));
+    const std::size_t session = desk.templateSessionOf(slot.session);
+    const QString name = tr("Session %1").arg(contents.names.value(static_cast<qsizetype>(session)));
     for (int day = 0; day < kVisitDays; ++day) {
         row.day->addItem(QLocale::c().dayName(day + 1));
     }
@@ -59,34 +78,39 @@ void VisitTable::addRow(const planning::WeekSlot& slot, const planning::Starting
     row.time->setCurrentIndex(std::max(0, row.time->findData(slot.startMinute)));
     row.day->setAccessibleName(tr("Day of %1").arg(name));
     row.time->setAccessibleName(tr("Time of %1").arg(name));
-    QStringList patterns;
     QStringList dates;
-    for (const planning::PlannedSession& session : plan.sessions) {
-        if (session.session != slot.session) {
-            continue;
-        }
-        dates.append(common::shortDayText(session.date));
-        if (patterns.isEmpty()) {
-            for (const lifts::Pattern pattern : session.patterns) {
-                patterns.append(common::patternName(pattern));
-            }
+    for (const planning::PlannedSession& visit : desk.plan().sessions) {
+        if (visit.session == slot.session) {
+            dates.append(common::shortDayText(visit.date));
         }
     }
-    auto* words = new QLabel(tr("%1 · %2").arg(dates.join(QStringLiteral(", ")), patterns.join(QStringLiteral(", "))), this);
-    words->setWordWrap(true);
-    words->setProperty("role", QStringLiteral("secondary"));
-    const int line = static_cast<int>(m_rows.size());
+    auto* days = new QLabel(dates.join(QStringLiteral(", ")), this);
+    days->setWordWrap(true);
+    days->setProperty("role", QStringLiteral("secondary"));
+    const int line = 2 * static_cast<int>(m_rows.size());
     m_grid->addWidget(new QLabel(name, this), line, 0);
     m_grid->addWidget(row.day, line, 1);
     m_grid->addWidget(row.time, line, 2);
-    m_grid->addWidget(words, line, 3);
+    m_grid->addWidget(days, line, 3);
     for (QComboBox* box : {row.day, row.time}) {
         connect(box, &QComboBox::activated, this, &VisitTable::tell);
     }
     m_rows.push_back(row);
-    for (int column = 0; column < 4; ++column) {
-        m_grid->itemAtPosition(line, column)->widget()->show();
+    addLifts(line + 1, session, contents);
+    for (int i = 0; i < m_grid->count(); ++i) {
+        m_grid->itemAt(i)->widget()->show();
     }
+}
+
+void VisitTable::addLifts(int line, std::size_t session, const WeekContents& contents)
+{
+    auto* lifts = new SessionLifts(m_look, session, contents, this);
+    lifts->setContentsMargins(0, 0, 0, 8);
+    connect(lifts, &SessionLifts::contentsChanged, this, [this](const planning::SessionContents& changed, const QString& focusName) {
+        m_focusName = focusName;
+        Q_EMIT contentsChanged(changed);
+    });
+    m_grid->addWidget(lifts, line, 1, 1, 3);
 }
 
 void VisitTable::tell()

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/planning/starting_plan.h"
+#include "ui/onboarding/plan_desk.h"
 
 #include <QWidget>
 
@@ -15,18 +15,20 @@ class Look;
 
 namespace chalk::ui::onboarding {
 
-/// The sessions of a week with their day and time, which can be set by hand, and below them the dates of the first two weeks.
+/// The sessions of a week: day and time and the lifts in their order, all of which can be set by hand, and the dates of the first two weeks.
 class VisitTable : public QWidget {
     Q_OBJECT
 
 public:
     explicit VisitTable(const common::Look& look, QWidget* parent = nullptr);
 
-    void setPlan(const planning::StartingPlan& plan, const planning::PlanTemplate& used);
+    /// Shows the plan of the desk. What had the focus has it again.
+    void setDesk(const PlanDesk& desk);
 
 Q_SIGNALS:
     /// All slots of the week as they are now.
     void slotsChanged(const std::vector<chalk::planning::WeekSlot>& slots);
+    void contentsChanged(const chalk::planning::SessionContents& contents);
 
 private:
     struct Row {
@@ -35,12 +37,15 @@ private:
         QComboBox* time = nullptr;
     };
 
-    void addRow(const planning::WeekSlot& slot, const planning::StartingPlan& plan, const planning::PlanTemplate& used);
+    void clear();
+    void addRow(const planning::WeekSlot& slot, const PlanDesk& desk, const WeekContents& contents);
+    void addLifts(int line, std::size_t session, const WeekContents& contents);
     void tell();
 
     const common::Look& m_look;
     QGridLayout* m_grid;
     std::vector<Row> m_rows;
+    QString m_focusName;  ///< what the focus goes to when the plan was worked out anew
 };
 
 }  // namespace chalk::ui::onboarding

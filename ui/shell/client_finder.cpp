@@ -61,6 +61,11 @@ std::function<void()> ClientFinder::going(Place place) const
     return [go = m_go, place = std::move(place)] { go(place); };
 }
 
+Place ClientFinder::homeOf(const FindableClient& client) const
+{
+    return {.page = client.lifts.empty() ? m_pages.onboarding : m_pages.client, .client = client.id};
+}
+
 Place ClientFinder::floorFor(const FindableClient& client) const
 {
     return {.page = m_pages.floor, .client = client.id, .session = client.sessionToday};
@@ -105,7 +110,7 @@ void ClientFinder::addToday(Items& items) const
                          {{client->name}, {findText(QT_TRANSLATE_NOOP("ClientFinder", "today %1")).arg(client->todayAt), FindWeight::Detail}},
                          {},
                          0,
-                         going({.page = m_pages.client, .client = client->id})});
+                         going(homeOf(*client))});
     }
 }
 
@@ -122,9 +127,9 @@ void ClientFinder::addClient(const FindableClient& client, const QString& query,
         *score /= 2;
     }
     std::vector<FindPart> parts = markedParts(client.name, query);
-    parts.push_back({findText(QT_TRANSLATE_NOOP("ClientFinder", ", board"))});
+    parts.push_back({client.lifts.empty() ? findText(QT_TRANSLATE_NOOP("ClientFinder", ", first steps")) : findText(QT_TRANSLATE_NOOP("ClientFinder", ", board"))});
     append(parts, markedParts(client.about, isByName ? QString() : query, FindWeight::Detail));
-    items.push_back({FindGroup::GoTo, QStringLiteral("board"), std::move(parts), {}, *score, going({.page = m_pages.client, .client = client.id})});
+    items.push_back({FindGroup::GoTo, QStringLiteral("board"), std::move(parts), {}, *score, going(homeOf(client))});
 }
 
 void ClientFinder::addParts(const FindableClient& client, int score, Items& items) const

@@ -31,6 +31,7 @@ struct FindableClient {
 struct ClientPages {
     QString client;
     QString floor;
+    QString onboarding;  ///< for who has no lift yet
 };
 
 /// Finds clients by name or goal, a client's lift by both (`ferro bench`), and reads a result behind it (`ferro bench 60x8x5`): that
@@ -55,6 +56,8 @@ private:
     /// Why a result cannot be recorded today, and where that is settled.
     [[nodiscard]] FindItem obstacleTo(const FindableClient& client, const FindableLift& lift, int score) const;
     [[nodiscard]] std::function<void()> going(Place place) const;
+    /// The client's board; the first steps for who has no lift yet.
+    [[nodiscard]] Place homeOf(const FindableClient& client) const;
     [[nodiscard]] Place floorFor(const FindableClient& client) const;
 
     ClientPages m_pages;

@@ -280,13 +280,49 @@ TEST(ClientWriter, CautionsAreAddedChangedAndEnded)
     clients::Caution caution;
     caution.bodyPart = "Right knee";
     caution.tags = {lifts::CautionTag::Knee};
-    caution.id = cleo.writer().saveCaution(cleo.id(), caution).value();
+    caution.id = cleo.writer().saveCaution(cleo.id(), caution, kToday).value();
     caution.text = "No kneeling";
-    ASSERT_TRUE(cleo.writer().saveCaution(cleo.id(), caution));
+    ASSERT_TRUE(cleo.writer().saveCaution(cleo.id(), caution, kToday));
     EXPECT_EQ(cleo.file().cautions, std::vector{caution});
     ASSERT_TRUE(cleo.writer().endCaution(caution.id, kToday));
     EXPECT_TRUE(cleo.file().cautions.empty());
-    EXPECT_FALSE(cleo.writer().saveCaution(cleo.id(), {}));
+    EXPECT_FALSE(cleo.writer().saveCaution(cleo.id(), {}, kToday));
+}
+
+TEST(ClientWriter, NoCautionIsKeptWithoutConsent)
+{
+    Newcomer cleo;
+    ASSERT_TRUE(cleo.writer().saveProfile(cleo.id(), {}, kToday));
+    clients::Caution caution;
+    caution.bodyPart = "Right knee";
+    const auto refused = cleo.writer().saveCaution(cleo.id(), caution, kToday);
+    ASSERT_FALSE(refused);
+    EXPECT_TRUE(refused.error().message.contains(QStringLiteral("consent"))) << refused.error().message.toStdString();
+    EXPECT_TRUE(cleo.file().cautions.empty());
+}
+
+TEST(ClientWriter, WhoWasOnlyBegunIsDiscardedWithEverything)
+{
+    Newcomer cleo;
+    ASSERT_TRUE(cleo.answer(intakeWith(HealthQuestion::JointBoneBack, HealthMark::Knee)));
+    ASSERT_TRUE(cleo.letter());
+    clients::Caution caution;
+    caution.bodyPart = "Right knee";
+    ASSERT_TRUE(cleo.writer().saveCaution(cleo.id(), caution, kToday));
+    ASSERT_TRUE(cleo.writer().discard(cleo.id()));
+    EXPECT_FALSE(ClientReader(cleo.studio().database()).read(cleo.id(), kToday));
+    for (const char* table : {"caution", "clearance", "form", "letter"}) {
+        const QString count = QStringLiteral("SELECT count(*) FROM %1 WHERE client_id = %2").arg(QLatin1String(table)).arg(cleo.id().value());
+        EXPECT_EQ(cleo.studio().rows(count), QStringList{QStringLiteral("0")}) << table;
+    }
+}
+
+TEST(ClientWriter, WhoTrainsIsNotDiscarded)
+{
+    Newcomer cleo;
+    ASSERT_TRUE(cleo.writer().startLifts(cleo.id(), {squatFromThePattern()}));
+    EXPECT_FALSE(cleo.writer().discard(cleo.id()));
+    EXPECT_EQ(cleo.file().client.name, "Cleo Marsh");
 }
 
 TEST(ClientWriter, LiftsBeginOnce)

@@ -199,4 +199,29 @@ TEST(PlanStarter, RandomCodesAreUnlikeEachOther)
     EXPECT_NE(one, randomSessionCode());
 }
 
+TEST(PlanStarter, OneMoreLiftBeginsAndJoinsTheSessionsAhead)
+{
+    Beginner cleo;
+    ASSERT_TRUE(cleo.start(twoSessions()));
+    ASSERT_TRUE(cleo.starter.beginLift(cleo.id, newLift(Pattern::SingleLeg), kPlanDay + 1));
+    const base::LiftId single = cleo.file().lifts.back().lift.id;
+    store::SessionReader reader(cleo.studio.database());
+    const auto visits = reader.of(cleo.id).value();
+    ASSERT_EQ(visits.size(), 2U);
+    const auto later = reader.plannedLifts(visits[0].session.id).value();
+    EXPECT_EQ(later.size(), 3U);
+    EXPECT_EQ(later.back(), single);
+    EXPECT_EQ(reader.plannedLifts(visits[1].session.id).value().size(), 2U) << "a session of an earlier day stays";
+    EXPECT_FALSE(cleo.starter.beginLift(cleo.id, newLift(Pattern::SingleLeg), kPlanDay)) << "it has begun";
+}
+
+TEST(PlanStarter, OneMoreLoadedLiftWaitsForClearance)
+{
+    Beginner cleo;
+    ASSERT_TRUE(cleo.start(twoSessions()));
+    cleo.setClearance("needed");
+    EXPECT_FALSE(cleo.starter.beginLift(cleo.id, newLift(Pattern::SingleLeg, progression::Stage::BaseLoad), kPlanDay));
+    EXPECT_TRUE(cleo.starter.beginLift(cleo.id, newLift(Pattern::SingleLeg), kPlanDay)) << "without load it may begin";
+}
+
 }  // namespace chalk::store

@@ -39,6 +39,20 @@ TEST(PlanTemplates, KeepsThemByNameAndPutsOneOfThatNameInItsPlace)
     EXPECT_EQ(templates.all().value(), std::vector<planning::PlanTemplate>{shorter});
 }
 
+TEST(PlanTemplates, ARenamedOneKeepsItsKeyAndTakesNobodysName)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    test::StudioOnTest studio;
+    PlanTemplates templates(studio.database(), catalogue);
+    ASSERT_TRUE(templates.save(ownTemplate("Winter")));
+    ASSERT_TRUE(templates.save(ownTemplate("Autumn")));
+    EXPECT_FALSE(templates.rename("Winter", "Autumn"));
+    EXPECT_FALSE(templates.rename("Spring", "Summer"));
+    EXPECT_FALSE(templates.rename("Winter", ""));
+    ASSERT_TRUE(templates.rename("Winter", "Spring"));
+    EXPECT_EQ(templates.all().value(), (std::vector<planning::PlanTemplate>{ownTemplate("Autumn"), ownTemplate("Spring")}));
+}
+
 TEST(PlanTemplates, RefusesOneThatIsNotSound)
 {
     const lifts::Catalogue catalogue = exchange::builtInCatalogue();

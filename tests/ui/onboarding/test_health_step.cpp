@@ -5,6 +5,7 @@
 #include "core/store/client_reader.h"
 #include "core/store/client_writer.h"
 #include "core/store/record_writer.h"
+#include "core/store/studio_settings.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/scripted_dialogs.h"
 #include "tests/support/small_studio.h"
@@ -206,6 +207,34 @@ TEST_F(HealthStepTest, WithoutConsentNothingIsAsked)
     const base::ClientId bo = test::clientNamed(m_studio.database(), "Bo Arden");
     m_step.setCase(readOnboardingCase(m_studio.database(), bo, m_today).value());
     EXPECT_FALSE(m_step.findChildren<QuestionRow*>().front()->isEnabled());
+}
+
+TEST_F(HealthStepTest, TheLimitsAtRestAreTheStudiosToSet)
+{
+    const auto clickNamed = [this](const char* text) {
+        for (auto* one : m_step.findChildren<QPushButton*>()) {
+            if (one->isVisible() && (one->text() == QLatin1String(text) || one->accessibleName() == QLatin1String(text))) {
+                return one->click();
+            }
+        }
+        FAIL() << text;
+    };
+    const auto fieldNamed = [this](const char* name) {
+        const auto lines = m_step.findChildren<QLineEdit*>();
+        return *std::find_if(lines.begin(), lines.end(), [name](const QLineEdit* one) { return one->accessibleName() == QLatin1String(name); });
+    };
+    const auto limits = [this] { return store::StudioSettings(m_studio.database()).restingLimits().value(); };
+    clickNamed("Change the limits at rest");
+    fieldNamed("Blood pressure over")->setText(QStringLiteral("160"));
+    QTest::keyClick(fieldNamed("Blood pressure over"), Qt::Key_Return);
+    EXPECT_EQ(limits(), clients::RestingLimits()) << "one number is no pressure";
+    fieldNamed("Blood pressure over")->setText(QStringLiteral("160/95"));
+    fieldNamed("Heart rate over")->setText(QStringLiteral("90"));
+    QTest::keyClick(fieldNamed("Heart rate over"), Qt::Key_Return);
+    EXPECT_EQ(limits(), (clients::RestingLimits{90, 160, 95}));
+    clickNamed("Change the limits at rest");
+    clickNamed("Back to the default");
+    EXPECT_EQ(limits(), clients::RestingLimits());
 }
 
 }  // namespace chalk::ui::onboarding

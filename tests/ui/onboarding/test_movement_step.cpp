@@ -154,6 +154,20 @@ TEST_F(MovementStepTest, PainHoldsThePatternAndAsksWhereAndHowMuch)
     EXPECT_EQ(kept().of(Pattern::Squat).pain->score, 3);
 }
 
+TEST_F(MovementStepTest, NoPainIsSaidOnlyWhereItWasAsked)
+{
+    markPattern("111111111");
+    ASSERT_TRUE(m_step.keep());
+    EXPECT_FALSE(kept().of(Pattern::Squat).pain) << "nobody asked";
+    const auto buttons = m_step.findChildren<QAbstractButton*>();
+    const auto no = std::find_if(buttons.begin(), buttons.end(), [](const QAbstractButton* one) { return one->isVisible() && one->accessibleName().contains(QLatin1String("Pain")) && one->text() == QLatin1String("No"); });
+    ASSERT_NE(no, buttons.end());
+    EXPECT_FALSE((*no)->isChecked());
+    (*no)->click();
+    EXPECT_EQ(kept().of(Pattern::Squat).pain, (screens::ScreenPain{{}, 0}));
+    EXPECT_FALSE(screens::isPainful(kept().of(Pattern::Squat)));
+}
+
 TEST_F(MovementStepTest, AnotherStageNeedsAReasonAndIsKeptWithThePlan)
 {
     markPattern("111111111");

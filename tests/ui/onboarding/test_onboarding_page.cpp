@@ -54,6 +54,25 @@ TEST_F(OnboardingPageTest, ANameAndEnterPutSomebodyInTheStudio)
     EXPECT_TRUE(field("Birth date").hasFocus());
 }
 
+TEST_F(OnboardingPageTest, WhoWasOnlyBegunIsDiscardedAfterAQuestion)
+{
+    const base::ClientId cleo = addCleo();
+    open(cleo);
+    button("Discard")->click();
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    EXPECT_EQ(people(), 3U) << "the safe answer keeps";
+    m_dialogs.answers = {1};
+    button("Discard")->click();
+    EXPECT_EQ(people(), 2U);
+    EXPECT_EQ(m_asked.page, QStringLiteral("roster"));
+}
+
+TEST_F(OnboardingPageTest, WhoTrainsCannotBeDiscarded)
+{
+    open(base::ClientId(1));
+    EXPECT_EQ(button("Discard"), nullptr);
+}
+
 TEST_F(OnboardingPageTest, GoesOnWhereItWasLeft)
 {
     const base::ClientId cleo = addCleo();

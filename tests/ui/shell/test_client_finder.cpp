@@ -35,7 +35,7 @@ class ClientFinderTest : public ::testing::Test {
 protected:
     ClientFinderTest()
         : m_finder(
-              {QStringLiteral("client"), QStringLiteral("floor")},
+              {QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")},
               [this] {
                   ++m_reads;
                   return threeClients();

@@ -18,7 +18,7 @@ protected:
     {
         m_window.resize(1200, 740);
         m_dialog->addProvider(std::make_unique<ClientFinder>(
-            ClientPages{QStringLiteral("client"), QStringLiteral("floor")},
+            ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")},
             [] {
                 return std::vector<FindableClient>{
                     {base::ClientId(1), QStringLiteral("Joaquin Ferro"), QStringLiteral("45"), {}},
