@@ -109,7 +109,7 @@ private:
 
     ui::floor::FloorPage* floorPage(QWidget* parent)
     {
-        auto* page = new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor}, parent);
+        auto* page = new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor, {&m_settings}}, parent);
         QObject::connect(page, &ui::floor::FloorPage::cardAsked, &m_cards,
                          [this, page](const ui::floor::FloorClient& client) { m_cards.showSession(client, page->window()); });
         QObject::connect(page, &ui::floor::FloorPage::dayCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showDay(day, page->window()); });
