@@ -16,12 +16,15 @@
 #include "ui/common/look.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
+#include "ui/floor/scan_desk.h"
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
-#include "ui/shell/ledge_day.h"
+#include "ui/shell/ledge.h"
+#include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/scanner_listener.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -56,6 +59,10 @@ public:
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
             ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
+        ui::floor::ScanDesk scans({*m_database, [&window](const ui::shell::Place& place) { window.goTo(place); },
+                                   [&window](const QString& why) { window.ledge()->note()->sayTrouble(why); }});
+        const ui::shell::ScannerListener scanner;
+        QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
