@@ -23,7 +23,7 @@ public:
     /// Between two characters of a scanner there are at most so many milliseconds.
     static constexpr int kMostGapMs = 35;
     /// Between the last of them and Enter there may be so many: nobody types a code so fast and then waits for that.
-    static constexpr int kMostEndGapMs = 250;
+    static constexpr int kMostEndGapMs = 700;
     /// A code is no longer than so many characters.
     static constexpr int kLongestCode = 64;
     /// When a key was pressed, in milliseconds.
