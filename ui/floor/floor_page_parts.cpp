@@ -33,6 +33,7 @@ constexpr int kNarrowCardWidth = 250;
 constexpr double kMostRunGrowth = 1.25;  ///< the run grows with the text, up to this
 constexpr double kTightWidth = 880;      ///< at a text size of 100 %: below it the card gives way to the results
 constexpr double kLeastTable = 150;
+constexpr double kLowHeight = 640;       ///< at a text size of 100 %: below it a rest alone is no larger than others
 
 QFrame* floorRule(QWidget* parent)
 {
@@ -256,6 +257,7 @@ void FloorPage::fitColumns()
     m_card->setVisible(!isTight());
     m_nextHint->setVisible(m_hasNextClient && !isTight());
     m_table->setMinimumHeight(qRound(theme.scaled(kLeastTable)));
+    m_strip->setTight(height() < theme.scaled(kLowHeight));
 }
 
 void FloorPage::resizeEvent(QResizeEvent* event)

@@ -36,11 +36,11 @@ void FloorPage::buildRests()
 
 void FloorPage::addRestActions()
 {
-    addPageAction(tr("Start or stop this client’s rest"), Qt::CTRL | Qt::Key_R, [this] { startOrStopRest(); });
-    addPageAction(tr("Start this client’s rest again"), Qt::CTRL | Qt::SHIFT | Qt::Key_R, [this] { startRest(); });
-    addPageAction(tr("Hold this client’s rest, or let it go on"), Qt::ALT | Qt::Key_R, [this] { holdRest(); });
-    addPageAction(tr("Rests on the whole page, or back"), Qt::Key_F11, [this] { showWall(!isWallShown()); });
-    addPageAction(tr("Beep at the end of a rest, or not"), Qt::ALT | Qt::Key_B, [this] { m_rests->setHeard(!m_rests->isHeard()); });
+    addPageAction(tr("Start or stop the rest"), Qt::CTRL | Qt::Key_R, [this] { startOrStopRest(); });
+    addPageAction(tr("Start the rest again"), Qt::CTRL | Qt::SHIFT | Qt::Key_R, [this] { startRest(); });
+    addPageAction(tr("Hold the rest, or let it go on"), Qt::ALT | Qt::Key_R, [this] { holdRest(); });
+    addPageAction(tr("Rests on the whole page"), Qt::Key_F11, [this] { showWall(!isWallShown()); });
+    addPageAction(tr("Beep at the end of a rest"), Qt::ALT | Qt::Key_B, [this] { m_rests->setHeard(!m_rests->isHeard()); });
 }
 
 std::optional<PlannedRest> FloorPage::dueRest() const

@@ -159,6 +159,22 @@ void RestTimerStrip::layTiles(const std::vector<RestTile*>& tiles)
     }
 }
 
+RestTileSize RestTimerStrip::tileSize(int count) const
+{
+    if (m_shape == RestShape::Wall) {
+        return RestTileSize::Wall;
+    }
+    return count == 1 && !m_isTight ? RestTileSize::Alone : RestTileSize::Row;
+}
+
+void RestTimerStrip::setTight(bool isTight)
+{
+    if (isTight != m_isTight) {
+        m_isTight = isTight;
+        showRests();
+    }
+}
+
 void RestTimerStrip::showRests()
 {
     std::vector<Rest> rests = m_watch.timers().rests();
@@ -175,7 +191,7 @@ void RestTimerStrip::showRests()
     std::vector<RestTile*> tiles;
     for (const Rest& rest : rests) {
         RestTile* tile = tileOf(rest);
-        tile->setTileSize(m_shape == RestShape::Wall ? RestTileSize::Wall : count == 1 ? RestTileSize::Alone : RestTileSize::Row);
+        tile->setTileSize(tileSize(count));
         tile->setRest(rest);
         tiles.push_back(tile);
     }

@@ -22,6 +22,7 @@ namespace chalk::ui::floor {
 
 class RestTile;
 class RestWatch;
+enum class RestTileSize : std::uint8_t;
 
 /// Where the rests are shown: in a row above the work, or on the whole page, to be read across the room.
 enum class RestShape : std::uint8_t { Row, Wall };
@@ -35,6 +36,8 @@ public:
     /// Both outlive the strip.
     RestTimerStrip(const common::Look& look, RestWatch& watch, RestShape shape, QWidget* parent = nullptr);
 
+    /// Where there is little room below, one rest alone is no larger than one among others.
+    void setTight(bool isTight);
     /// On show, from the left.
     [[nodiscard]] const std::vector<RestTile*>& shownTiles() const { return m_shown; }
     /// `2 more`; empty where all are shown.
@@ -58,6 +61,7 @@ private:
     void buildTools(bool isWall);
     void showRests();
     void dressButtons();
+    [[nodiscard]] RestTileSize tileSize(int count) const;
     void dropTiles(const std::vector<Rest>& rests);
     void layTiles(const std::vector<RestTile*>& tiles);
     RestTile* tileOf(const Rest& rest);
@@ -67,6 +71,7 @@ private:
     const common::Look& m_look;
     RestWatch& m_watch;
     RestShape m_shape;
+    bool m_isTight = false;
     std::map<base::ClientId, RestTile*> m_tiles;
     std::vector<RestTile*> m_shown;
     QGridLayout* m_grid = nullptr;

@@ -118,6 +118,11 @@ TEST_F(RestTimerStripTest, TheDigitsAreLargeAndLargerAlone)
     start(1, QStringLiteral("Ada"), 150);
     QCoreApplication::processEvents();
     const double alone = tile().digitsPx();
+    m_strip.setTight(true);
+    QCoreApplication::processEvents();
+    EXPECT_GE(tile().digitsPx(), 48);
+    EXPECT_LT(tile().digitsPx(), alone);
+    m_strip.setTight(false);
     start(2, QStringLiteral("Bo"), 60);
     QCoreApplication::processEvents();
     EXPECT_GE(tile().digitsPx(), 48);
