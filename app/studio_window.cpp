@@ -16,12 +16,15 @@
 #include "ui/common/look.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
+#include "ui/floor/scan_desk.h"
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
-#include "ui/shell/ledge_day.h"
+#include "ui/shell/ledge.h"
+#include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/scanner_listener.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -56,6 +59,10 @@ public:
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
             ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
+        ui::floor::ScanDesk scans({*m_database, [&window](const ui::shell::Place& place) { window.goTo(place); },
+                                   [&window](const QString& why) { window.ledge()->note()->sayTrouble(why); }});
+        const ui::shell::ScannerListener scanner;
+        QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
@@ -109,7 +116,7 @@ private:
 
     ui::floor::FloorPage* floorPage(QWidget* parent)
     {
-        auto* page = new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor}, parent);
+        auto* page = new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor, {&m_settings}}, parent);
         QObject::connect(page, &ui::floor::FloorPage::cardAsked, &m_cards,
                          [this, page](const ui::floor::FloorClient& client) { m_cards.showSession(client, page->window()); });
         QObject::connect(page, &ui::floor::FloorPage::dayCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showDay(day, page->window()); });

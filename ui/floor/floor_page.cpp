@@ -35,6 +35,7 @@ FloorPage::~FloorPage() = default;
 
 void FloorPage::open(const shell::Place& place)
 {
+    showWall(false);
     if (!place.session.isNone()) {
         const auto day = m_services.presenter.dayOf(place.client, place.session);
         m_desk.goToDay(day.value_or(m_services.clock.today()));
@@ -215,8 +216,10 @@ void FloorPage::save(bool goesToNextClient)
         return;
     }
     const EntryReading reading = m_desk.reading();
+    const std::pair entered{m_desk.client()->session.id, m_desk.lift()->id};
     const SaveState state = m_desk.save();
     if (state == SaveState::Saved) {
+        m_justSaved = entered;
         m_cardOf = {};
         Q_EMIT studioChanged();
     }
@@ -242,6 +245,7 @@ void FloorPage::goToDay(base::Date day)
 void FloorPage::moveLift(int by)
 {
     m_desk.moveLift(by);
+    m_justSaved = {};
     showDesk(true);
 }
 
@@ -297,7 +301,10 @@ void FloorPage::offerLifts()
 
 std::vector<shell::KeyHint> FloorPage::keyHints() const
 {
-    return {{QStringLiteral("Enter"), tr("Save")}, {QStringLiteral("↑ ↓"), tr("Lift")}, {QStringLiteral("Ctrl+Enter"), tr("Save, next client")}};
+    if (isWallShown()) {
+        return {{QStringLiteral("F11"), tr("Back to the floor")}};
+    }
+    return {{QStringLiteral("Enter"), tr("Save")}, {QStringLiteral("↑ ↓"), tr("Lift")}, {QStringLiteral("Ctrl+Enter"), tr("Save, next client")}, {QStringLiteral("Ctrl+R"), tr("Rest")}};
 }
 
 bool FloorPage::canPrint() const
@@ -314,6 +321,10 @@ void FloorPage::print()
 
 bool FloorPage::closeOrClear()
 {
+    if (isWallShown()) {
+        showWall(false);
+        return true;
+    }
     const FloorLift* lift = m_desk.lift();
     if (lift == nullptr || (lift->line.isEmpty() && lift->rehearsal.isEmpty())) {
         return false;

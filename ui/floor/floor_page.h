@@ -2,11 +2,13 @@
 
 #ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
 #include "ui/floor/floor_desk.h"
+#include "ui/floor/rest_watch.h"
 #endif
 #include "ui/shell/page.h"
 
 class QLabel;
 class QListView;
+class QStackedLayout;
 
 namespace chalk::ui::common {
 class ActionButton;
@@ -23,6 +25,7 @@ class CardPane;
 class ClientTabs;
 class EntryPane;
 class LiftRowsModel;
+class RestTimerStrip;
 class RunModel;
 
 /// What the page works with. Everything outlives the page.
@@ -31,6 +34,7 @@ struct FloorServices {
     const common::Clock& clock;
     common::ActHistory& acts;
     FloorPresenter& presenter;
+    RestServices rests = {};
 };
 
 /// A day's run, and the results of its sessions typed in a line a lift: what follows next time is said at every key, Enter saves
@@ -73,6 +77,9 @@ private:
     void buildRecording();
     QWidget* buildFoot();
     void buildActions();
+    QAction* addPageAction(const QString& text, const QKeySequence& keys, std::function<void()> act);
+    void buildRests();
+    void addRestActions();
     /// Whether the page is too narrow for its text size to show the card beside the results.
     [[nodiscard]] bool isTight() const;
     void fitColumns();
@@ -95,11 +102,20 @@ private:
     void offerLifts();
     void emptyAction();
 
+    /// The rest that is due for the client on show: of the lift that was saved last, once; else of the lift on show.
+    [[nodiscard]] std::optional<PlannedRest> dueRest() const;
+    void startOrStopRest();
+    void startRest();
+    void holdRest();
+    void showWall(bool isShown);
+    [[nodiscard]] bool isWallShown() const;
+
     FloorServices m_services;
     FloorDesk m_desk;
     base::SessionId m_cardOf;  ///< whose card is in the pane
     bool m_isNarrow = false;
     bool m_hasNextClient = false;
+    std::pair<base::SessionId, base::LiftId> m_justSaved;  ///< none once its rest was started or work went on elsewhere
 
     common::PageHeader* m_header = nullptr;
     common::Panel* m_runPanel = nullptr;
@@ -119,6 +135,11 @@ private:
     common::ActionButton* m_next = nullptr;
     QLabel* m_nextHint = nullptr;
     CardPane* m_card = nullptr;
+    RestWatch* m_rests = nullptr;
+    RestTimerStrip* m_strip = nullptr;
+    RestTimerStrip* m_wall = nullptr;
+    QStackedLayout* m_stack = nullptr;
+    QList<QAction*> m_workActions;  ///< of the floor, which rest while the wall is shown
 };
 
 }  // namespace chalk::ui::floor

@@ -9,6 +9,7 @@
 #include "ui/floor/entry_pane.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/lift_rows.h"
+#include "ui/floor/rest_timer_strip.h"
 #include "ui/floor/run_list.h"
 
 #include <QAction>
@@ -16,6 +17,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QScrollArea>
+#include <QStackedLayout>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -31,6 +33,7 @@ constexpr int kNarrowCardWidth = 250;
 constexpr double kMostRunGrowth = 1.25;  ///< the run grows with the text, up to this
 constexpr double kTightWidth = 880;      ///< at a text size of 100 %: below it the card gives way to the results
 constexpr double kLeastTable = 150;
+constexpr double kLowHeight = 640;       ///< at a text size of 100 %: below it a rest alone is no larger than others
 
 QFrame* floorRule(QWidget* parent)
 {
@@ -55,11 +58,13 @@ QListView* paintedList(QWidget* parent, const QString& name)
 
 void FloorPage::build()
 {
-    auto* column = new QVBoxLayout(this);
+    buildRests();
+    auto* column = new QVBoxLayout(m_stack->widget(0));
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     buildHeader();
     column->addWidget(m_header);
+    column->addWidget(m_strip);
     auto* row = new QHBoxLayout;
     row->setContentsMargins(24, 0, 24, 16);
     row->setSpacing(16);
@@ -160,6 +165,7 @@ void FloorPage::buildRecording()
     m_table->setFocusPolicy(Qt::ClickFocus);
     connect(m_table, &QListView::clicked, this, [this](const QModelIndex& at) {
         m_desk.chooseLift(at.row());
+        m_justSaved = {};
         showDesk(true);
     });
     m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
@@ -199,16 +205,19 @@ QWidget* FloorPage::buildFoot()
     return foot;
 }
 
+QAction* FloorPage::addPageAction(const QString& text, const QKeySequence& keys, std::function<void()> act)
+{
+    auto* action = new QAction(text, this);
+    action->setShortcut(keys);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(action, &QAction::triggered, this, std::move(act));
+    addAction(action);
+    return action;
+}
+
 void FloorPage::buildActions()
 {
-    const auto add = [this](const QString& text, const QKeySequence& keys, auto&& act) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(keys);
-        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-        connect(action, &QAction::triggered, this, act);
-        addAction(action);
-        return action;
-    };
+    const auto add = [this](const QString& text, const QKeySequence& keys, auto&& act) { return addPageAction(text, keys, act); };
     auto* saveNext = add(tr("Save and go to the next client"), Qt::CTRL | Qt::Key_Return, [this] { save(true); });
     saveNext->setShortcuts({Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter});
     add(tr("Next lift"), Qt::Key_Down, [this] { moveLift(1); })->setShortcuts({Qt::Key_Down, Qt::Key_PageDown});
@@ -223,6 +232,8 @@ void FloorPage::buildActions()
     add(tr("The day after"), Qt::CTRL | Qt::Key_PageDown, [this] { goToDay(m_desk.day() + 1); });
     add(tr("Back to today"), Qt::CTRL | Qt::Key_Home, [this] { goToDay(m_services.clock.today()); });
     add(tr("All cards of the day"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, [this] { Q_EMIT dayCardsAsked(m_desk.day()); });
+    m_workActions = actions();
+    addRestActions();
 }
 
 void FloorPage::setRoom(bool isNarrow, bool isLow)
@@ -246,6 +257,7 @@ void FloorPage::fitColumns()
     m_card->setVisible(!isTight());
     m_nextHint->setVisible(m_hasNextClient && !isTight());
     m_table->setMinimumHeight(qRound(theme.scaled(kLeastTable)));
+    m_strip->setTight(height() < theme.scaled(kLowHeight));
 }
 
 void FloorPage::resizeEvent(QResizeEvent* event)

@@ -8,6 +8,7 @@
 #include "ui/common/tags.h"
 
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QFontMetricsF>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -88,7 +89,7 @@ LedgeNote::LedgeNote(const common::Look& look, common::ActHistory& acts, QWidget
     row->addWidget(m_button);
     connect(m_button, &QAbstractButton::clicked, this, &LedgeNote::act);
     connect(&acts, &common::ActHistory::changed, this, &LedgeNote::readActs);
-    connect(&acts, &common::ActHistory::failed, this, &LedgeNote::showTrouble);
+    connect(&acts, &common::ActHistory::failed, this, &LedgeNote::sayTrouble);
     connect(&look, &common::Look::changed, this, &LedgeNote::dress);
     readActs();
 }
@@ -127,9 +128,18 @@ void LedgeNote::readActs()
     }
 }
 
-void LedgeNote::showTrouble(const QString& reason)
+void LedgeNote::sayTrouble(const QString& reason)
 {
+    if (reason.isEmpty()) {
+        if (m_kind == Kind::Trouble) {
+            readActs();
+        }
+        return;
+    }
     say(Kind::Trouble, reason.toHtmlEscaped());
+    setAccessibleName(reason);
+    QAccessibleEvent event(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
 }
 
 void LedgeNote::say(Kind kind, const QString& html)

@@ -28,12 +28,13 @@ public:
     /// The words on show; empty where there is nothing to say.
     [[nodiscard]] QString words() const;
     [[nodiscard]] QAbstractButton* button() const { return m_button; }
+    /// Says what could not be done, until something is done; told to screen readers. Empty where the trouble is over.
+    void sayTrouble(const QString& reason);
 
 private:
     enum class Kind : std::uint8_t { Nothing, Done, TakenBack, Saved, Trouble };
 
     void readActs();
-    void showTrouble(const QString& reason);
     void say(Kind kind, const QString& html);
     void dress();
     void act();
