@@ -14,9 +14,9 @@
 
 namespace {
 
-using chalk::app::Command;
 using chalk::app::CommandContext;
 using chalk::app::CommandLine;
+using chalk::app::Painting;
 using chalk::app::SystemClock;
 
 QStringList argumentsOf(int argc, char** argv)
@@ -29,9 +29,10 @@ QStringList argumentsOf(int argc, char** argv)
 }
 
 /// A command needs no window; one that paints needs fonts.
-std::unique_ptr<QCoreApplication> applicationFor(const Command& command, int& argc, char** argv)
+std::unique_ptr<QCoreApplication> applicationFor(const CommandLine& line, int& argc, char** argv)
 {
-    if (!command.isPainting) {
+    const Painting painting = line.command->painting;
+    if (painting == Painting::Never || (painting == Painting::WithPaper && line.options.count(QStringLiteral("paper")) == 0)) {
         return std::make_unique<QCoreApplication>(argc, argv);
     }
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -40,7 +41,7 @@ std::unique_ptr<QCoreApplication> applicationFor(const Command& command, int& ar
 
 int runCommand(const CommandLine& line, int& argc, char** argv, QTextStream& out, QTextStream& err)
 {
-    const auto application = applicationFor(*line.command, argc, argv);
+    const auto application = applicationFor(line, argc, argv);
     qCInfo(chalk::app::appLog) << "command" << line.command->name;
     const QString studioFile = line.studioFile.isEmpty() ? chalk::store::defaultStudioFile() : line.studioFile;
     const CommandContext context{line.command->name, line.operands, line.options, SystemClock(line.day).today(), SystemClock::nowUtc,

@@ -137,7 +137,7 @@ Command cardsCommand()
              {QStringLiteral("out"), QStringLiteral("FILE"), QStringLiteral("where the PDF goes; cards-DATE.pdf where it is left out")}},
             QStringLiteral("A session that nobody planned gets the lifts that have waited longest. Who waits for clearance gets no card."),
             runCards,
-            true};
+            Painting::Always};
 }
 
 }  // namespace chalk::app

@@ -2,6 +2,7 @@
 
 #include "app/commands/client_adding.h"
 #include "app/commands/client_choice.h"
+#include "app/commands/client_paper.h"
 #include "app/commands/lift_text.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/lift_history_json.h"
@@ -95,17 +96,8 @@ std::optional<std::vector<base::ClientId>> clientsMeant(const CommandContext& co
     return everybody;
 }
 
-int runClient(const CommandContext& context)
+int showClients(const CommandContext& context)
 {
-    if (context.operands.size() == 2) {
-        return addClient(context);
-    }
-    if (context.has(QStringLiteral("same-name"))) {
-        return context.refuse(QStringLiteral("--same-name goes with `client add FILE` alone"));
-    }
-    if (context.operands.isEmpty() != context.has(QStringLiteral("all"))) {
-        return context.refuse(QStringLiteral("name a client, or everybody by --all"));
-    }
     const auto database = context.openStudio(store::OpenMode::ReadOnly);
     if (!database) {
         return context.report(database.error());
@@ -135,19 +127,41 @@ int runClient(const CommandContext& context)
     return kDone;
 }
 
+int runClient(const CommandContext& context)
+{
+    const QString paperOption = givenPaperOption(context);
+    if (!paperOption.isEmpty() && (context.operands.size() != 1 || context.has(QStringLiteral("all")) || !context.has(QStringLiteral("paper")))) {
+        return context.refuse(QStringLiteral("%1 goes with `client NAME --paper PAPER` alone").arg(paperOption));
+    }
+    if (context.operands.size() == 2) {
+        return addClient(context);
+    }
+    if (context.has(QStringLiteral("same-name"))) {
+        return context.refuse(QStringLiteral("--same-name goes with `client add FILE` alone"));
+    }
+    if (context.operands.isEmpty() != context.has(QStringLiteral("all"))) {
+        return context.refuse(QStringLiteral("name a client, or everybody by --all"));
+    }
+    return paperOption.isEmpty() ? showClients(context) : makeClientPaper(context);
+}
+
 }  // namespace
 
 Command clientCommand()
 {
+    std::vector<Option> options{{QStringLiteral("all"), {}, QStringLiteral("show everybody")},
+                                {QStringLiteral("same-name"), {}, QStringLiteral("add: take in a second client of the same name")}};
+    const std::vector<Option> ofPapers = clientPaperOptions();
+    options.insert(options.end(), ofPapers.begin(), ofPapers.end());
     return {QStringLiteral("client"),
-            QStringLiteral("show a client's lifts, what is next for each, and why; or take in a new client"),
+            QStringLiteral("show a client's lifts, what is next for each, and why; make a client's papers; or take in a new client"),
             QStringLiteral("[NAME|ID] | add FILE"),
             0,
             2,
-            {{QStringLiteral("all"), {}, QStringLiteral("show everybody")},
-             {QStringLiteral("same-name"), {}, QStringLiteral("add: take in a second client of the same name")}},
-            clientAddingDetails(),
-            runClient};
+            options,
+            clientPaperDetails() + QLatin1Char('\n') + clientAddingDetails(),
+            runClient,
+            Painting::WithPaper};
 }
 
 }  // namespace chalk::app

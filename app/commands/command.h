@@ -7,6 +7,7 @@
 #include <QStringList>
 #include <QTextStream>
 
+#include <cstdint>
 #include <functional>
 #include <map>
 #include <memory>
@@ -53,6 +54,13 @@ struct CommandContext {
     [[nodiscard]] std::optional<QByteArray> readInput(const QString& name) const;
 };
 
+/// Whether a command draws text: then it is run with fonts, on no display.
+enum class Painting : std::uint8_t {
+    Never,
+    WithPaper,  ///< where --paper is given
+    Always
+};
+
 /// One command of the command line.
 struct Command {
     QString name;
@@ -63,7 +71,7 @@ struct Command {
     std::vector<Option> options;  ///< besides --studio, --on, --json and --help
     QString details;              ///< paragraphs for --help
     int (*run)(const CommandContext&);
-    bool isPainting = false;      ///< draws text: it is run with fonts, on no display
+    Painting painting = Painting::Never;
 };
 
 }  // namespace chalk::app

@@ -34,7 +34,7 @@ planning::PlanDraft someDraft(base::Date day)
 {
     planning::PlanDraft draft;
     draft.templateKey = "two_full";
-    draft.of(lifts::Pattern::Squat) = {progression::StartChoice{progression::Stage::Control, "trained before"}, "goblet_squat", "dumbbells", kilos(8), false};
+    draft.of(lifts::Pattern::Squat) = {progression::StartChoice{progression::Stage::Control, "trained before"}, "goblet_squat", "dumbbells", kilos(8), false, {}};
     draft.of(lifts::Pattern::CarryBrace).isLeftOut = true;
     draft.slots = {{0, 1, 540}, {1, 3, 1080}};
     draft.firstDay = day;

@@ -7,6 +7,7 @@
 #include "core/store/studio_settings.h"
 #include "ui/common/action_button.h"
 #include "ui/common/day_entry.h"
+#include "ui/common/editor_foot.h"
 #include "ui/common/formats.h"
 #include "ui/common/health_words.h"
 #include "ui/common/look.h"
@@ -110,19 +111,9 @@ void CautionSection::buildEditor()
         grid->addWidget(m_tags.back(), i / kTagColumns, i % kTagColumns);
     }
     m_editor->addWideField(tr("Rules out what strains"), tags);
-    auto* foot = new QWidget(m_editor);
-    auto* row = new QHBoxLayout(foot);
-    row->setContentsMargins(0, 4, 0, 0);
-    auto* keep = new common::ActionButton(m_services.look, tr("Keep"), foot);
-    keep->setKind(common::ButtonKind::Primary);
-    keep->setKeyText(tr("Enter"));
-    auto* leave = new common::ActionButton(m_services.look, tr("Leave"), foot);
-    leave->setKeyText(tr("Esc"));
-    connect(keep, &QPushButton::clicked, this, &CautionSection::accept);
-    connect(leave, &QPushButton::clicked, this, &CautionSection::closeEditor);
-    row->addWidget(keep);
-    row->addWidget(leave);
-    row->addStretch(1);
+    auto* foot = new common::EditorFoot(m_services.look, tr("Keep"), m_editor);
+    connect(foot, &common::EditorFoot::keepAsked, this, &CautionSection::accept);
+    connect(foot, &common::EditorFoot::leaveAsked, this, &CautionSection::closeEditor);
     m_editor->addLine(foot);
     m_editor->hide();
 }

@@ -1,8 +1,6 @@
 #include "ui/onboarding/health_step.h"
 
-#include "core/store/client_reader.h"
 #include "core/store/client_writer.h"
-#include "core/store/studio_reader.h"
 #include "core/store/studio_settings.h"
 #include "ui/common/action_button.h"
 #include "ui/common/formats.h"
@@ -17,6 +15,7 @@
 #include "ui/onboarding/letter_editor.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/outcome_panel.h"
+#include "ui/onboarding/paper_content.h"
 #include "ui/onboarding/resting_limits.h"
 #include "ui/onboarding/typing_pause.h"
 #include "ui/print/paper_dialog.h"
@@ -132,8 +131,6 @@ void HealthStep::setCase(const OnboardingCase& onboarding)
         showEditor(false);
     }
     m_client = onboarding.client;
-    m_profile = onboarding.profile;
-    m_coachName = onboarding.coachName;
     m_clearance = onboarding.clearance;
     m_today = onboarding.today;
     m_kept = onboarding.intake.value_or(clients::HealthIntake());
@@ -298,23 +295,13 @@ void HealthStep::showPaper(print::HealthPaper paper)
     if (!save()) {
         return;
     }
-    print::HealthPaperContent content;
-    content.studioName = store::StudioReader(m_services.database).name().value_or(std::string());
-    content.coachName = m_coachName;
-    content.client = m_client;
-    content.profile = m_profile;
-    content.intake = m_kept;
-    content.outcome = clients::outcomeOf(m_kept, m_limits);
-    if (const auto file = store::ClientReader(m_services.database).read(m_client.id, m_today)) {
-        content.cautions = file->cautions;
+    const auto content = readPaperContent(m_services.database, m_client.id, m_today);
+    if (!content) {
+        return fail(content.error());
     }
-    content.today = m_today;
-    const auto ymd = m_today.ymd();
-    const QDate day(static_cast<int>(ymd.year()), static_cast<int>(static_cast<unsigned>(ymd.month())), static_cast<int>(static_cast<unsigned>(ymd.day())));
-    const QString title = print::titleOf(paper);
-    const QString fileName = QStringLiteral("%1-%2-%3").arg(title, common::qstring(m_client.name), day.toString(Qt::ISODate)).toLower().simplified().replace(QLatin1Char(' '), QLatin1Char('-'));
-    auto* dialog = new print::PaperDialog({m_services.look, m_services.dialogs, print::CardDialogServices::standardPrinterChoice()}, title, fileName,
-                                          [paper, content](print::PaperSize size) { return print::healthSheets(paper, content, size); }, day, window());
+    const QDate day = QDate(1970, 1, 1).addDays(m_today.daysSince1970());
+    auto* dialog = new print::PaperDialog({m_services.look, m_services.dialogs, print::CardDialogServices::standardPrinterChoice()}, print::titleOf(paper),
+                                          print::paperFileName(paper, *content), [paper, content = *content](print::PaperSize size) { return print::healthSheets(paper, content, size); }, day, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (paper == print::HealthPaper::DoctorLetter && !m_clearance.askedOn) {
         connect(dialog, &print::PaperDialog::paperMade, this, &HealthStep::noteLetterGone);
@@ -324,8 +311,7 @@ void HealthStep::showPaper(print::HealthPaper paper)
 
 bool HealthStep::isDoctorAsked() const
 {
-    const bool isAwaited = m_clearance.state == clients::ClearanceState::Recommended || m_clearance.state == clients::ClearanceState::StopAndSeek;
-    return isAwaited || clients::outcomeOf(m_kept, m_limits).level >= clients::HealthLevel::AskDoctor;
+    return onboarding::isDoctorAsked(m_clearance, clients::outcomeOf(m_kept, m_limits));
 }
 
 bool HealthStep::closeOrClear()

@@ -76,8 +76,6 @@ private:
     clients::HealthIntake m_kept;
     clients::RestingLimits m_limits;
     clients::Client m_client;
-    clients::Profile m_profile;
-    std::string m_coachName;
     clients::Clearance m_clearance;
     base::Date m_today;
     bool m_canKeep = false;  ///< consent is given

@@ -3,11 +3,11 @@
 #include "ui/common/action_button.h"
 #include "ui/common/day_entry.h"
 #include "ui/common/dialogs.h"
+#include "ui/common/editor_foot.h"
 #include "ui/common/look.h"
 
 #include <QFile>
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QLineEdit>
 
 namespace chalk::ui::onboarding {
@@ -38,19 +38,9 @@ LetterEditor::LetterEditor(const common::Look& look, common::Dialogs& dialogs, Q
     connect(m_limits, &QLineEdit::returnPressed, this, &LetterEditor::accept);
     addField(tr("Paper"), m_attach);
     connect(m_attach, &QPushButton::clicked, this, &LetterEditor::attach);
-    auto* foot = new QWidget(this);
-    auto* row = new QHBoxLayout(foot);
-    row->setContentsMargins(0, 6, 0, 0);
-    auto* keep = new common::ActionButton(look, tr("Put on file"), foot);
-    keep->setKind(common::ButtonKind::Primary);
-    keep->setKeyText(tr("Enter"));
-    auto* leave = new common::ActionButton(look, tr("Leave"), foot);
-    leave->setKeyText(tr("Esc"));
-    connect(keep, &QPushButton::clicked, this, &LetterEditor::accept);
-    connect(leave, &QPushButton::clicked, this, &LetterEditor::left);
-    row->addWidget(keep);
-    row->addWidget(leave);
-    row->addStretch(1);
+    auto* foot = new common::EditorFoot(look, tr("Put on file"), this);
+    connect(foot, &common::EditorFoot::keepAsked, this, &LetterEditor::accept);
+    connect(foot, &common::EditorFoot::leaveAsked, this, &LetterEditor::left);
     addLine(foot);
 }
 

@@ -5,6 +5,7 @@
 #include "core/store/studio_settings.h"
 #include "ui/common/action_button.h"
 #include "ui/common/day_entry.h"
+#include "ui/common/editor_foot.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
@@ -13,7 +14,6 @@
 #include "ui/onboarding/measure_words.h"
 #include "ui/onboarding/onboarding_case.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -83,19 +83,9 @@ void MeasuresPanel::buildEditor()
     m_folds = field(tr("Skinfolds"), tr("three, mm"));
     m_heartRate = field(tr("Heart rate"), tr("a minute"));
     m_pressure = field(tr("Blood pressure"), tr("128/82"));
-    auto* foot = new QWidget(m_editor);
-    auto* row = new QHBoxLayout(foot);
-    row->setContentsMargins(0, 6, 0, 0);
-    auto* keep = new common::ActionButton(m_services.look, tr("Keep"), foot);
-    keep->setKind(common::ButtonKind::Primary);
-    keep->setKeyText(tr("Enter"));
-    auto* leave = new common::ActionButton(m_services.look, tr("Leave"), foot);
-    leave->setKeyText(tr("Esc"));
-    connect(keep, &QPushButton::clicked, this, &MeasuresPanel::accept);
-    connect(leave, &QPushButton::clicked, this, &MeasuresPanel::closeEditor);
-    row->addWidget(keep);
-    row->addWidget(leave);
-    row->addStretch(1);
+    auto* foot = new common::EditorFoot(m_services.look, tr("Keep"), m_editor);
+    connect(foot, &common::EditorFoot::keepAsked, this, &MeasuresPanel::accept);
+    connect(foot, &common::EditorFoot::leaveAsked, this, &MeasuresPanel::closeEditor);
     m_editor->addLine(foot);
     m_editor->hide();
 }

@@ -75,7 +75,9 @@ std::vector<ExerciseOffer> PlanDesk::offersFor(lifts::Pattern pattern) const
 {
     std::vector<ExerciseOffer> offers;
     for (const lifts::Exercise* exercise : planning::allowedExercises(pattern, m_request, m_services.catalogue, false)) {
-        offers.push_back({exercise, {}});
+        if (exercise->equipment != lifts::EquipmentKind::None) {
+            offers.push_back({exercise, {}});
+        }
     }
     for (const lifts::Exercise& exercise : m_services.catalogue.exercises()) {
         if (exercise.pattern == pattern && exercise.equipment != lifts::EquipmentKind::None) {

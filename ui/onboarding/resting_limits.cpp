@@ -18,7 +18,7 @@ RestingLimitsSection::RestingLimitsSection(const OnboardingServices& services, Q
 {
     m_words->setProperty("role", QStringLiteral("secondary"));
     m_words->setWordWrap(true);
-    auto* change = new common::ActionButton(services.look, tr("Change"), this);
+    auto* change = new common::ActionButton(services.look, tr("Change the limits"), this);
     change->setButtonSize(common::ButtonSize::Small);
     change->setAccessibleName(tr("Change the limits at rest"));
     connect(change, &QPushButton::clicked, this, &RestingLimitsSection::openEditor);

@@ -1,6 +1,7 @@
 #include "ui/onboarding/screen_outcome.h"
 
 #include "ui/common/action_button.h"
+#include "ui/common/editor_foot.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
@@ -10,7 +11,6 @@
 #include "ui/onboarding/start_ladder.h"
 #include "ui/onboarding/start_words.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -115,23 +115,14 @@ void ScreenOutcome::buildEditor()
     m_reason = new QLineEdit(m_editor);
     m_editor->addWideField(tr("Because"), m_reason);
     connect(m_reason, &QLineEdit::returnPressed, this, &ScreenOutcome::accept);
-    auto* foot = new QWidget(m_editor);
-    auto* row = new QHBoxLayout(foot);
-    row->setContentsMargins(0, 4, 0, 0);
-    const auto add = [&](const QString& text, auto&& act) {
-        auto* button = new common::ActionButton(m_look, text, foot);
-        button->setButtonSize(common::ButtonSize::Small);
-        connect(button, &QPushButton::clicked, this, act);
-        row->addWidget(button);
-        return button;
-    };
-    add(tr("Keep"), [this] { accept(); })->setKind(common::ButtonKind::Primary);
-    add(tr("As screened"), [this] {
+    auto* foot = new common::EditorFoot(m_look, tr("Keep"), m_editor);
+    connect(foot->addButton(tr("As screened")), &QPushButton::clicked, this, [this] {
         closeEditor();
         Q_EMIT stageChosen(std::nullopt);
     });
-    add(tr("Leave"), [this] { closeEditor(); });
-    row->addStretch(1);
+    foot->setCompact();
+    connect(foot, &common::EditorFoot::keepAsked, this, &ScreenOutcome::accept);
+    connect(foot, &common::EditorFoot::leaveAsked, this, &ScreenOutcome::closeEditor);
     m_editor->addLine(foot);
     m_editor->installEventFilter(this);
     m_editor->hide();

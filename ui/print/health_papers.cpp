@@ -31,19 +31,26 @@ void addPerson(PageFlow& flow, const HealthPaperContent& content)
     flow.entry(paperText(QT_TRANSLATE_NOOP("Papers", "Day")), common::entryOfDay(content.today));
 }
 
-QString answerText(const clients::HealthAnswer& answer)
+/// `Yes.`, short enough for the column beside a question.
+QString answerText(std::optional<bool> isYes)
 {
-    if (!answer.isYes) {
+    if (!isYes) {
         return paperText(QT_TRANSLATE_NOOP("Papers", "Not answered yet."));
     }
-    if (!*answer.isYes) {
-        return paperText(QT_TRANSLATE_NOOP("Papers", "No."));
+    return *isYes ? paperText(QT_TRANSLATE_NOOP("Papers", "Yes.")) : paperText(QT_TRANSLATE_NOOP("Papers", "No."));
+}
+
+/// What a yes means in particular; empty for any other answer.
+QString moreOf(const clients::HealthAnswer& answer)
+{
+    if (answer.isYes != true) {
+        return {};
     }
-    QStringList parts{paperText(QT_TRANSLATE_NOOP("Papers", "Yes."))};
     QStringList marks;
     for (const clients::HealthMark mark : answer.marks) {
         marks.append(common::markName(mark));
     }
+    QStringList parts;
     if (!marks.isEmpty()) {
         parts.append(marks.join(QStringLiteral(", ")) + QLatin1Char('.'));
     }
@@ -53,16 +60,20 @@ QString answerText(const clients::HealthAnswer& answer)
     return parts.join(QLatin1Char(' '));
 }
 
+void addAnswer(PageFlow& flow, clients::HealthQuestion question, const clients::HealthAnswer& answer)
+{
+    flow.question(QStringLiteral("%1. %2").arg(common::questionNumber(question)).arg(common::questionText(question)), answerText(answer.isYes), moreOf(answer));
+}
+
 void addAnswers(PageFlow& flow, const clients::HealthIntake& intake)
 {
     for (int i = 0; i < clients::kHealthQuestionCount; ++i) {
         const auto question = static_cast<clients::HealthQuestion>(i);
-        flow.paragraph(QStringLiteral("%1  %2").arg(i + 1).arg(common::questionText(question)));
-        flow.entry(QString(), answerText(intake.answerTo(question)));
+        addAnswer(flow, question, intake.answerTo(question));
     }
-    const QString active = !intake.isRegularExerciser ? paperText(QT_TRANSLATE_NOOP("Papers", "Not answered yet."))
-                           : *intake.isRegularExerciser ? paperText(QT_TRANSLATE_NOOP("Papers", "Yes, three days a week or more for three months."))
-                                                        : paperText(QT_TRANSLATE_NOOP("Papers", "No."));
+    flow.gap(2);
+    const QString active = intake.isRegularExerciser == true ? paperText(QT_TRANSLATE_NOOP("Papers", "Yes, three days a week or more for three months."))
+                                                             : answerText(intake.isRegularExerciser);
     flow.entry(paperText(QT_TRANSLATE_NOOP("Papers", "Active so far")), active);
     flow.entry(paperText(QT_TRANSLATE_NOOP("Papers", "Will train")), common::intensityName(intake.intended));
     QStringList resting;
@@ -77,6 +88,16 @@ void addAnswers(PageFlow& flow, const clients::HealthIntake& intake)
     }
     if (!intake.note.empty()) {
         flow.entry(paperText(QT_TRANSLATE_NOOP("Papers", "Note")), common::qstring(intake.note));
+    }
+}
+
+/// A line for the guardian of a minor.
+void addGuardian(PageFlow& flow, const HealthPaperContent& content)
+{
+    if (content.client.birthDate && clients::isMinorOn(*content.client.birthDate, content.today)) {
+        const QString guardian = content.profile.guardian.empty() ? paperText(QT_TRANSLATE_NOOP("Papers", "Guardian"))
+                                                                  : paperText(QT_TRANSLATE_NOOP("Papers", "Guardian: %1")).arg(common::qstring(content.profile.guardian));
+        flow.signatures({guardian, paperText(QT_TRANSLATE_NOOP("Papers", "Day"))});
     }
 }
 
@@ -97,6 +118,7 @@ void addIntake(PageFlow& flow, const HealthPaperContent& content)
     flow.paragraph(common::noDiagnosisText());
     flow.paragraph(common::screeningSourceText());
     flow.signatures({paperText(QT_TRANSLATE_NOOP("Papers", "Read and agreed: client")), paperText(QT_TRANSLATE_NOOP("Papers", "Day"))});
+    addGuardian(flow, content);
 }
 
 void addConsent(PageFlow& flow, const HealthPaperContent& content)
@@ -119,11 +141,7 @@ void addConsent(PageFlow& flow, const HealthPaperContent& content)
     flow.tick(paperText(QT_TRANSLATE_NOOP("Papers", "I agree that my health data is kept as said above.")));
     flow.tick(paperText(QT_TRANSLATE_NOOP("Papers", "I have read this page and could ask whatever I wanted to know.")));
     flow.signatures({nameOf(content), paperText(QT_TRANSLATE_NOOP("Papers", "Day"))});
-    if (content.client.birthDate && clients::isMinorOn(*content.client.birthDate, content.today)) {
-        const QString guardian = content.profile.guardian.empty() ? paperText(QT_TRANSLATE_NOOP("Papers", "Guardian"))
-                                                                  : paperText(QT_TRANSLATE_NOOP("Papers", "Guardian: %1")).arg(common::qstring(content.profile.guardian));
-        flow.signatures({guardian, paperText(QT_TRANSLATE_NOOP("Papers", "Day"))});
-    }
+    addGuardian(flow, content);
     flow.signatures({paperText(QT_TRANSLATE_NOOP("Papers", "Coach: %1")).arg(common::qstring(content.coachName)), paperText(QT_TRANSLATE_NOOP("Papers", "Day"))});
 }
 
@@ -135,16 +153,17 @@ void addLetter(PageFlow& flow, const HealthPaperContent& content)
     flow.paragraph(paperText(QT_TRANSLATE_NOOP("Papers", "%1 would like to begin strength training with us: coached, at first without load, then with light loads well short of failure "
                                                          "and small steps. Answers in our health intake make us ask for your view before it begins.")).arg(nameOf(content)));
     flow.heading(paperText(QT_TRANSLATE_NOOP("Papers", "What made us ask")));
-    if (const QString reason = common::outcomeReason(content.outcome); !reason.isEmpty()) {
-        flow.paragraph(reason);
+    const QString reason = common::outcomeReason(content.outcome);
+    if (const QString known = reason.isEmpty() ? common::qstring(content.clearance.reason) : reason; !known.isEmpty()) {
+        flow.paragraph(known);
     }
     for (int i = 0; i < clients::kHealthQuestionCount; ++i) {
         const auto question = static_cast<clients::HealthQuestion>(i);
         if (content.intake.answerTo(question).isYes == true) {
-            flow.paragraph(QStringLiteral("%1  %2").arg(i + 1).arg(common::questionText(question)));
-            flow.entry(QString(), answerText(content.intake.answerTo(question)));
+            addAnswer(flow, question, content.intake.answerTo(question));
         }
     }
+    flow.paragraph(paperText(QT_TRANSLATE_NOOP("Papers", "These are the client’s own answers and no diagnosis. What you say comes first: we keep to it.")));
     flow.heading(paperText(QT_TRANSLATE_NOOP("Papers", "Your view")));
     flow.tick(paperText(QT_TRANSLATE_NOOP("Papers", "Nothing speaks against coached strength training as described.")));
     flow.tick(paperText(QT_TRANSLATE_NOOP("Papers", "It is possible within these limits:")));
@@ -167,6 +186,15 @@ QString titleOf(HealthPaper paper)
         return paperText(QT_TRANSLATE_NOOP("Papers", "Before strength training"));
     }
     return {};
+}
+
+QString paperFileName(HealthPaper paper, const HealthPaperContent& content)
+{
+    QString name = QStringLiteral("%1-%2-%3").arg(titleOf(paper), nameOf(content), common::qstring(content.today.toString())).toLower().simplified();
+    for (const QChar letter : {QLatin1Char(' '), QLatin1Char('/'), QLatin1Char('\\'), QLatin1Char(':')}) {
+        name.replace(letter, QLatin1Char('-'));
+    }
+    return name;
 }
 
 std::vector<Sheet> healthSheets(HealthPaper paper, const HealthPaperContent& content, PaperSize size)

@@ -22,6 +22,7 @@ struct HealthPaperContent {
     std::string coachName;
     clients::Client client;
     clients::Profile profile;
+    clients::Clearance clearance;
     clients::HealthIntake intake;
     clients::HealthOutcome outcome;
     std::vector<clients::Caution> cautions;
@@ -30,6 +31,9 @@ struct HealthPaperContent {
 
 /// `Health intake`.
 [[nodiscard]] QString titleOf(HealthPaper paper);
+
+/// What a paper is called where it is saved, without an ending: `health-intake-tove-aldane-2026-11-24`. No letter of it parts folders.
+[[nodiscard]] QString paperFileName(HealthPaper paper, const HealthPaperContent& content);
 
 /// All pages of a paper, for A4 or Letter: our own plain wording, no diagnosis, lines for signatures. It flows to as many pages as it takes.
 [[nodiscard]] std::vector<Sheet> healthSheets(HealthPaper paper, const HealthPaperContent& content, PaperSize size);

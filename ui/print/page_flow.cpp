@@ -20,8 +20,12 @@ constexpr double kHeadingPoints = 12;
 constexpr double kSmallPoints = 8.5;
 constexpr double kBodyLine = 5.2;
 constexpr double kNameColumn = 46;
+constexpr double kAnswerColumn = 38;
+constexpr double kMoreIndent = 6;
 constexpr double kTick = 4;
 constexpr double kSignatureRoom = 16;
+constexpr double kSignatureLine = 4;
+constexpr double kSignatureGap = 10;
 
 void addText(Sheet& sheet, const QString& text, const QFont& font, double x, double y, double lineHeight)
 {
@@ -123,6 +127,20 @@ void PageFlow::entry(const QString& name, const QString& text)
     m_y += 1;
 }
 
+void PageFlow::question(const QString& text, const QString& answer, const QString& more)
+{
+    const QFont plain = printFont(kBodyPoints, QFont::Normal);
+    const QStringList asked = wrapped(text, plain, width() - kAnswerColumn - 4);
+    const FittedPrint said = fitted(answer, kAnswerColumn, {kBodyPoints, kSmallPoints, kLeastPoints}, QFont::DemiBold);
+    Sheet& sheet = page(kBodyLine * (static_cast<double>(asked.size()) + (more.isEmpty() ? 0 : 1)));
+    addText(sheet, said.text, said.font, left() + width() - kAnswerColumn, m_y, kBodyLine);
+    lines(asked, plain, left(), kBodyLine);
+    if (!more.isEmpty()) {
+        lines(wrapped(more, plain, width() - kMoreIndent), plain, left() + kMoreIndent, kBodyLine);
+    }
+    m_y += 1.8;
+}
+
 void PageFlow::tick(const QString& text)
 {
     const QFont font = printFont(kBodyPoints, QFont::Normal);
@@ -135,19 +153,26 @@ void PageFlow::tick(const QString& text)
 
 void PageFlow::signatures(const QStringList& below)
 {
-    page(kSignatureRoom + 6);
-    m_y += kSignatureRoom;
-    Sheet& sheet = m_sheets.back();
     const QFont small = printFont(kSmallPoints, QFont::Normal);
-    const double gapBetween = 10;
     const auto count = static_cast<double>(below.size());
-    const double each = (width() - gapBetween * (count - 1)) / count;
-    for (qsizetype i = 0; i < below.size(); ++i) {
-        const double x = left() + static_cast<double>(i) * (each + gapBetween);
-        sheet.rules.push_back({QLineF(x, m_y, x + each, m_y), kBoxStroke});
-        addText(sheet, fitted(below[i], each, {kSmallPoints, kLeastPoints}, QFont::Normal).text, small, x, m_y + 1, 4);
+    const double each = (width() - kSignatureGap * (count - 1)) / count;
+    std::vector<QStringList> words;
+    qsizetype most = 1;
+    for (const QString& text : below) {
+        words.push_back(wrapped(text, small, each));
+        most = std::max(most, words.back().size());
     }
-    m_y += 7;
+    const double high = 1 + static_cast<double>(most) * kSignatureLine;
+    Sheet& sheet = page(kSignatureRoom + high);
+    m_y += kSignatureRoom;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const double x = left() + static_cast<double>(i) * (each + kSignatureGap);
+        sheet.rules.push_back({QLineF(x, m_y, x + each, m_y), kBoxStroke});
+        for (qsizetype line = 0; line < words[i].size(); ++line) {
+            addText(sheet, words[i][line], small, x, m_y + 1 + static_cast<double>(line) * kSignatureLine, kSignatureLine);
+        }
+    }
+    m_y += high + 2;
 }
 
 void PageFlow::gap(double millimetres)

@@ -22,9 +22,11 @@ public:
     void paragraph(const QString& text);
     /// A name at the left, bold, and its text beside it; the text breaks as often as it has to.
     void entry(const QString& name, const QString& text);
+    /// A question and, in a column at the right of its first line, a short answer; `more` stands below it and starts on the same page.
+    void question(const QString& text, const QString& answer, const QString& more);
     /// A box to tick with its words.
     void tick(const QString& text);
-    /// A line to write on with a few words below it; several beside each other.
+    /// A line to write on with a few words below it, which break as often as they have to; several beside each other.
     void signatures(const QStringList& below);
     void gap(double millimetres);
 

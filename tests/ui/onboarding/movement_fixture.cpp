@@ -1,7 +1,5 @@
 #include "tests/ui/onboarding/movement_fixture.h"
 
-#include "core/exchange/movement_screen_json.h"
-
 #include <QApplication>
 #include <QTest>
 
@@ -9,23 +7,11 @@ namespace chalk::test {
 
 MovementTest::MovementTest()
 {
-    store::ClientWriter writer(m_studio.database());
-    clients::Client client;
-    client.name = "Cleo Marsh";
-    client.birthDate = base::Date::fromYmd(1990, 4, 2);
-    client.coach = base::CoachId(1);
-    client.startedOn = m_today - 200;
-    m_client = writer.add(client, m_today).value();
-    clients::Profile profile;
+    m_client = addCleo(200);
+    clients::Profile profile = store::ClientForms(m_studio.database()).profile(m_client).value();
     profile.sex = clients::NormSex::Female;
-    profile.consentOn = m_today - 200;
-    EXPECT_TRUE(writer.saveProfile(m_client, profile, m_today));
-    clients::HealthIntake calm;
-    for (clients::HealthAnswer& answer : calm.answers) {
-        answer.isYes = false;
-    }
-    calm.isRegularExerciser = false;
-    EXPECT_TRUE(writer.saveIntake(m_client, calm, {}, "calm", m_today));
+    EXPECT_TRUE(store::ClientWriter(m_studio.database()).saveProfile(m_client, profile, m_today));
+    answerAllNo(m_client);
     m_step.setNow([this] { return m_now; });
     QObject::connect(&m_step, &ui::onboarding::OnboardingStep::saved, &m_step, [this] { show(); });
     QObject::connect(&m_step, &ui::onboarding::OnboardingStep::refused, &m_step, [this](const QString& message) { m_refusals.append(message); });
@@ -71,16 +57,7 @@ std::vector<screens::FieldTestDay> MovementTest::keptTests()
 
 void MovementTest::keepFinished(base::Date date, screens::Mark mark)
 {
-    screens::MovementScreen screen = m_screens.blankScreen(date);
-    for (screens::PatternScreen& pattern : screen.patterns) {
-        for (screens::PointMark& point : pattern.points) {
-            point.mark = mark;
-        }
-    }
-    screen.isFinished = true;
-    store::ClientWriter writer(m_studio.database());
-    EXPECT_TRUE(writer.saveForm(m_client, store::FormKind::MovementScreen, exchange::toJson(screen), date));
-    EXPECT_TRUE(writer.finishForm(m_client, store::FormKind::MovementScreen));
+    OnboardingBench::keepFinished(m_client, date, mark);
 }
 
 }  // namespace chalk::test

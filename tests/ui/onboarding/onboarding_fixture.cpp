@@ -1,25 +1,22 @@
 #include "tests/ui/onboarding/onboarding_fixture.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include <stdexcept>
 
 namespace chalk::test {
 
-OnboardingTest::OnboardingTest() : m_page(std::make_unique<ui::onboarding::OnboardingPage>(services()))
+OnboardingTest::OnboardingTest() : m_page(std::make_unique<ui::onboarding::OnboardingPage>(m_services))
 {
     QObject::connect(m_page.get(), &ui::shell::Page::placeAsked, m_page.get(), [this](const ui::shell::Place& place) { m_asked = place; });
     m_page->resize(1360, 856);
     m_page->show();
     m_page->activateWindow();
     EXPECT_TRUE(QTest::qWaitForWindowActive(m_page.get(), 5000));
-}
-
-ui::onboarding::OnboardingServices OnboardingTest::services()
-{
-    return {m_studio.database(), m_catalogue, m_screens, m_look, m_clock, m_acts, m_dialogs, someMoment};
 }
 
 void OnboardingTest::open(base::ClientId client, const char* tab)
@@ -56,6 +53,26 @@ bool OnboardingTest::says(const char* text)
     return std::any_of(labels.begin(), labels.end(), [text](const QLabel* label) { return label->isVisible() && label->text().contains(QString::fromUtf8(text)); });
 }
 
+QPushButton* OnboardingTest::button(const char* text)
+{
+    for (QPushButton* one : m_page->findChildren<QPushButton*>()) {
+        if (one->isVisible() && one->text() == QString::fromUtf8(text)) {
+            return one;
+        }
+    }
+    return nullptr;
+}
+
+QComboBox* OnboardingTest::box(const char* name)
+{
+    for (QComboBox* one : m_page->findChildren<QComboBox*>()) {
+        if (one->isVisible() && one->accessibleName() == QLatin1String(name)) {
+            return one;
+        }
+    }
+    return nullptr;
+}
+
 void OnboardingTest::press(Qt::Key key, Qt::KeyboardModifiers modifiers)
 {
     QTest::keyClick(m_page->focusWidget() == nullptr ? m_page.get() : m_page->focusWidget(), key, modifiers);
@@ -74,23 +91,6 @@ clients::Profile OnboardingTest::profileOf(base::ClientId client)
 std::size_t OnboardingTest::people()
 {
     return store::ClientReader(m_studio.database()).names().value().size();
-}
-
-base::ClientId OnboardingTest::addCleo()
-{
-    clients::Client client;
-    client.name = "Cleo Marsh";
-    client.birthDate = base::Date::fromYmd(1990, 4, 2);
-    client.coach = base::CoachId(1);
-    client.startedOn = m_clock.today();
-    store::ClientWriter writer(m_studio.database());
-    const base::ClientId cleo = writer.add(client, m_clock.today()).value();
-    clients::Profile profile;
-    profile.consentOn = m_clock.today();
-    if (!writer.saveProfile(cleo, profile, m_clock.today())) {
-        throw std::runtime_error("no profile");
-    }
-    return cleo;
 }
 
 }  // namespace chalk::test

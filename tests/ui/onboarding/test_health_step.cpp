@@ -1,16 +1,8 @@
 #include "ui/onboarding/health_step.h"
 
-#include "core/exchange/catalogue_json.h"
-#include "core/exchange/screen_json.h"
-#include "core/store/client_reader.h"
-#include "core/store/client_writer.h"
 #include "core/store/record_writer.h"
 #include "core/store/studio_settings.h"
-#include "tests/support/fake_clock.h"
-#include "tests/support/scripted_dialogs.h"
-#include "tests/support/small_studio.h"
-#include "ui/common/act_history.h"
-#include "ui/common/look.h"
+#include "tests/ui/onboarding/onboarding_bench.h"
 #include "ui/onboarding/letter_editor.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/question_row.h"
@@ -31,7 +23,7 @@ using clients::HealthMark;
 using clients::HealthQuestion;
 
 /// Ada, who agreed that health data is kept, in the Health step.
-class HealthStepTest : public ::testing::Test {
+class HealthStepTest : public ::testing::Test, protected test::OnboardingBench {
 protected:
     HealthStepTest()
     {
@@ -84,16 +76,9 @@ protected:
         }
     }
 
-    test::StudioOnTest m_studio;
-    const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
-    const screens::ScreenCatalogue m_screens = exchange::builtInScreenCatalogue(m_catalogue);
-    const common::Look m_look;
-    const tests::FakeClock m_clock;
-    tests::ScriptedDialogs m_dialogs;
-    common::ActHistory m_acts{m_clock, [](base::ActId act) { return tl::expected<base::ActId, QString>(act); }};
     base::Date m_today = test::smallStudioDay();
     base::ClientId m_ada = test::clientNamed(m_studio.database(), "Ada Lund");
-    HealthStep m_step{{m_studio.database(), m_catalogue, m_screens, m_look, m_clock, m_acts, m_dialogs, test::someMoment}};
+    HealthStep m_step{m_services};
 };
 
 TEST_F(HealthStepTest, NAnswersAndMovesOnAndEveryAnswerIsKeptAtOnce)

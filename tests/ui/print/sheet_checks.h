@@ -1,13 +1,17 @@
 #pragma once
 
 #include "core/sessions/card_content.h"
+#include "ui/print/sheet.h"
 
 #include <string>
 
 namespace chalk::test {
 
-/// Lays a card out on every paper and measures it: every text is on the printable area and in its cell, none is below the least
-/// size, and none lies over another, over a line, a box or the code. `what` stands in the message.
+/// Measures one page: every text is on the printable area and in its cell, none is below the least size, and none lies over another, over a
+/// line, a box or a shape. `what` stands in the message.
+void expectSound(const ui::print::Sheet& sheet, const std::string& what);
+
+/// Lays a card out on every paper and measures it.
 void expectSound(const sessions::CardContent& card, const std::string& what);
 
 }  // namespace chalk::test

@@ -2,6 +2,7 @@
 #include "ui/print/sheet_printing.h"
 
 #include "tests/ui/print/card_fixture.h"
+#include "tests/ui/print/pdf_reading.h"
 #include "ui/print/card_preview.h"
 #include "ui/print/qr_code.h"
 
@@ -9,7 +10,6 @@
 #include <QImage>
 #include <QPainter>
 #include <QPrinter>
-#include <QProcess>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -19,22 +19,13 @@ namespace chalk::ui::print {
 namespace {
 
 using sessions::CardContent;
+using test::outputOf;
 
 const QDate kPrintDay(2026, 11, 24);
 
 QByteArray pdfOf(const std::vector<CardContent>& cards, PaperSize paper = PaperSize::A5)
 {
     return cardsPdf(cards, paper, kPrintDay);
-}
-
-/// What a program prints on standard output; a program that is not there or fails is a failure of the test.
-QString outputOf(const QString& program, const QStringList& arguments)
-{
-    QProcess process;
-    process.start(program, arguments);
-    EXPECT_TRUE(process.waitForFinished(20000) && process.exitCode() == 0)
-        << program.toStdString() << ": " << process.readAllStandardError().toStdString();
-    return QString::fromUtf8(process.readAllStandardOutput());
 }
 
 /// A PDF in a folder of its own.
