@@ -53,7 +53,7 @@ PlanStep::PlanStep(const OnboardingServices& services, QWidget* parent)
       m_renameTemplate(new common::ActionButton(services.look, tr("Rename"), m_side)),
       m_removeTemplate(new common::ActionButton(services.look, tr("Remove"), m_side)),
       m_putBack(new common::ActionButton(services.look, tr("Put it back"), m_side)),
-      m_visits(new VisitTable(services.look)),
+      m_visits(new VisitTable),
       m_editable(new QWidget),
       m_words(new QLabel),
       m_start(new common::ActionButton(services.look, tr("Start the plan"), m_side)),

@@ -2,7 +2,6 @@
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/formats.h"
-#include "ui/common/look.h"
 
 #include <QAction>
 #include <QMenu>
@@ -12,12 +11,12 @@
 
 namespace chalk::ui::onboarding {
 
-SessionLifts::SessionLifts(const common::Look& look, std::size_t session, WeekContents contents, QWidget* parent)
+SessionLifts::SessionLifts(std::size_t session, WeekContents contents, QWidget* parent)
     : QWidget(parent), m_session(session), m_contents(std::move(contents))
 {
     setLayout(new common::FlowLayout(6, 4));
     for (const lifts::Pattern pattern : m_contents.shown[m_session]) {
-        addLift(look, pattern);
+        addLift(pattern);
     }
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
@@ -29,7 +28,7 @@ QString SessionLifts::nameOf(lifts::Pattern pattern, const QString& session)
     return tr("%1 in session %2").arg(common::patternName(pattern), session);
 }
 
-void SessionLifts::addLift(const common::Look& look, lifts::Pattern pattern)
+void SessionLifts::addLift(lifts::Pattern pattern)
 {
     auto* button = new QToolButton(this);
     button->setText(common::patternName(pattern));
@@ -37,7 +36,7 @@ void SessionLifts::addLift(const common::Look& look, lifts::Pattern pattern)
     button->setToolTip(tr("Its place and its session"));
     button->setPopupMode(QToolButton::InstantPopup);
     button->setFocusPolicy(Qt::StrongFocus);
-    button->setMinimumHeight(qRound(look.theme().scaled(28)));
+    button->setProperty("sizing", QStringLiteral("small"));
     auto* menu = new QMenu(button);
     fillMenu(*menu, pattern);
     button->setMenu(menu);

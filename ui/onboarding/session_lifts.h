@@ -9,10 +9,6 @@
 
 class QMenu;
 
-namespace chalk::ui::common {
-class Look;
-}
-
 namespace chalk::ui::onboarding {
 
 /// What the sessions of a week hold, by session of the template.
@@ -28,7 +24,7 @@ class SessionLifts : public QWidget {
     Q_OBJECT
 
 public:
-    SessionLifts(const common::Look& look, std::size_t session, WeekContents contents, QWidget* parent = nullptr);
+    SessionLifts(std::size_t session, WeekContents contents, QWidget* parent = nullptr);
 
     /// What a lift's button is called; it is the same after the week was worked out anew.
     [[nodiscard]] static QString nameOf(lifts::Pattern pattern, const QString& session);
@@ -38,7 +34,7 @@ Q_SIGNALS:
     void contentsChanged(const chalk::planning::SessionContents& contents, const QString& focusName);
 
 private:
-    void addLift(const common::Look& look, lifts::Pattern pattern);
+    void addLift(lifts::Pattern pattern);
     void fillMenu(QMenu& menu, lifts::Pattern pattern);
     /// Works on a copy and tells of it.
     void change(lifts::Pattern pattern, std::size_t focusSession, const std::function<void(planning::SessionContents&)>& work);

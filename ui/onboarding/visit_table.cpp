@@ -2,7 +2,6 @@
 
 #include "core/sessions/session.h"
 #include "ui/common/formats.h"
-#include "ui/common/look.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -23,7 +22,7 @@ constexpr int kVisitDays = 7;
 
 }  // namespace
 
-VisitTable::VisitTable(const common::Look& look, QWidget* parent) : QWidget(parent), m_look(look), m_grid(new QGridLayout(this))
+VisitTable::VisitTable(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this))
 {
     m_grid->setContentsMargins(16, 4, 16, 12);
     m_grid->setHorizontalSpacing(10);
@@ -104,7 +103,7 @@ void VisitTable::addRow(const planning::WeekSlot& slot, const PlanDesk& desk, co
 
 void VisitTable::addLifts(int line, std::size_t session, const WeekContents& contents)
 {
-    auto* lifts = new SessionLifts(m_look, session, contents, this);
+    auto* lifts = new SessionLifts(session, contents, this);
     lifts->setContentsMargins(0, 0, 0, 8);
     connect(lifts, &SessionLifts::contentsChanged, this, [this](const planning::SessionContents& changed, const QString& focusName) {
         m_focusName = focusName;

@@ -9,10 +9,6 @@
 class QComboBox;
 class QGridLayout;
 
-namespace chalk::ui::common {
-class Look;
-}
-
 namespace chalk::ui::onboarding {
 
 /// The sessions of a week: day and time and the lifts in their order, all of which can be set by hand, and the dates of the first two weeks.
@@ -20,7 +16,7 @@ class VisitTable : public QWidget {
     Q_OBJECT
 
 public:
-    explicit VisitTable(const common::Look& look, QWidget* parent = nullptr);
+    explicit VisitTable(QWidget* parent = nullptr);
 
     /// Shows the plan of the desk. What had the focus has it again.
     void setDesk(const PlanDesk& desk);
@@ -42,7 +38,6 @@ private:
     void addLifts(int line, std::size_t session, const WeekContents& contents);
     void tell();
 
-    const common::Look& m_look;
     QGridLayout* m_grid;
     std::vector<Row> m_rows;
     QString m_focusName;  ///< what the focus goes to when the plan was worked out anew
