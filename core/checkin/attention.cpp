@@ -35,6 +35,7 @@ Attended attendedOf(const std::vector<SessionState>& states, int most)
         case SessionState::Planned:
         case SessionState::Printed:
         case SessionState::CancelledInTime:
+        case SessionState::Withdrawn:
             break;
         }
     }

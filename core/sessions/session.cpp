@@ -9,7 +9,7 @@ namespace chalk::sessions {
 namespace {
 
 constexpr std::array<std::string_view, 3> kKindKeys{"training", "movement_screen", "trial"};
-constexpr std::array<std::string_view, 6> kStateKeys{"planned", "printed", "recorded", "missed", "cancelled_in_time", "cancelled_late"};
+constexpr std::array<std::string_view, 7> kStateKeys{"planned", "printed", "recorded", "missed", "cancelled_in_time", "cancelled_late", "withdrawn"};
 
 }  // namespace
 

@@ -12,8 +12,8 @@ namespace chalk::sessions {
 
 enum class SessionKind : std::uint8_t { Training, MovementScreen, Trial };
 
-/// What became of a session.
-enum class SessionState : std::uint8_t { Planned, Printed, Recorded, Missed, CancelledInTime, CancelledLate };
+/// What became of a session. A withdrawn one was a booking that somebody took away: it is shown nowhere.
+enum class SessionState : std::uint8_t { Planned, Printed, Recorded, Missed, CancelledInTime, CancelledLate, Withdrawn };
 
 /// One client's session: booked, and later what became of it.
 struct Session {

@@ -118,7 +118,7 @@ std::map<std::string, std::vector<lifts::Pattern>> readPlannedLifts(Database& da
 {
     std::map<std::string, std::vector<lifts::Pattern>> planned;
     Statement rows(database, QStringLiteral("SELECT s.code, l.pattern, l.id FROM session s JOIN session_lift p ON p.session_id = s.id JOIN lift l ON l.id = p.lift_id "
-                                            "WHERE s.client_id = ? ORDER BY s.id, p.position"));
+                                            "WHERE s.client_id = ? AND s.state <> 'withdrawn' ORDER BY s.id, p.position"));
     rows.run(client);
     while (rows.next()) {
         planned[rows.text(0)].push_back(rows.known(lifts::patternOf(rows.text(1)), 1, "lift", 2));

@@ -4,48 +4,15 @@
 #include "core/store/lift_start.h"
 #include "core/store/profile_rows.h"
 
-#include <QRandomGenerator>
-
 #include <algorithm>
-#include <string_view>
 
 namespace chalk::store {
 
-namespace {
-
-constexpr std::string_view kCodeLetters = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
-constexpr int kCodeLength = 8;
-constexpr int kCodeTries = 20;
-
-}  // namespace
-
-std::string randomSessionCode()
-{
-    std::string code;
-    for (int i = 0; i < kCodeLength; ++i) {
-        code += kCodeLetters[QRandomGenerator::system()->bounded(static_cast<quint32>(kCodeLetters.size()))];
-    }
-    return code;
-}
-
-PlanStarter::PlanStarter(Database& database, std::function<std::string()> newCode) : m_database(database), m_newCode(std::move(newCode)) {}
+PlanStarter::PlanStarter(Database& database, SessionCodes newCode) : m_database(database), m_newCode(std::move(newCode)) {}
 
 void PlanStarter::refuse(const QString& reason)
 {
     m_database.fail({StoreError::Kind::Refused, reason});
-}
-
-std::string PlanStarter::freeCode()
-{
-    for (int i = 0; i < kCodeTries; ++i) {
-        const std::string code = m_newCode();
-        Statement taken(m_database, QStringLiteral("SELECT 1 FROM session WHERE code = ?"));
-        if (taken.run(code) && !taken.next()) {
-            return code;
-        }
-    }
-    refuse(QStringLiteral("No free session code was found"));
-    return {};
 }
 
 void PlanStarter::refuseLoadOfBlocked(base::ClientId client, const std::vector<NewLift>& lifts, base::Date today)
@@ -59,7 +26,7 @@ void PlanStarter::refuseLoadOfBlocked(base::ClientId client, const std::vector<N
 void PlanStarter::book(base::ClientId client, const PlanToStart& plan, const PlannedVisit& visit, const std::vector<std::pair<lifts::Pattern, base::LiftId>>& lifts)
 {
     Statement same(m_database, QStringLiteral("SELECT 1 FROM session WHERE client_id = ? AND day = ? AND start_minute < ? AND start_minute + minutes > ? "
-                                              "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed')"));
+                                              "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed', 'withdrawn')"));
     if (same.run(client, visit.date, visit.startMinute + visit.minutes, visit.startMinute) && same.next()) {
         refuse(QStringLiteral("There is a session on %1 at that time already").arg(QString::fromStdString(visit.date.toString())));
         return;
@@ -67,7 +34,7 @@ void PlanStarter::book(base::ClientId client, const PlanToStart& plan, const Pla
     Statement insert(m_database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code) "
                                                 "VALUES (?, ?, ?, ?, ?, ?, 1, ?, ?, ?) RETURNING id"));
     const std::int64_t session = insert.runForId(client, plan.coach, visit.date, visit.startMinute, visit.minutes, plan.place,
-                                                 sessions::keyOf(sessions::SessionKind::Training), sessions::keyOf(sessions::SessionState::Planned), freeCode());
+                                                 sessions::keyOf(sessions::SessionKind::Training), sessions::keyOf(sessions::SessionState::Planned), freeSessionCode(m_database, m_newCode));
     int position = 0;
     for (const lifts::Pattern pattern : visit.patterns) {
         const auto lift = std::find_if(lifts.begin(), lifts.end(), [pattern](const auto& one) { return one.first == pattern; });

@@ -2,8 +2,8 @@
 
 #include "core/sessions/session.h"
 #include "core/store/client_inserts.h"
+#include "core/store/session_code.h"
 
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -29,7 +29,7 @@ struct PlanToStart {
 class PlanStarter {
 public:
     /// `newCode` answers an opaque text that no session has yet; it is asked again where one is taken.
-    PlanStarter(Database& database, std::function<std::string()> newCode);
+    PlanStarter(Database& database, SessionCodes newCode);
 
     /// Begins the lifts, books the sessions with their lifts, and closes the open plan. Refused where a lift of a pattern runs already, a setup
     /// cannot be, the client has a session at that time, or loaded work is blocked and a lift would carry a load on `today`.
@@ -45,14 +45,10 @@ private:
     void refuse(const QString& reason);
     void refuseLoadOfBlocked(base::ClientId client, const std::vector<NewLift>& lifts, base::Date today);
     void book(base::ClientId client, const PlanToStart& plan, const PlannedVisit& visit, const std::vector<std::pair<lifts::Pattern, base::LiftId>>& lifts);
-    [[nodiscard]] std::string freeCode();
     [[nodiscard]] bool isUntouched(base::ClientId client);
 
     Database& m_database;
-    std::function<std::string()> m_newCode;
+    SessionCodes m_newCode;
 };
-
-/// Eight letters and digits that are not easily taken for each other, at random.
-[[nodiscard]] std::string randomSessionCode();
 
 }  // namespace chalk::store

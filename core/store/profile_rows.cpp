@@ -152,7 +152,7 @@ NextSessionSearch::NextSessionSearch(Database& database)
                            QStringLiteral(" FROM session s WHERE s.client_id = ? AND s.day >= ? AND s.state IN ('planned', 'printed') "
                                           "ORDER BY s.day, s.start_minute LIMIT 1")),
       m_taken(database, QStringLiteral("SELECT count(*) FROM session WHERE day = ? AND start_minute = ? AND coach_id = ? "
-                                       "AND state NOT IN ('cancelled_in_time', 'cancelled_late')"))
+                                       "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'withdrawn')"))
 {
 }
 

@@ -100,7 +100,7 @@ void RosterReader::readWeeks(std::vector<RosterEntry>& entries, base::Date today
 
 void RosterReader::readSessions(std::vector<RosterEntry>& entries, base::Date today)
 {
-    Statement past(m_database, QStringLiteral("SELECT day, state, id FROM session WHERE client_id = ? AND day <= ? AND state NOT IN ('planned', 'printed') "
+    Statement past(m_database, QStringLiteral("SELECT day, state, id FROM session WHERE client_id = ? AND day <= ? AND state NOT IN ('planned', 'printed', 'withdrawn') "
                                               "ORDER BY day DESC, start_minute DESC LIMIT 12"));
     NextSessionSearch next(m_database);
     for (RosterEntry& entry : entries) {

@@ -25,7 +25,7 @@ std::vector<NamedSession> SessionReader::collect(Statement& rows)
 Result<std::vector<NamedSession>> SessionReader::on(base::Date day)
 {
     const Snapshot snapshot(m_database);
-    Statement rows(m_database, namedSessions("WHERE s.day = ? ORDER BY s.start_minute, s.coach_id, s.id"));
+    Statement rows(m_database, namedSessions("WHERE s.day = ? AND s.state <> 'withdrawn' ORDER BY s.start_minute, s.coach_id, s.id"));
     rows.run(day);
     return m_database.resultOf(collect(rows));
 }
@@ -33,7 +33,7 @@ Result<std::vector<NamedSession>> SessionReader::on(base::Date day)
 Result<std::vector<NamedSession>> SessionReader::of(base::ClientId client)
 {
     const Snapshot snapshot(m_database);
-    Statement rows(m_database, namedSessions("WHERE s.client_id = ? ORDER BY s.day DESC, s.start_minute DESC"));
+    Statement rows(m_database, namedSessions("WHERE s.client_id = ? AND s.state <> 'withdrawn' ORDER BY s.day DESC, s.start_minute DESC"));
     rows.run(client);
     return m_database.resultOf(collect(rows));
 }
@@ -41,7 +41,7 @@ Result<std::vector<NamedSession>> SessionReader::of(base::ClientId client)
 Result<std::optional<NamedSession>> SessionReader::withCode(const std::string& code)
 {
     const Snapshot snapshot(m_database);
-    Statement rows(m_database, namedSessions("WHERE s.code = ?"));
+    Statement rows(m_database, namedSessions("WHERE s.code = ? AND s.state <> 'withdrawn'"));
     rows.run(code);
     std::vector<NamedSession> found = collect(rows);
     return m_database.resultOf(found.empty() ? std::nullopt : std::optional(std::move(found.front())));

@@ -54,7 +54,7 @@ private:
     std::vector<sessions::Session> readSessions(base::ClientId client)
     {
         std::vector<sessions::Session> sessions;
-        Statement rows(m_database, QStringLiteral("SELECT ") + sessionColumns() + QStringLiteral(" FROM session s WHERE s.client_id = ? ORDER BY s.id"));
+        Statement rows(m_database, QStringLiteral("SELECT ") + sessionColumns() + QStringLiteral(" FROM session s WHERE s.client_id = ? AND s.state <> 'withdrawn' ORDER BY s.id"));
         rows.run(client);
         m_codes.clear();
         while (rows.next()) {

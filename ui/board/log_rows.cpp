@@ -118,6 +118,7 @@ QString notHeldText(SessionState state)
     case SessionState::Planned:
     case SessionState::Printed:
     case SessionState::Recorded:
+    case SessionState::Withdrawn:
         break;
     }
     return {};

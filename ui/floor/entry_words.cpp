@@ -221,6 +221,24 @@ QString correctionText(const EventBody& before, const EventBody& after, const st
     return sentences.join(QLatin1Char(' '));
 }
 
+QString takeBackText(const FloorLift& lift, base::Date day)
+{
+    const auto taken = takenBackOf(lift, day);
+    if (!taken) {
+        return floorText("What came later cannot stand without it, or nothing is saved.");
+    }
+    QStringList parts;
+    const QString with = dueText(taken->present, lift);
+    const QString without = dueText(taken->without, lift);
+    parts.append(with == without ? floorText("%1 is due either way.").arg(with) : floorText("Without it %1 is due, not %2.").arg(without, with));
+    if (taken->laterDecisions > 0) {
+        parts.append(taken->laterDecisions == 1 ? floorText("One later decision comes out otherwise.")
+                                                : floorText("%1 later decisions come out otherwise.").arg(taken->laterDecisions));
+    }
+    parts.append(floorText("Once more deletes it; undo brings it back."));
+    return parts.join(QLatin1Char(' '));
+}
+
 int painOf(const EventBody& body)
 {
     if (const auto* exposure = std::get_if<Exposure>(&body)) {

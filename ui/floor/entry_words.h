@@ -34,6 +34,8 @@ namespace chalk::ui::floor {
 /// What a correction made different, in sentences: the record, what is due now, and the later decisions.
 [[nodiscard]] QString correctionText(const progression::EventBody& before, const progression::EventBody& after, const store::ActOutcome& outcome,
                                      const FloorLift& lift);
+/// What taking a record back makes different, in sentences: what is due now, and how many later decisions.
+[[nodiscard]] QString takeBackText(const FloorLift& lift, base::Date day);
 /// 0 for what the coach did by hand.
 [[nodiscard]] int painOf(const progression::EventBody& body);
 

@@ -8,6 +8,7 @@
 #include "ui/floor/rehearsal_draft.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
@@ -51,11 +52,18 @@ struct FloorClient {
     [[nodiscard]] QString firstName() const;
 };
 
+/// What a session that nobody planned can be booked with.
+struct BookingChoices {
+    std::vector<clients::Client> clients;  ///< by name
+    std::vector<clients::Coach> coaches;
+};
+
 /// One slot of a day's run: the sessions of one coach at one time.
 struct RunSlot {
     int startMinute = 0;
     QString coach;
-    QString names;  ///< `Joaquin, Adaeze, Callum`
+    QString names;           ///< `Joaquin, Adaeze (missed), Callum`
+    QStringList firstNames;  ///< by session
     std::vector<sessions::Session> sessions;
 
     [[nodiscard]] bool isRecorded() const;

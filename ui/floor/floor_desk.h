@@ -67,6 +67,13 @@ public:
     SaveState save();
     /// Leaves the lift out of this session and goes to the next one, or takes it in again; what is saved stays.
     void skip();
+    /// Takes back what is saved for the lift. The first call asks, and message() says what it changes; the second does it.
+    SaveState takeBack();
+    /// Sets what became of a session of the run; withdrawing takes the booking away. False where it was refused, and runRefusal() says why.
+    bool setState(const sessions::Session& session, sessions::SessionState state);
+    /// Books a session of this day and chooses it.
+    bool book(const sessions::Session& session);
+    [[nodiscard]] const QString& runRefusal() const { return m_runRefusal; }
     /// Takes another lift of the client into the session and chooses it.
     void addLift(base::LiftId lift);
     /// Chooses the client's lift of that pattern, and takes it into the session where it is not planned. False where there is none.
@@ -81,6 +88,7 @@ private:
         bool isAdded = false;
     };
 
+    [[nodiscard]] QString nameIn(const sessions::Session& session) const;
     [[nodiscard]] FloorClient* editedClient();
     [[nodiscard]] FloorLift* editedLift();
     [[nodiscard]] DraftKey keyOf(const FloorLift& lift) const { return {client()->session.id, lift.id}; }
@@ -104,6 +112,8 @@ private:
     int m_clientIndex = -1;
     int m_liftIndex = -1;
     bool m_isDoubtAsked = false;
+    bool m_isTakeBackAsked = false;
+    QString m_runRefusal;  ///< why the last change of a session was not made
     QString m_failure;
     QString m_refusal;  ///< why the last save wrote nothing
     QString m_changed;  ///< what the last correction changed

@@ -8,11 +8,13 @@
 #include "ui/common/lock_words.h"
 #include "ui/common/look.h"
 #include "ui/common/page_header.h"
+#include "ui/floor/add_session_dialog.h"
 #include "ui/floor/card_pane.h"
 #include "ui/floor/client_tabs.h"
 #include "ui/floor/entry_pane.h"
 #include "ui/floor/lift_row_words.h"
 #include "ui/floor/run_list.h"
+#include "ui/floor/session_menu.h"
 
 #include <QKeyEvent>
 #include <QLabel>
@@ -78,8 +80,10 @@ void FloorPage::showDesk(bool isFocusMoved)
 {
     showRun();
     showTabs();
-    m_trouble->setVisible(!m_desk.failure().isEmpty());
-    m_trouble->setMessage({common::Signal::Pain, QStringLiteral("warning"), tr("The run could not be read."), m_desk.failure()});
+    const bool isRead = m_desk.failure().isEmpty();
+    m_trouble->setVisible(!isRead || !m_desk.runRefusal().isEmpty());
+    m_trouble->setMessage({common::Signal::Pain, QStringLiteral("warning"), isRead ? tr("Not changed.") : tr("The run could not be read."),
+                           isRead ? m_desk.runRefusal() : m_desk.failure()});
     const bool isFocusLost = !hasEntry() && m_recording->isAncestorOf(focusWidget());
     m_recording->setVisible(hasEntry());
     m_empty->setVisible(!hasEntry());
@@ -139,7 +143,8 @@ void FloorPage::showRows()
     m_table->scrollTo(m_rows->index(m_desk.liftIndex()));
     const FloorLift& lift = *m_desk.lift();
     m_skip->setText(lift.isSkipped ? tr("Take it in again") : tr("Skip lift"));
-    m_skip->setEnabled(lift.saved.isNone());
+    m_skip->setVisible(lift.saved.isNone());
+    m_delete->setVisible(!lift.saved.isNone());
     m_add->setEnabled(!m_desk.client()->others.empty());
 }
 
@@ -281,6 +286,53 @@ void FloorPage::skipLift()
     }
     m_desk.skip();
     showDesk(true);
+}
+
+void FloorPage::deleteRecord()
+{
+    if (!hasEntry()) {
+        return;
+    }
+    const SaveState state = m_desk.takeBack();
+    if (state == SaveState::Saved) {
+        m_cardOf = {};
+        Q_EMIT studioChanged();
+    }
+    showDesk(state == SaveState::Saved);
+}
+
+void FloorPage::addSession()
+{
+    const auto choices = m_services.presenter.bookingChoices(m_desk.day());
+    if (!choices) {
+        return;
+    }
+    constexpr int kMidMorning = 10 * 60;
+    AddSessionDialog dialog(m_services.look, *choices, m_desk.day(), m_desk.isToday() ? m_services.clock.minuteOfDay() : kMidMorning, this);
+    if (dialog.exec() != QDialog::Accepted || !dialog.session()) {
+        return;
+    }
+    if (m_desk.book(*dialog.session())) {
+        Q_EMIT studioChanged();
+    }
+    showDesk(true);
+}
+
+void FloorPage::offerStates(int slot, const QPoint& at)
+{
+    if (slot < 0 || slot >= static_cast<int>(m_desk.run().size())) {
+        return;
+    }
+    QMenu menu(this);
+    fillSessionMenu(menu, m_desk.run()[static_cast<std::size_t>(slot)], m_services.clock.today(), m_services.clock.minuteOfDay(),
+                    [this](const sessions::Session& session, sessions::SessionState state) {
+                        if (m_desk.setState(session, state)) {
+                            m_cardOf = {};
+                            Q_EMIT studioChanged();
+                        }
+                        showDesk(false);
+                    });
+    menu.exec(at);
 }
 
 void FloorPage::offerLifts()

@@ -99,6 +99,12 @@ private:
     void moveClient(int by);
     void moveSlot(int by);
     void skipLift();
+    /// Deletes what is saved for the lift, after saying what that changes.
+    void deleteRecord();
+    void addSession();
+    /// What can become of the sessions of a slot, at a place of the screen.
+    void offerStates(int slot, const QPoint& at);
+    [[nodiscard]] QWidget* buildRunFoot();
     void offerLifts();
     void emptyAction();
 
@@ -130,7 +136,9 @@ private:
     common::EmptyState* m_empty = nullptr;
     common::ActionButton* m_emptyAction = nullptr;
     common::ActionButton* m_today = nullptr;
+    common::ActionButton* m_states = nullptr;
     common::ActionButton* m_skip = nullptr;
+    common::ActionButton* m_delete = nullptr;
     common::ActionButton* m_add = nullptr;
     common::ActionButton* m_next = nullptr;
     QLabel* m_nextHint = nullptr;

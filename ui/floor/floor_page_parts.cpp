@@ -132,7 +132,14 @@ void FloorPage::buildRun()
     m_runList->setMouseTracking(true);
     m_runList->installEventFilter(this);
     m_runList->setItemDelegate(new RunDelegate(m_services.look, *m_runModel, m_runList));
-    m_runPanel->body()->addWidget(m_runList);
+    m_runPanel->body()->addWidget(m_runList, 1);
+    m_runPanel->body()->addWidget(floorRule(m_runPanel));
+    m_runPanel->body()->addWidget(buildRunFoot());
+    m_runList->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_runList, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
+        const QModelIndex row = m_runList->indexAt(at);
+        offerStates(row.isValid() ? row.row() : m_desk.slotIndex(), m_runList->viewport()->mapToGlobal(at));
+    });
     connect(m_runList->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) {
         // A list with the keys in it keeps them: Up and Down go on through the run.
         m_desk.chooseSlot(current.row());
@@ -140,6 +147,27 @@ void FloorPage::buildRun()
     });
     connect(m_runList, &QListView::clicked, this, [this] { showDesk(true); });
     connect(m_runList, &QListView::activated, this, [this] { showDesk(true); });
+}
+
+QWidget* FloorPage::buildRunFoot()
+{
+    auto* foot = new QWidget(m_runPanel);
+    auto* row = new QHBoxLayout(foot);
+    row->setContentsMargins(10, 8, 10, 8);
+    row->setSpacing(6);
+    auto* add = new common::ActionButton(m_services.look, tr("Add"), foot);
+    add->setIconName(QStringLiteral("plus"));
+    add->setAccessibleName(tr("Add a session, Alt+S"));
+    m_states = new common::ActionButton(m_services.look, tr("State"), foot);
+    m_states->setAccessibleName(tr("What became of the session, Alt+M"));
+    for (common::ActionButton* button : {add, m_states}) {
+        button->setButtonSize(common::ButtonSize::Small);
+        button->setToolTip(button->accessibleName());
+        row->addWidget(button, 1);
+    }
+    connect(add, &QPushButton::clicked, this, &FloorPage::addSession);
+    connect(m_states, &QPushButton::clicked, this, [this] { offerStates(m_desk.slotIndex(), m_states->mapToGlobal(QPoint(0, 0))); });
+    return foot;
 }
 
 void FloorPage::buildRecording()
@@ -191,6 +219,7 @@ QWidget* FloorPage::buildFoot()
     row->setContentsMargins(16, 10, 16, 10);
     row->setSpacing(8);
     m_skip = new common::ActionButton(m_services.look, tr("Skip lift"), foot);
+    m_delete = new common::ActionButton(m_services.look, tr("Delete record"), foot);
     m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
     m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
     m_next->setKind(common::ButtonKind::Primary);
@@ -198,7 +227,9 @@ QWidget* FloorPage::buildFoot()
     connect(m_skip, &QPushButton::clicked, this, &FloorPage::skipLift);
     connect(m_add, &QPushButton::clicked, this, &FloorPage::offerLifts);
     connect(m_next, &QPushButton::clicked, this, [this] { save(true); });
+    connect(m_delete, &QPushButton::clicked, this, &FloorPage::deleteRecord);
     row->addWidget(m_skip);
+    row->addWidget(m_delete);
     row->addWidget(m_add);
     row->addStretch(1);
     row->addWidget(m_next);
@@ -228,6 +259,9 @@ void FloorPage::buildActions()
     add(tr("Previous session of the run"), Qt::ALT | Qt::Key_Up, [this] { moveSlot(-1); });
     add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
     add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });
+    add(tr("Delete what is recorded for this lift"), Qt::ALT | Qt::Key_Delete, [this] { deleteRecord(); });
+    add(tr("Add a session that was not planned"), Qt::ALT | Qt::Key_S, [this] { addSession(); });
+    add(tr("What became of the session"), Qt::ALT | Qt::Key_M, [this] { offerStates(m_desk.slotIndex(), m_states->mapToGlobal(QPoint(0, 0))); });
     add(tr("The day before"), Qt::CTRL | Qt::Key_PageUp, [this] { goToDay(m_desk.day() - 1); });
     add(tr("The day after"), Qt::CTRL | Qt::Key_PageDown, [this] { goToDay(m_desk.day() + 1); });
     add(tr("Back to today"), Qt::CTRL | Qt::Key_Home, [this] { goToDay(m_services.clock.today()); });

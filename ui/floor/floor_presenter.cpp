@@ -2,8 +2,12 @@
 
 #include "core/sessions/session_lifts.h"
 #include "core/store/client_reader.h"
+#include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
+#include "core/store/session_writer.h"
+#include "core/store/studio_reader.h"
 #include "ui/common/formats.h"
+#include "ui/floor/session_words.h"
 
 #include <algorithm>
 
@@ -23,6 +27,18 @@ QString firstNameOf(const std::string& name)
 bool isOff(const sessions::Session& session)
 {
     return session.state == SessionState::CancelledInTime || session.state == SessionState::CancelledLate;
+}
+
+/// `Joaquin, Adaeze (missed)`: where one state holds for all it is said elsewhere.
+QString namesOf(const RunSlot& slot)
+{
+    const bool isOneState = std::all_of(slot.sessions.begin(), slot.sessions.end(), [&slot](const sessions::Session& one) { return one.state == slot.sessions.front().state; });
+    QStringList names;
+    for (std::size_t i = 0; i < slot.sessions.size(); ++i) {
+        const QString state = isOneState ? QString() : absenceText(slot.sessions[i].state);
+        names.append(state.isEmpty() ? slot.firstNames[static_cast<qsizetype>(i)] : QStringLiteral("%1 (%2)").arg(slot.firstNames[static_cast<qsizetype>(i)], state));
+    }
+    return names.join(QStringLiteral(", "));
 }
 
 bool isTraining(const progression::EventBody& body)
@@ -74,11 +90,14 @@ store::Result<std::vector<RunSlot>> FloorPresenter::run(base::Date day)
     for (const store::NamedSession& one : *sessions) {
         const QString coach = common::qstring(one.coachName);
         if (slots.empty() || slots.back().startMinute != one.session.startMinute || slots.back().coach != coach) {
-            slots.push_back({one.session.startMinute, coach, {}, {}});
+            slots.push_back({one.session.startMinute, coach, {}, {}, {}});
         }
         RunSlot& slot = slots.back();
-        slot.names += (slot.names.isEmpty() ? QString() : QStringLiteral(", ")) + firstNameOf(one.clientName);
+        slot.firstNames.append(firstNameOf(one.clientName));
         slot.sessions.push_back(one.session);
+    }
+    for (RunSlot& slot : slots) {
+        slot.names = namesOf(slot);
     }
     return slots;
 }
@@ -245,6 +264,63 @@ store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(cons
         return tl::make_unexpected(outcome.error());
     }
     return std::optional(*std::move(outcome));
+}
+
+store::Result<store::ActOutcome> FloorPresenter::setState(const sessions::Session& session, SessionState state)
+{
+    return store::RecordWriter(m_database, m_atUtc).setSessionState(session.id, state);
+}
+
+store::Result<BookingChoices> FloorPresenter::bookingChoices(base::Date day)
+{
+    const auto roster = store::RosterReader(m_database).read(day);
+    const auto coaches = store::StudioReader(m_database).coaches();
+    if (!roster || !coaches) {
+        return tl::make_unexpected(roster ? coaches.error() : roster.error());
+    }
+    BookingChoices choices;
+    for (const store::RosterEntry& entry : *roster) {
+        choices.clients.push_back(entry.client);
+    }
+    choices.coaches = *coaches;
+    return choices;
+}
+
+store::Result<store::ActOutcome> FloorPresenter::book(const sessions::Session& session)
+{
+    return store::SessionWriter(m_database, m_atUtc).book(session);
+}
+
+store::Result<store::ActOutcome> FloorPresenter::withdraw(const sessions::Session& session)
+{
+    return store::SessionWriter(m_database, m_atUtc).withdraw(session.id);
+}
+
+store::Result<store::ActOutcome> FloorPresenter::takeBack(const FloorLift& lift)
+{
+    return store::RecordWriter(m_database, m_atUtc).takeBack(lift.saved);
+}
+
+std::optional<TakenBack> takenBackOf(const FloorLift& lift, base::Date day)
+{
+    if (!lift.savedBody) {
+        return std::nullopt;
+    }
+    progression::LiftMachine with = lift.machine;
+    progression::LiftMachine without = lift.machine;
+    with.apply(day, *lift.savedBody);
+    TakenBack taken{with.prescriptionOn(day), without.prescriptionOn(day)};
+    for (const progression::Event& event : lift.later) {
+        if (without.faultOf(event.body) || with.faultOf(event.body)) {
+            return std::nullopt;
+        }
+        const auto rulesWith = with.apply(event.date, event.body);
+        const auto rulesWithout = without.apply(event.date, event.body);
+        taken.laterDecisions += rulesWith == rulesWithout ? 0 : 1;
+        taken.present = with.prescriptionOn(event.date);
+        taken.without = without.prescriptionOn(event.date);
+    }
+    return taken;
 }
 
 std::optional<Preview> previewOf(const FloorLift& lift, const progression::EventBody& body, base::Date day)

@@ -35,6 +35,15 @@ public:
 
     /// Saves one lift of a session, or corrects what was saved for it.
     [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body);
+    /// Sets what became of a session.
+    [[nodiscard]] store::Result<store::ActOutcome> setState(const sessions::Session& session, sessions::SessionState state);
+    /// Who can be booked on a day, by name, and the coaches; the client's own coach first is for the caller.
+    [[nodiscard]] store::Result<BookingChoices> bookingChoices(base::Date day);
+    [[nodiscard]] store::Result<store::ActOutcome> book(const sessions::Session& session);
+    /// Takes a booking away in which nothing was recorded.
+    [[nodiscard]] store::Result<store::ActOutcome> withdraw(const sessions::Session& session);
+    /// Takes back what was recorded for a lift.
+    [[nodiscard]] store::Result<store::ActOutcome> takeBack(const FloorLift& lift);
     /// Sessions whose cards were printed: those that are planned count as printed then. Nothing where none was.
     [[nodiscard]] store::Result<std::optional<store::ActOutcome>> markPrinted(const std::vector<sessions::Session>& sessions);
 
@@ -45,6 +54,15 @@ private:
     const lifts::Catalogue& m_catalogue;
     std::function<QString()> m_atUtc;
 };
+
+/// What is different later once a record is taken back.
+struct TakenBack {
+    progression::Prescription present;    ///< due now, with the record
+    progression::Prescription without;    ///< due now, without it
+    int laterDecisions = 0;               ///< of later sessions that come out otherwise
+};
+/// Judged on copies of the lift; nothing where nothing is saved, or what came later cannot stand without it.
+[[nodiscard]] std::optional<TakenBack> takenBackOf(const FloorLift& lift, base::Date day);
 
 /// What follows from a record, judged on a copy of the lift.
 struct Preview {

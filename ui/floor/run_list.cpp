@@ -4,9 +4,12 @@
 #include "ui/common/icon_store.h"
 #include "ui/common/look.h"
 #include "ui/common/wrapped_text.h"
+#include "ui/floor/session_words.h"
 
 #include <QAbstractItemView>
 #include <QPainter>
+
+#include <algorithm>
 
 namespace chalk::ui::floor {
 
@@ -58,11 +61,10 @@ QString RunModel::note(int index) const
     if (one.isRecorded()) {
         return tr("%1 · recorded").arg(one.coach);
     }
-    if (one.isCalledOff()) {
-        return tr("%1 · called off").arg(one.coach);
-    }
     if (!one.isOpen()) {
-        return tr("%1 · missed").arg(one.coach);
+        const QString absence = absenceText(one.sessions.front().state);
+        const bool isOneState = std::all_of(one.sessions.begin(), one.sessions.end(), [&one](const sessions::Session& each) { return each.state == one.sessions.front().state; });
+        return isOneState ? tr("%1 · %2").arg(one.coach, absence) : one.isCalledOff() ? tr("%1 · called off").arg(one.coach) : tr("%1 · nobody came").arg(one.coach);
     }
     return one.isPrinted() ? tr("%1 · card printed").arg(one.coach) : one.coach;
 }

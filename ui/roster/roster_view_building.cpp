@@ -53,6 +53,7 @@ common::Attendance attendanceOf(sessions::SessionState state)
         return common::Attendance::Missed;
     case sessions::SessionState::Planned:
     case sessions::SessionState::Printed:
+    case sessions::SessionState::Withdrawn:
         break;
     }
     return common::Attendance::None;

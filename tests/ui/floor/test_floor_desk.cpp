@@ -233,4 +233,61 @@ TEST_F(FloorDeskTest, ADayWithoutSessionsIsEmpty)
     EXPECT_FALSE(m_desk.choose(base::ClientId(1), {}));
 }
 
+TEST_F(FloorDeskTest, ARecordIsDeletedAfterSayingWhatThatChanges)
+{
+    const base::LiftId squat = m_desk.lift()->id;
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    m_desk.choosePattern(lifts::Pattern::Squat);
+    EXPECT_EQ(m_desk.takeBack(), SaveState::Asked);
+    EXPECT_EQ(entriesOf(squat), 6U) << "asked, not done";
+    EXPECT_TRUE(says().contains(QStringLiteral("Without it 2 × 5–10 at 50 kg is due, not 2 × 5–10 at 55 kg."))) << says().toStdString();
+    EXPECT_EQ(m_desk.takeBack(), SaveState::Saved);
+    EXPECT_EQ(entriesOf(squat), 5U);
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Back squat deleted for Ada"));
+    m_acts.undo();
+    EXPECT_EQ(entriesOf(squat), 6U);
+}
+
+TEST_F(FloorDeskTest, MovingOnForgetsTheQuestion)
+{
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    const auto choose = [this] { m_desk.choosePattern(lifts::Pattern::Squat); };
+    choose();
+    ASSERT_EQ(m_desk.takeBack(), SaveState::Asked);
+    m_desk.moveLift(1);
+    choose();
+    EXPECT_EQ(m_desk.takeBack(), SaveState::Asked);
+}
+
+TEST_F(FloorDeskTest, NothingSavedIsNothingToDelete)
+{
+    EXPECT_EQ(m_desk.takeBack(), SaveState::Refused);
+}
+
+TEST_F(FloorDeskTest, ASessionIsMarkedAndUndoPlansItAgain)
+{
+    const sessions::Session ada = m_desk.run().front().sessions.front();
+    ASSERT_TRUE(m_desk.setState(ada, sessions::SessionState::CancelledLate));
+    EXPECT_TRUE(m_desk.run().front().isCalledOff());
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Ada called off late"));
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_TRUE(m_desk.run().front().isOpen());
+}
+
+TEST_F(FloorDeskTest, ASessionThatNobodyPlannedIsAddedAndChosen)
+{
+    sessions::Session extra = m_desk.run().front().sessions.front();
+    extra.startMinute = 20 * 60;
+    const std::size_t before = m_desk.run().size();
+    ASSERT_TRUE(m_desk.book(extra));
+    EXPECT_EQ(m_desk.run().size(), before + 1);
+    EXPECT_FALSE(m_desk.book(extra));
+    EXPECT_TRUE(m_desk.runRefusal().contains(QStringLiteral("at that time already")));
+    ASSERT_TRUE(m_desk.setState(m_desk.run().back().sessions.front(), sessions::SessionState::Withdrawn));
+    EXPECT_EQ(m_desk.run().size(), before);
+}
+
 }  // namespace chalk::ui::floor
