@@ -135,6 +135,7 @@ void CardDialog::buildChoices(QVBoxLayout& column)
     m_initials = new QCheckBox(tr("Initials only"), this);
     m_initials->setToolTip(tr("Clients’ names as initials, for paper that lies open"));
     m_days->hide();
+    m_layouts->setAvailable(static_cast<int>(SheetLayout::Group), m_cards.size() > 1);
     m_layouts->setChosen(0);
     m_days->setChosen(0);
     m_papers->setChosen(static_cast<int>(m_request.family));

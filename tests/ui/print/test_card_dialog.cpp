@@ -6,6 +6,7 @@
 #include "tests/ui/print/sheet_checks.h"
 #include "ui/common/look.h"
 
+#include <QAbstractButton>
 #include <QFile>
 #include <QPrinter>
 #include <QSignalSpy>
@@ -118,6 +119,17 @@ TEST_F(CardDialogTest, InitialsAloneAreShownAndNotInTheFilesName)
     m_dialogs.paths = {m_folder.filePath(QStringLiteral("a.pdf"))};
     dialog.save();
     EXPECT_EQ(m_dialogs.askedFiles.front().suggestion, QStringLiteral("cards-2026-11-24.pdf"));
+}
+
+TEST_F(CardDialogTest, OneClientAloneIsNoGroup)
+{
+    const auto isOffered = [](CardDialog& dialog, const char* text) {
+        const auto buttons = dialog.findChildren<QAbstractButton*>();
+        return std::any_of(buttons.begin(), buttons.end(), [text](const QAbstractButton* one) { return one->text() == QLatin1String(text) && one->isVisible(); });
+    };
+    EXPECT_FALSE(isOffered(open({test::ferroCard()}), "Group"));
+    EXPECT_TRUE(isOffered(*m_dialog, "Four"));
+    EXPECT_TRUE(isOffered(open({test::ferroCard(), test::crowdedCard()}), "Group"));
 }
 
 TEST_F(CardDialogTest, TheWeekIsReadWhenItIsAskedFor)
