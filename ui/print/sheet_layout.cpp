@@ -6,6 +6,8 @@
 #include "ui/print/week_sheet.h"
 
 #include <algorithm>
+#include <map>
+#include <string>
 
 namespace chalk::ui::print {
 
@@ -34,10 +36,26 @@ void append(std::vector<Sheet>& sheets, std::vector<Sheet> more)
     sheets.insert(sheets.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
+/// Clients who share a name, as initials do, are told apart by a number.
+void numberAlikeNames(std::vector<CardContent>& slot)
+{
+    std::map<std::string, int> count;
+    for (const CardContent& card : slot) {
+        ++count[card.clientName];
+    }
+    std::map<std::string, int> number;
+    for (CardContent& card : slot) {
+        if (count[card.clientName] > 1) {
+            card.clientName += ' ' + std::to_string(++number[card.clientName]);
+        }
+    }
+}
+
 std::vector<Sheet> allGroups(std::span<const CardContent> cards, const SheetRequest& request, PaperSize paper)
 {
     std::vector<Sheet> sheets;
     for (auto& slot : together(cards, [](const CardContent& a, const CardContent& b) { return a.date == b.date && a.startMinute == b.startMinute; })) {
+        numberAlikeNames(slot);
         for (const auto& group : planning::inGroups(std::move(slot))) {
             append(sheets, groupSheets(planning::groupSessionOf(group, request.stations), paper));
         }

@@ -70,6 +70,17 @@ TEST(SheetLayout, InitialsAloneAndClientsWhoShareThemStayApart)
     EXPECT_EQ(sheetsOf(twoByTwo(), request).size(), 2U) << "two clients, two weeks";
 }
 
+TEST(SheetLayout, WhoSharesInitialsInAGroupIsToldApartByANumber)
+{
+    SheetRequest request;
+    request.layout = SheetLayout::Group;
+    request.hasInitialsOnly = true;
+    const QStringList texts = textOf(sheetsOf(twoByTwo(), request)).split(QLatin1Char('\n'));
+    EXPECT_TRUE(texts.contains(QStringLiteral("J. F. 1")));
+    EXPECT_TRUE(texts.contains(QStringLiteral("J. F. 2")));
+    EXPECT_FALSE(texts.contains(QStringLiteral("J. F.")));
+}
+
 TEST(SheetLayout, NoCardsAreNoSheets)
 {
     SheetRequest request;
