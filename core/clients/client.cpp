@@ -2,6 +2,8 @@
 
 #include "core/base/enum_keys.h"
 
+#include <vector>
+
 namespace chalk::clients {
 
 namespace {
@@ -20,6 +22,22 @@ std::string firstCharacterOf(std::string_view word)
         first[0] = static_cast<char>(first[0] - 'a' + 'A');
     }
     return first;
+}
+
+/// Of the first and the last word.
+std::vector<std::string> firstLettersOf(std::string_view name)
+{
+    const auto first = name.find_first_not_of(' ');
+    if (first == std::string_view::npos) {
+        return {};
+    }
+    const auto end = name.find_last_not_of(' ') + 1;
+    const std::string_view trimmed = name.substr(first, end - first);
+    std::vector<std::string> letters{firstCharacterOf(trimmed)};
+    if (const auto space = trimmed.rfind(' '); space != std::string_view::npos) {
+        letters.push_back(firstCharacterOf(trimmed.substr(space + 1)));
+    }
+    return letters;
 }
 
 }  // namespace
@@ -51,16 +69,18 @@ std::optional<ClearanceState> clearanceStateOf(std::string_view key)
 
 std::string initialsOf(const std::string& name)
 {
-    const std::string_view view = name;
-    const auto first = view.find_first_not_of(' ');
-    if (first == std::string_view::npos) {
-        return {};
+    std::string initials;
+    for (const std::string& letter : firstLettersOf(name)) {
+        initials += letter;
     }
-    const auto end = view.find_last_not_of(' ') + 1;
-    const std::string_view trimmed = view.substr(first, end - first);
-    std::string initials = firstCharacterOf(trimmed);
-    if (const auto space = trimmed.rfind(' '); space != std::string_view::npos) {
-        initials += firstCharacterOf(trimmed.substr(space + 1));
+    return initials;
+}
+
+std::string dottedInitialsOf(const std::string& name)
+{
+    std::string initials;
+    for (const std::string& letter : firstLettersOf(name)) {
+        initials += (initials.empty() ? "" : " ") + letter + '.';
     }
     return initials;
 }

@@ -73,5 +73,7 @@ struct Clearance {
 
 /// `JF` for Joaquin Ferro: the first letters of the first and the last word, upper case.
 [[nodiscard]] std::string initialsOf(const std::string& name);
+/// `J. F.` for Joaquin Ferro: the same letters, each with a point.
+[[nodiscard]] std::string dottedInitialsOf(const std::string& name);
 
 }  // namespace chalk::clients

@@ -71,6 +71,8 @@ CardLift liftOf(const LiftDue& due, base::Date day, std::array<bool, 2>& isWarm)
     lift.unit = machine.setup().unit;
     lift.measure = machine.kit().measure;
     lift.equipment = due.exercise->equipment;
+    lift.pattern = due.exercise->pattern;
+    lift.station = due.exercise->station;
     lift.pieces = machine.kit().pieces;
     lift.cues = due.exercise->cues;
     switch (next.kind) {
@@ -110,6 +112,7 @@ std::vector<std::string> drillsFor(const CardRequest& request, std::span<const l
 CardContent cardContentOf(const CardRequest& request)
 {
     CardContent content;
+    content.client = request.client.id;
     content.clientName = request.client.name;
     content.date = request.session.date;
     content.startMinute = request.session.startMinute;
@@ -130,6 +133,12 @@ CardContent cardContentOf(const CardRequest& request)
         content.lifts.push_back(liftOf(due, content.date, isWarm));
     }
     return content;
+}
+
+CardContent withInitials(CardContent card)
+{
+    card.clientName = clients::dottedInitialsOf(card.clientName);
+    return card;
 }
 
 }  // namespace chalk::sessions

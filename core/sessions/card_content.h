@@ -39,6 +39,8 @@ struct CardLift {
     base::MassUnit unit = base::MassUnit::Kilogram;
     lifts::Measure measure = lifts::Measure::Reps;
     lifts::EquipmentKind equipment = lifts::EquipmentKind::None;
+    lifts::Pattern pattern = lifts::Pattern::Squat;
+    lifts::Station station = lifts::Station::Floor;  ///< where it is done
     int pieces = 1;
     base::Load load;
     int sets = 0;
@@ -58,6 +60,7 @@ struct CardLift {
 
 /// All that a session card says; how it is worded and drawn is not said here.
 struct CardContent {
+    base::ClientId client;
     std::string clientName;
     base::Date date;
     int startMinute = 0;
@@ -92,5 +95,8 @@ struct CardRequest {
 /// The card of a session: each lift's prescription on its day, plates, warm-up, and the cautions in force. Whether the client may
 /// train at all (see clients::isBlocked) is for the caller to ask.
 [[nodiscard]] CardContent cardContentOf(const CardRequest& request);
+
+/// The same card with `J. F.` in place of the client's name: for paper that lies open. The coach's name stays.
+[[nodiscard]] CardContent withInitials(CardContent card);
 
 }  // namespace chalk::sessions

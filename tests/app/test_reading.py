@@ -84,8 +84,65 @@ class Cards(StudioTest):
         self.assertEqual(answer["withheld"], ["Beatrix Lowe"])
         self.assertNotIn("Beatrix", self.text_of(self.path("day.pdf")))
 
-    def test_paper_that_does_not_exist(self):
+    def test_paper_that_does_not_exist_or_does_not_go_with_the_layout(self):
         self.assertIn("--paper", self.refused(*self.on_studio("cards", "--paper", "a2")))
+        self.assertIn("--paper", self.refused(*self.on_studio("cards", "--paper", "a4")))
+        for layout in ("four", "group", "week", "report"):
+            self.assertIn("--paper", self.refused(*self.on_studio("cards", "--layout", layout, "--paper", "a5")))
+
+    def test_layouts_weeks_and_stations_that_do_not_exist(self):
+        self.assertIn("--layout", self.refused(*self.on_studio("cards", "--layout", "eight")))
+        for week in ("2026-W54", "48", "2026-11-24", ""):
+            self.assertIn("--week", self.refused(*self.on_studio("cards", "--week", week)))
+        for stations in ("rack", "rack=0", "rack=21", "rack=two", "floor=2", "sauna=1", ""):
+            self.assertIn("--stations", self.refused(*self.on_studio("cards", "--layout", "group", "--stations", stations)))
+
+    def test_four_cards_share_a_sheet(self):
+        cards = self.good_json(*self.on_studio("cards", "--out", "day.pdf"))["cards"]
+        answer = self.good_json(*self.on_studio("cards", "--layout", "four", "--paper", "letter", "--out", "four.pdf"))
+        self.assertEqual(answer["cards"], cards)
+        self.assertLess(answer["sheets"], cards)
+        self.assertIn("Beatrix Lowe", self.text_of(self.path("four.pdf")))
+
+    def test_everybody_of_a_time_is_on_the_group_sheet(self):
+        answer = self.good_json(*self.on_studio("cards", "--layout", "group"))
+        self.assertEqual(answer["file"], f"groups-{DAY}.pdf")
+        text = self.text_of(self.path(answer["file"]))
+        self.assertIn("Beatrix Lowe", text)
+        self.assertIn("Wednesday 25 November", text)
+        narrow = self.good_json(*self.on_studio("cards", "--layout", "group", "--stations", "rack=1,bench=1,machine=1", "--out", "narrow.pdf"))
+        self.assertEqual(narrow["cards"], answer["cards"])
+
+    def test_a_week_holds_every_day_with_an_open_session(self):
+        answer = self.good_json(*self.on_studio("cards", "--layout", "week", "--client", "Ferro"))
+        self.assertEqual(answer["file"], "weeks-2026-W48.pdf")
+        text = self.text_of(self.path(answer["file"]))
+        self.assertIn("Joaquin Ferro", text)
+        self.assertIn("Week 48, 23 Nov – 29 Nov 2026", text)
+        self.assertEqual(text.count("Felt"), answer["cards"])
+        next_week = self.good_json(*self.on_studio("cards", "--week", "2026-W49", "--out", "next.pdf"))
+        self.assertGreater(next_week["cards"], 0)
+        self.assertEqual(next_week["sheets"], next_week["cards"])
+
+    def test_a_report_says_what_the_record_says(self):
+        answer = self.good_json(*self.on_studio("cards", "--layout", "report", "--client", "Ferro"))
+        self.assertEqual((answer["file"], answer["reports"], answer["sheets"]), (f"reports-{DAY}.pdf", 1, 1))
+        text = self.text_of(self.path(answer["file"]))
+        self.assertIn("Joaquin Ferro", text)
+        self.assertRegex(text, r"You came to \d+ of \d+ sessions")
+        everybody = self.good_json(*self.on_studio("cards", "--layout", "report", "--out", "all.pdf"))
+        self.assertGreater(everybody["reports"], 10)
+        nobody = self.run_program(*self.on_studio("cards", "--layout", "report", "--client", "Nobody of that name"))
+        self.assertEqual(nobody.returncode, 1)
+
+    def test_initials_in_place_of_names(self):
+        for layout in ("card", "four", "group", "week", "report"):
+            file = f"{layout}.pdf"
+            self.good(*self.on_studio("cards", "--layout", layout, "--initials", "--out", file))
+            text = self.text_of(self.path(file))
+            self.assertIn("J. F." if layout in ("week", "report") else "B. L.", text)
+            for part in ("Beatrix", "Lowe", "Joaquin", "Ferro"):
+                self.assertNotIn(part, text, layout)
 
     def test_a_place_that_cannot_be_written(self):
         done = self.run_program(*self.on_studio("cards", "--out", "no/such/folder/day.pdf"))

@@ -25,15 +25,15 @@ void CardDesk::showClient(base::ClientId client, QWidget* parent)
     const base::Date today = m_services.clock.today();
     auto one = m_services.presenter.forCard(client, today, m_services.clock.minuteOfDay());
     if (one) {
-        show({*std::move(one)}, today, {}, parent);
+        show({*std::move(one)}, today, client, {}, parent);
     } else {
-        show({}, today, one.error().message, parent);
+        show({}, today, client, one.error().message, parent);
     }
 }
 
 void CardDesk::showSession(const FloorClient& client, QWidget* parent)
 {
-    show({client}, client.session.date, {}, parent);
+    show({client}, client.session.date, client.client.id, {}, parent);
 }
 
 void CardDesk::showDay(base::Date day, QWidget* parent)
@@ -53,10 +53,21 @@ void CardDesk::showDay(base::Date day, QWidget* parent)
                        clients->end());
         all.insert(all.end(), std::make_move_iterator(clients->begin()), std::make_move_iterator(clients->end()));
     }
-    show(all, day, failure, parent);
+    show(all, day, {}, failure, parent);
 }
 
-void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, const QString& failure, QWidget* parent)
+std::vector<sessions::CardContent> CardDesk::readWeek(base::Date day, base::ClientId client)
+{
+    auto week = m_services.presenter.weekCards(day, client);
+    if (!week) {
+        m_dialog->sayFailure(week.error().message);
+        return {};
+    }
+    m_weekSessions = std::move(week->sessions);
+    return std::move(week->cards);
+}
+
+void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, base::ClientId weekOf, const QString& failure, QWidget* parent)
 {
     std::vector<sessions::CardContent> cards;
     std::vector<sessions::Session> sessions;
@@ -75,7 +86,8 @@ void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, con
     if (!failure.isEmpty()) {
         m_dialog->sayFailure(failure);
     }
-    connect(m_dialog, &print::CardDialog::cardsMade, this, [this, sessions] { note(sessions); });
+    m_dialog->offerWeek(m_services.clock.today(), [this, day, weekOf] { return readWeek(day, weekOf); });
+    connect(m_dialog, &print::CardDialog::cardsMade, this, [this, sessions] { note(m_dialog->isWholeWeek() ? m_weekSessions : sessions); });
     m_dialog->open();
 }
 

@@ -38,11 +38,14 @@ Q_SIGNALS:
     void studioChanged();
 
 private:
-    void show(const std::vector<FloorClient>& clients, base::Date day, const QString& failure, QWidget* parent);
+    /// `weekOf` is whose week is offered beside it; everybody's for none.
+    void show(const std::vector<FloorClient>& clients, base::Date day, base::ClientId weekOf, const QString& failure, QWidget* parent);
+    [[nodiscard]] std::vector<sessions::CardContent> readWeek(base::Date day, base::ClientId client);
     void note(const std::vector<sessions::Session>& sessions);
 
     CardDeskServices m_services;
     QPointer<print::CardDialog> m_dialog;
+    std::vector<sessions::Session> m_weekSessions;  ///< of the week that the dialog has read
 };
 
 }  // namespace chalk::ui::floor

@@ -241,6 +241,12 @@ sessions::CardContent FloorPresenter::cardOf(const FloorClient& client) const
     return sessions::cardContentOf({client.client, client.session, client.coach.toStdString(), 0, client.cautions, due, m_catalogue});
 }
 
+store::Result<store::CardsRead> FloorPresenter::weekCards(base::Date day, base::ClientId client)
+{
+    constexpr int kDaysOfWeek = 7;
+    return store::CardReader(m_database, m_catalogue).read({day - day.weekday(), kDaysOfWeek, true, {}, client});
+}
+
 store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body)
 {
     store::RecordWriter writer(m_database, m_atUtc);

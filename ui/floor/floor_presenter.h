@@ -2,6 +2,7 @@
 
 #include "core/lifts/catalogue.h"
 #include "core/sessions/card_content.h"
+#include "core/store/card_reader.h"
 #include "core/store/client_reader.h"
 #include "core/store/history_reader.h"
 #include "core/store/record_writer.h"
@@ -32,6 +33,9 @@ public:
 
     /// The card of a session, as it is printed before it.
     [[nodiscard]] sessions::CardContent cardOf(const FloorClient& client) const;
+
+    /// The cards of the open sessions in the week of `day`: everybody's, or one client's.
+    [[nodiscard]] store::Result<store::CardsRead> weekCards(base::Date day, base::ClientId client);
 
     /// Saves one lift of a session, or corrects what was saved for it.
     [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body);

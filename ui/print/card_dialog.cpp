@@ -5,10 +5,11 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/segmented_choice.h"
-#include "ui/print/card_preview.h"
 #include "ui/print/card_printing.h"
+#include "ui/print/sheet_preview.h"
 #include "ui/print/sheet_printing.h"
 
+#include <QCheckBox>
 #include <QDir>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -28,9 +29,14 @@ constexpr int kDialogWidth = 760;
 constexpr int kDialogHeight = 640;
 constexpr int kToolsWidth = 268;
 
-PaperSize paperOfLocale()
+PaperFamily familyOfLocale()
 {
-    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? PaperSize::HalfLetter : PaperSize::A5;
+    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? PaperFamily::NorthAmerican : PaperFamily::Iso;
+}
+
+base::Date dateOf(const QDate& day)
+{
+    return base::Date::fromDays(static_cast<std::int32_t>(QDate(1970, 1, 1).daysTo(day)));
 }
 
 }  // namespace
@@ -42,12 +48,14 @@ std::function<bool(QPrinter&, QWidget*)> CardDialogServices::standardPrinterChoi
 
 CardDialog::CardDialog(const CardDialogServices& services, std::vector<sessions::CardContent> cards, const QDate& day, const QStringList& withheld,
                        QWidget* parent)
-    : QDialog(parent), m_services(services), m_cards(std::move(cards)), m_day(day), m_withheld(withheld), m_paper(paperOfLocale())
+    : QDialog(parent), m_services(services), m_cards(std::move(cards)), m_day(day), m_withheld(withheld)
 {
+    m_request.family = familyOfLocale();
+    m_request.asOf = dateOf(day);
     setWindowTitle(tr("Cards"));
     resize(kDialogWidth, kDialogHeight);
     build();
-    setPaper(m_paper);
+    layOut();
     if (!m_withheld.isEmpty()) {
         say(common::Signal::Pain, QStringLiteral("clearance"), tr("No card for %1.").arg(m_withheld.join(QStringLiteral(", "))),
             tr("Clearance is not on file."));
@@ -61,8 +69,7 @@ void CardDialog::build()
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(20, 20, 20, 20);
     row->setSpacing(20);
-    m_preview = new CardPreview(this);
-    m_preview->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    m_preview = new SheetPreview(this);
     auto* desk = new QWidget(this);
     desk->setProperty("ground", QStringLiteral("sunken"));
     auto* around = new QVBoxLayout(desk);
@@ -78,86 +85,167 @@ void CardDialog::build()
     row->addWidget(tools);
 }
 
+common::ActionButton* CardDialog::button(const QString& text, const QString& icon, const QString& keys, const std::function<void()>& does)
+{
+    auto* made = new common::ActionButton(m_services.look, text, this);
+    made->setIconName(icon);
+    made->setKeyText(keys);
+    made->setAutoDefault(false);
+    connect(made, &QPushButton::clicked, this, does);
+    return made;
+}
+
 void CardDialog::buildTools(QVBoxLayout& column)
 {
-    const common::Look& look = m_services.look;
-    const auto button = [&](const QString& text, const QString& icon, const QString& keys, auto does) {
-        auto* made = new common::ActionButton(look, text, this);
-        made->setIconName(icon);
-        made->setKeyText(keys);
-        made->setAutoDefault(false);
-        connect(made, &QPushButton::clicked, this, does);
-        return made;
-    };
     m_title = new QLabel(this);
     m_title->setProperty("role", QStringLiteral("section"));
     m_title->setWordWrap(true);
     m_where = new QLabel(this);
     m_where->setProperty("role", QStringLiteral("secondary"));
-    m_papers = new common::SegmentedChoice(tr("Paper"), {{tr("A5")}, {tr("Half Letter")}}, this);
-    connect(m_papers, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setPaper(static_cast<PaperSize>(choice)); });
     m_before = button(tr("Before"), QStringLiteral("left"), {}, [this] { showSheet(m_sheet - 1); });
     m_after = button(tr("Next"), QStringLiteral("right"), {}, [this] { showSheet(m_sheet + 1); });
     auto* steps = new QHBoxLayout;
     steps->addWidget(m_before);
     steps->addWidget(m_after);
     steps->addStretch(1);
-    m_banner = new common::Banner(look, this);
+    m_banner = new common::Banner(m_services.look, this);
     m_banner->hide();
     m_print = button(tr("Print…"), QStringLiteral("print"), tr("Ctrl P"), [this] { print(); });
     m_print->setKind(common::ButtonKind::Primary);
     m_print->setDefault(true);
     m_save = button(tr("Save as PDF…"), {}, tr("Ctrl S"), [this] { save(); });
-    auto* close = button(tr("Close"), {}, tr("Esc"), [this] { reject(); });
     column.addWidget(m_title);
     column.addWidget(m_where);
     column.addLayout(steps);
-    column.addWidget(m_papers);
+    buildChoices(column);
     column.addWidget(m_banner);
     column.addStretch(1);
     column.addWidget(m_print);
     column.addWidget(m_save);
-    column.addWidget(close);
+    column.addWidget(button(tr("Close"), {}, tr("Esc"), [this] { reject(); }));
+    addKeys();
+    m_print->setFocus();
+}
+
+void CardDialog::buildChoices(QVBoxLayout& column)
+{
+    m_layouts = new common::SegmentedChoice(tr("Layout"), {{tr("Card")}, {tr("Four")}, {tr("Group")}, {tr("Week")}}, this);
+    m_days = new common::SegmentedChoice(tr("Days"), {{tr("This day")}, {tr("Whole week")}}, this);
+    m_papers = new common::SegmentedChoice(tr("Paper"), {{tr("A4, A5")}, {tr("Letter, half")}}, this);
+    m_initials = new QCheckBox(tr("Initials only"), this);
+    m_initials->setToolTip(tr("Clients’ names as initials, for paper that lies open"));
+    m_days->hide();
+    m_layouts->setAvailable(static_cast<int>(SheetLayout::Group), m_cards.size() > 1);
+    m_layouts->setChosen(0);
+    m_days->setChosen(0);
+    m_papers->setChosen(static_cast<int>(m_request.family));
+    connect(m_layouts, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setLayoutOfSheets(static_cast<SheetLayout>(choice)); });
+    connect(m_days, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setWholeWeek(choice == 1); });
+    connect(m_papers, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setFamily(static_cast<PaperFamily>(choice)); });
+    connect(m_initials, &QCheckBox::toggled, this, &CardDialog::setInitialsOnly);
+    for (common::SegmentedChoice* choice : {m_layouts, m_days, m_papers}) {
+        choice->setCompact();
+        column.addWidget(choice);
+    }
+    column.addWidget(m_initials);
+}
+
+void CardDialog::addKeys()
+{
     const auto key = [this](const QKeySequence& keys, auto does) { connect(new QShortcut(keys, this), &QShortcut::activated, this, does); };
     key(QKeySequence::Print, [this] { print(); });
     key(QKeySequence::Save, [this] { save(); });
     key(Qt::Key_PageUp, [this] { showSheet(m_sheet - 1); });
     key(Qt::Key_PageDown, [this] { showSheet(m_sheet + 1); });
-    m_print->setFocus();
 }
 
-int CardDialog::sheetCount() const
+void CardDialog::offerWeek(base::Date today, std::function<std::vector<sessions::CardContent>()> week)
 {
-    int count = 0;
-    for (const sessions::CardContent& card : m_cards) {
-        count += print::sheetCount(card, m_paper);
+    m_request.asOf = today;
+    m_readWeek = std::move(week);
+    m_days->setVisible(m_readWeek != nullptr && m_request.layout != SheetLayout::Week);
+}
+
+bool CardDialog::isWholeWeek() const
+{
+    return m_readWeek != nullptr && (m_isWeekWanted || m_request.layout == SheetLayout::Week);
+}
+
+const std::vector<sessions::CardContent>& CardDialog::shown()
+{
+    if (!isWholeWeek()) {
+        return m_cards;
     }
-    return count;
+    if (!m_week) {
+        m_week = m_readWeek();
+    }
+    return *m_week;
 }
 
-void CardDialog::setPaper(PaperSize paper)
+void CardDialog::layOut()
 {
-    m_paper = paper;
-    m_papers->setChosen(static_cast<int>(paper));
-    m_preview->setPaper(paper);
+    m_sheets = sheetsOf(shown(), m_request);
     showSheet(m_sheet);
+}
+
+void CardDialog::setFamily(PaperFamily family)
+{
+    m_request.family = family;
+    m_papers->setChosen(static_cast<int>(family));
+    layOut();
+}
+
+void CardDialog::setLayoutOfSheets(SheetLayout layout)
+{
+    m_request.layout = layout;
+    m_layouts->setChosen(static_cast<int>(layout));
+    m_days->setVisible(m_readWeek != nullptr && layout != SheetLayout::Week);
+    layOut();
+}
+
+void CardDialog::setWholeWeek(bool isWhole)
+{
+    m_isWeekWanted = isWhole;
+    m_days->setChosen(isWhole ? 1 : 0);
+    layOut();
+}
+
+void CardDialog::setInitialsOnly(bool isOnly)
+{
+    m_request.hasInitialsOnly = isOnly;
+    m_initials->setChecked(isOnly);
+    layOut();
+}
+
+QString CardDialog::titleOfSheet()
+{
+    switch (m_request.layout) {
+    case SheetLayout::Card: {
+        int first = 0;
+        for (const sessions::CardContent& card : shown()) {
+            first += print::sheetCount(card, paper());
+            if (m_sheet < first) {
+                return common::qstring(card.clientName);
+            }
+        }
+        return {};
+    }
+    case SheetLayout::FourCards:
+        return tr("Four cards to a sheet");
+    case SheetLayout::Group:
+        return tr("Group sheet");
+    case SheetLayout::Week:
+        return tr("A client’s week");
+    }
+    return {};
 }
 
 void CardDialog::showSheet(int sheet)
 {
     const int count = sheetCount();
     m_sheet = std::clamp(sheet, 0, std::max(0, count - 1));
-    int first = 0;
-    for (const sessions::CardContent& card : m_cards) {
-        const int sheets = print::sheetCount(card, m_paper);
-        if (m_sheet < first + sheets) {
-            m_preview->setCard(card);
-            m_preview->setSheet(m_sheet - first);
-            m_title->setText(common::qstring(card.clientName));
-            break;
-        }
-        first += sheets;
-    }
+    m_preview->setSheet(count == 0 ? Sheet() : m_sheets[static_cast<std::size_t>(m_sheet)]);
+    m_title->setText(count == 0 ? QString() : titleOfSheet());
     m_where->setText(count == 0 ? QString() : tr("Sheet %1 of %2").arg(m_sheet + 1).arg(count));
     m_before->setEnabled(m_sheet > 0);
     m_after->setEnabled(m_sheet + 1 < count);
@@ -181,11 +269,21 @@ QString CardDialog::saying() const
     return m_banner->isHidden() ? QString() : m_banner->accessibleName();
 }
 
-QString CardDialog::suggestedName() const
+QString CardDialog::suggestedName()
 {
     const QString day = m_day.toString(Qt::ISODate);
-    if (m_cards.size() != 1) {
-        return tr("cards-%1.pdf").arg(day);
+    const QString when = isWholeWeek() ? common::qstring(base::toString(dateOf(m_day).isoWeek())) : day;
+    switch (m_request.layout) {
+    case SheetLayout::Card:
+    case SheetLayout::FourCards:
+        break;
+    case SheetLayout::Group:
+        return tr("groups-%1.pdf").arg(when);
+    case SheetLayout::Week:
+        return tr("weeks-%1.pdf").arg(when);
+    }
+    if (m_cards.size() != 1 || isWholeWeek() || m_request.hasInitialsOnly) {
+        return tr("cards-%1.pdf").arg(when);
     }
     QString name = common::qstring(m_cards.front().clientName).toLower();
     // A name may hold what no file may.
@@ -195,14 +293,14 @@ QString CardDialog::suggestedName() const
 
 void CardDialog::print()
 {
-    if (m_cards.empty()) {
+    if (m_sheets.empty()) {
         return;
     }
     QPrinter printer(QPrinter::HighResolution);
     if (!m_services.choosePrinter(printer, this)) {
         return;
     }
-    if (!printCards(printer, m_cards, m_paper)) {
+    if (!printSheets(printer, m_sheets, paper())) {
         const QString name = printer.outputFileName().isEmpty() ? printer.printerName() : QDir::toNativeSeparators(printer.outputFileName());
         say(common::Signal::Warn, QStringLiteral("print"), tr("The printer did not take the cards."),
             tr("%1 is not ready or cannot be written. Nothing is lost: try again, or save them as PDF.").arg(name));
@@ -214,7 +312,7 @@ void CardDialog::print()
 
 void CardDialog::save()
 {
-    if (m_cards.empty()) {
+    if (m_sheets.empty()) {
         return;
     }
     const auto file = m_services.dialogs.fileToSave(
@@ -223,7 +321,7 @@ void CardDialog::save()
         return;
     }
     const QString shown = QDir::toNativeSeparators(*file);
-    if (const auto fault = savePdf(*file, cardsPdf(m_cards, m_paper, m_day))) {
+    if (const auto fault = savePdf(*file, sheetsPdf(m_sheets, paper(), tr("Session cards"), m_day))) {
         say(common::Signal::Warn, QStringLiteral("warning"), tr("Not saved."), tr("%1: %2. Nothing is lost: choose another place.").arg(shown, *fault));
         return;
     }

@@ -2,7 +2,7 @@
 
 #include "core/sessions/card_content.h"
 #include "ui/common/banner.h"
-#include "ui/print/paper.h"
+#include "ui/print/sheet_layout.h"
 
 #include <QDate>
 #include <QDialog>
@@ -10,6 +10,7 @@
 #include <functional>
 #include <vector>
 
+class QCheckBox;
 class QLabel;
 class QPrinter;
 class QVBoxLayout;
@@ -23,7 +24,7 @@ class SegmentedChoice;
 
 namespace chalk::ui::print {
 
-class CardPreview;
+class SheetPreview;
 
 /// What the dialog works with. All of it outlives the dialog.
 struct CardDialogServices {
@@ -35,8 +36,8 @@ struct CardDialogServices {
     [[nodiscard]] static std::function<bool(QPrinter&, QWidget*)> standardPrinterChoice();
 };
 
-/// Cards as they will be printed, sheet by sheet, with the paper to be chosen: they go to a printer or into a PDF. What went wrong
-/// is said in it, with the place.
+/// Cards as they will be printed, sheet by sheet, with layout, days, paper and names to be chosen: one click sends all of them to a printer or
+/// into a PDF. What went wrong is said in it, with the place.
 class CardDialog : public QDialog {
     Q_OBJECT
 
@@ -45,12 +46,22 @@ public:
     CardDialog(const CardDialogServices& services, std::vector<sessions::CardContent> cards, const QDate& day, const QStringList& withheld,
                QWidget* parent = nullptr);
 
-    [[nodiscard]] PaperSize paper() const { return m_paper; }
-    void setPaper(PaperSize paper);
-    /// Shows another sheet, counted over all cards from 0; kept inside them.
+    /// Where the cards of the whole week can be had too: read when they are first asked for. The layout of a week takes them by
+    /// itself, and says that its numbers are of `today`.
+    void offerWeek(base::Date today, std::function<std::vector<sessions::CardContent>()> week);
+
+    [[nodiscard]] PaperSize paper() const { return paperOf(m_request.layout, m_request.family); }
+    void setFamily(PaperFamily family);
+    void setLayoutOfSheets(SheetLayout layout);
+    void setWholeWeek(bool isWhole);
+    void setInitialsOnly(bool isOnly);
+    /// Whether the cards of the week are what goes on paper now.
+    [[nodiscard]] bool isWholeWeek() const;
+    /// Shows another sheet, counted over all of them from 0; kept inside them.
     void showSheet(int sheet);
     [[nodiscard]] int sheet() const { return m_sheet; }
-    [[nodiscard]] int sheetCount() const;
+    [[nodiscard]] int sheetCount() const { return static_cast<int>(m_sheets.size()); }
+    [[nodiscard]] const std::vector<Sheet>& sheets() const { return m_sheets; }
 
     void print();
     void save();
@@ -66,20 +77,34 @@ Q_SIGNALS:
 private:
     void build();
     void buildTools(QVBoxLayout& column);
+    void buildChoices(QVBoxLayout& column);
+    [[nodiscard]] common::ActionButton* button(const QString& text, const QString& icon, const QString& keys, const std::function<void()>& does);
+    void addKeys();
+    /// Lays all sheets out anew.
+    void layOut();
+    [[nodiscard]] const std::vector<sessions::CardContent>& shown();
+    [[nodiscard]] QString titleOfSheet();
     void say(common::Signal signal, const QString& icon, const QString& lead, const QString& text);
-    [[nodiscard]] QString suggestedName() const;
+    [[nodiscard]] QString suggestedName();
 
     CardDialogServices m_services;
     std::vector<sessions::CardContent> m_cards;
     QDate m_day;
     QStringList m_withheld;
-    PaperSize m_paper;
+    SheetRequest m_request;
+    std::function<std::vector<sessions::CardContent>()> m_readWeek;
+    std::optional<std::vector<sessions::CardContent>> m_week;
+    bool m_isWeekWanted = false;
+    std::vector<Sheet> m_sheets;
     int m_sheet = 0;
 
-    CardPreview* m_preview = nullptr;
+    SheetPreview* m_preview = nullptr;
     QLabel* m_title = nullptr;
     QLabel* m_where = nullptr;
+    common::SegmentedChoice* m_layouts = nullptr;
+    common::SegmentedChoice* m_days = nullptr;
     common::SegmentedChoice* m_papers = nullptr;
+    QCheckBox* m_initials = nullptr;
     common::ActionButton* m_before = nullptr;
     common::ActionButton* m_after = nullptr;
     common::Banner* m_banner = nullptr;

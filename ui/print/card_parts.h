@@ -21,6 +21,8 @@ void addNotes(Sheet& sheet, const QRectF& area);
 /// How it felt, pain, and which session it is. `session` may be empty.
 void addFoot(Sheet& sheet, const QString& session, const QRectF& area);
 
+/// How a client felt, for a sheet of several: the name in `nameWidth` millimetres, words to ring, pain, a line to write on.
+void addFeltRow(Sheet& sheet, const QString& name, double nameWidth, const QRectF& line);
 /// A rule over the whole width of `area` at `y`.
 void addRule(Sheet& sheet, const QRectF& area, double y);
 

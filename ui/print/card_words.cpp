@@ -89,6 +89,11 @@ QString drillText(const CardContent& card)
     return parts.join(QStringLiteral(", "));
 }
 
+QString countText(int sheet, int sheets)
+{
+    return cardText(QT_TRANSLATE_NOOP("Card", "card %1 of %2")).arg(sheet).arg(sheets);
+}
+
 QString sessionText(const CardContent& card, int sheet, int sheets)
 {
     QStringList parts;
@@ -96,7 +101,7 @@ QString sessionText(const CardContent& card, int sheet, int sheets)
         parts.append(cardText(QT_TRANSLATE_NOOP("Card", "session %1")).arg(card.sessionNumber));
     }
     if (sheets > 1) {
-        parts.append(cardText(QT_TRANSLATE_NOOP("Card", "card %1 of %2")).arg(sheet).arg(sheets));
+        parts.append(countText(sheet, sheets));
     }
     return parts.join(QStringLiteral(" · "));
 }

@@ -17,6 +17,8 @@ namespace chalk::ui::print {
 [[nodiscard]] bool hasMixedReserves(const sessions::CardContent& card);
 /// `5 min easy, bodyweight squat × 8`; empty where there is no drill.
 [[nodiscard]] QString drillText(const sessions::CardContent& card);
+/// `card 1 of 2`.
+[[nodiscard]] QString countText(int sheet, int sheets);
 /// `session 58`, with ` · card 1 of 2` where there is more than one.
 [[nodiscard]] QString sessionText(const sessions::CardContent& card, int sheet, int sheets);
 

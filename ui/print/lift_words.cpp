@@ -182,6 +182,17 @@ std::vector<Runs> plateLines(const Runs& rest, const std::vector<base::Load>& pl
             with(rest, side, platesText(plates, PlateForm::Grouped)), with(rest, side, platesText(plates, PlateForm::Tight))};
 }
 
+/// The shortest way to say the rest, and a pause where one is asked for.
+Runs compactRest(const CardLift& lift, bool saysReserve)
+{
+    Runs runs = restRuns(lift, saysReserve);
+    if (lift.isPauseAsked) {
+        runs.push_back(plain(QStringLiteral("·"), kSpace));
+        runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "pause")), kSpace));
+    }
+    return runs;
+}
+
 QString secondsText(int milliseconds)
 {
     return QString::number(milliseconds / 1000.0, 'g', 4) + QStringLiteral(" s");
@@ -277,6 +288,25 @@ std::vector<Runs> detailLines(const CardLift& lift, bool saysReserve)
     }
     const QString equipment = equipmentText(lift.equipment);
     return {equipment.isEmpty() ? rest : with(rest, {}, equipment)};
+}
+
+std::vector<Runs> compactDetails(const CardLift& lift, bool saysReserve)
+{
+    if (lift.kind != PrescriptionKind::Work) {
+        return detailLines(lift, saysReserve);
+    }
+    const Runs rest = compactRest(lift, saysReserve);
+    std::vector<Runs> ways;
+    if (lift.isOnBar) {
+        ways = plateLines(rest, lift.platesPerSide);
+        if (!lift.platesPerSide.empty()) {
+            ways.push_back(with(rest, {}, platesText(lift.platesPerSide, PlateForm::Tight)));
+        }
+    } else if (const QString equipment = equipmentText(lift.equipment); !equipment.isEmpty()) {
+        ways = {with(rest, {}, equipment)};
+    }
+    ways.push_back(rest);
+    return ways;
 }
 
 Runs restLine(const CardLift& lift, bool saysReserve)

@@ -20,6 +20,9 @@ namespace chalk::ui::print {
 /// Where rest and plates do not fit into one line: the rest alone, and the plates alone, the longer way first.
 [[nodiscard]] Runs restLine(const sessions::CardLift& lift, bool saysReserve);
 [[nodiscard]] std::vector<Runs> platesLines(const sessions::CardLift& lift);
+/// The line below the numbers where there is only one and it is short, from the longest way to say it to the shortest: rest, a pause that is
+/// asked for, plates or equipment; plates go before they are cut.
+[[nodiscard]] std::vector<Runs> compactDetails(const sessions::CardLift& lift, bool saysReserve);
 /// The last line, which goes first where room is short, from the longest way to say it to the shortest: the pause that is asked
 /// for, else the warm-up, else cues. May be none.
 [[nodiscard]] std::vector<Runs> lastLines(const sessions::CardLift& lift);

@@ -17,10 +17,11 @@ namespace {
 constexpr int kPdfResolution = 1200;  ///< dots to the inch: the grid that everything is placed on
 constexpr double kMmPerInch = 25.4;
 
-/// Sheets bring their own margins.
-QPageLayout pageLayoutOf(PaperSize paper)
+/// Sheets bring their own margins; they lie where they are wider than high.
+QPageLayout pageLayoutOf(PaperSize paper, const std::vector<Sheet>& sheets)
 {
-    return {pageSizeOf(paper), QPageLayout::Portrait, QMarginsF()};
+    const bool isLying = !sheets.empty() && sheets.front().size.width() > sheets.front().size.height();
+    return {pageSizeOf(paper), isLying ? QPageLayout::Landscape : QPageLayout::Portrait, QMarginsF()};
 }
 
 /// A page for each sheet. False where the device does not take part.
@@ -49,7 +50,7 @@ QByteArray sheetsPdf(const std::vector<Sheet>& sheets, PaperSize paper, const QS
     {
         QPdfWriter writer(&buffer);
         writer.setResolution(kPdfResolution);
-        writer.setPageLayout(pageLayoutOf(paper));
+        writer.setPageLayout(pageLayoutOf(paper, sheets));
         writer.setTitle(title);
         writer.setCreator(QStringLiteral("Chalkrung"));
         paintPages(writer, kPdfResolution, sheets);
@@ -69,7 +70,7 @@ std::optional<QString> savePdf(const QString& file, const QByteArray& pdf)
 bool printSheets(QPrinter& printer, const std::vector<Sheet>& sheets, PaperSize paper)
 {
     printer.setFullPage(true);
-    printer.setPageLayout(pageLayoutOf(paper));
+    printer.setPageLayout(pageLayoutOf(paper, sheets));
     return paintPages(printer, printer.resolution(), sheets);
 }
 

@@ -47,6 +47,9 @@ TEST(Client, InitialsAreOfTheFirstAndTheLastWord)
     EXPECT_EQ(initialsOf("  hanne  skov adler "), "HA");
     EXPECT_EQ(initialsOf("Åse"), "Å");
     EXPECT_EQ(initialsOf(""), "");
+    EXPECT_EQ(dottedInitialsOf("Joaquin Ferro"), "J. F.");
+    EXPECT_EQ(dottedInitialsOf(" åse "), "å.");
+    EXPECT_EQ(dottedInitialsOf(""), "");
 }
 
 }  // namespace chalk::clients

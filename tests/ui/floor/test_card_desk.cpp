@@ -52,6 +52,17 @@ TEST_F(CardDeskTest, WhoWaitsForClearanceGetsNoCard)
     EXPECT_EQ(m_desk.dialog()->sheetCount(), 0);
 }
 
+TEST_F(CardDeskTest, TheWholeWeekCountsAsPrintedWhereItWasPrinted)
+{
+    m_desk.showDay(test::smallStudioDay() - 1, nullptr);
+    EXPECT_EQ(m_desk.dialog()->sheetCount(), 0) << "nobody comes on Monday";
+    m_desk.dialog()->setWholeWeek(true);
+    EXPECT_EQ(m_desk.dialog()->sheetCount(), 1);
+    m_dialogs.paths = {m_studio.folder() + QStringLiteral("/week.pdf")};
+    m_desk.dialog()->save();
+    EXPECT_EQ(stateOf("S3"), sessions::SessionState::Printed);
+}
+
 TEST_F(CardDeskTest, AClientWhoIsNotThereIsSaidInWords)
 {
     m_desk.showClient(base::ClientId(99), nullptr);

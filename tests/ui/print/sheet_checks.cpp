@@ -65,12 +65,11 @@ void expectNothingOverlaps(const Sheet& sheet, const std::string& what)
             if (sheet.texts[i].isWhite) {
                 break;  // it stands on a black shape of its own
             }
-            EXPECT_FALSE(shape.boundingRect().intersects(ink)) << what << ": " << sheet.texts[i].text.toStdString() << " over a shape";
+            EXPECT_FALSE(shape.boundingRect().intersects(ink) && shape.intersects(ink)) << what << ": " << sheet.texts[i].text.toStdString() << " over a shape";
         }
         for (const SheetRule& rule : sheet.rules) {
-            const double y = rule.line.y1();
-            const bool isBeside = ink.right() < rule.line.x1() || ink.left() > rule.line.x2();
-            EXPECT_TRUE(isBeside || ink.bottom() < y || ink.top() > y) << what << ": " << sheet.texts[i].text.toStdString() << " over a rule";
+            const QRectF line = QRectF(rule.line.p1(), rule.line.p2()).normalized().adjusted(-0.01, -0.01, 0.01, 0.01);
+            EXPECT_FALSE(line.intersects(ink)) << what << ": " << sheet.texts[i].text.toStdString() << " over a rule";
         }
     }
 }
@@ -83,14 +82,31 @@ void expectSound(const Sheet& sheet, const std::string& what)
     expectNothingOverlaps(sheet, what);
 }
 
+void expectSheetsSound(const std::vector<Sheet>& sheets, const QSizeF& size, const std::string& what)
+{
+    EXPECT_FALSE(sheets.empty()) << what;
+    for (const Sheet& sheet : sheets) {
+        EXPECT_EQ(sheet.size, size) << what;
+        expectSound(sheet, what);
+    }
+}
+
 void expectSound(const sessions::CardContent& card, const std::string& what)
 {
     for (const PaperSize paper : {PaperSize::A5, PaperSize::HalfLetter}) {
-        for (const Sheet& sheet : cardSheets(card, paper)) {
-            EXPECT_EQ(sheet.size, millimetresOf(paper));
-            expectSound(sheet, what);
+        expectSheetsSound(cardSheets(card, paper), millimetresOf(paper), what);
+    }
+}
+
+QString textOf(const std::vector<Sheet>& sheets)
+{
+    QStringList texts;
+    for (const Sheet& sheet : sheets) {
+        for (const SheetText& text : sheet.texts) {
+            texts.append(text.text);
         }
     }
+    return texts.join(QLatin1Char('\n'));
 }
 
 }  // namespace chalk::test

@@ -3,8 +3,10 @@
 #include "tests/support/accessible_audit.h"
 #include "tests/support/scripted_dialogs.h"
 #include "tests/ui/print/card_fixture.h"
+#include "tests/ui/print/sheet_checks.h"
 #include "ui/common/look.h"
 
+#include <QAbstractButton>
 #include <QFile>
 #include <QPrinter>
 #include <QSignalSpy>
@@ -46,7 +48,7 @@ TEST_F(CardDialogTest, ShowsEverySheetOfEveryCard)
     EXPECT_EQ(dialog.sheet(), count - 1);
     QTest::keyClick(&dialog, Qt::Key_PageUp);
     EXPECT_EQ(dialog.sheet(), count - 2);
-    dialog.setPaper(PaperSize::HalfLetter);
+    dialog.setFamily(PaperFamily::NorthAmerican);
     EXPECT_EQ(dialog.paper(), PaperSize::HalfLetter);
     EXPECT_EQ(tests::unnamedFocusables(dialog), QStringList());
 }
@@ -90,6 +92,73 @@ TEST_F(CardDialogTest, PrintsAllSheetsOrNothingWhereItWasCalledOff)
     dialog.print();
     EXPECT_EQ(made.count(), 1);
     EXPECT_GT(QFile(m_printTo).size(), 1000);
+}
+
+TEST_F(CardDialogTest, EveryLayoutIsShownOnItsPaper)
+{
+    CardDialog& dialog = open({test::ferroCard(), test::ferroCard(), test::ferroCard()});
+    EXPECT_EQ(dialog.sheetCount(), 3);
+    for (const SheetLayout layout : {SheetLayout::FourCards, SheetLayout::Group, SheetLayout::Week}) {
+        dialog.setLayoutOfSheets(layout);
+        EXPECT_EQ(dialog.sheetCount(), 1) << static_cast<int>(layout);
+        dialog.setFamily(PaperFamily::Iso);
+        EXPECT_EQ(dialog.paper(), PaperSize::A4);
+        dialog.setFamily(PaperFamily::NorthAmerican);
+        EXPECT_EQ(dialog.paper(), PaperSize::Letter);
+        const QSizeF size = dialog.sheets().front().size;
+        EXPECT_EQ(size.width() > size.height(), layout == SheetLayout::Group);
+    }
+}
+
+TEST_F(CardDialogTest, InitialsAloneAreShownAndNotInTheFilesName)
+{
+    CardDialog& dialog = open({test::ferroCard()});
+    dialog.setInitialsOnly(true);
+    EXPECT_TRUE(test::textOf(dialog.sheets()).contains(QStringLiteral("J. F.")));
+    EXPECT_FALSE(test::textOf(dialog.sheets()).contains(QStringLiteral("Ferro")));
+    m_dialogs.paths = {m_folder.filePath(QStringLiteral("a.pdf"))};
+    dialog.save();
+    EXPECT_EQ(m_dialogs.askedFiles.front().suggestion, QStringLiteral("cards-2026-11-24.pdf"));
+}
+
+TEST_F(CardDialogTest, OneClientAloneIsNoGroup)
+{
+    const auto isOffered = [](CardDialog& dialog, const char* text) {
+        const auto buttons = dialog.findChildren<QAbstractButton*>();
+        return std::any_of(buttons.begin(), buttons.end(), [text](const QAbstractButton* one) { return one->text() == QLatin1String(text) && one->isVisible(); });
+    };
+    EXPECT_FALSE(isOffered(open({test::ferroCard()}), "Group"));
+    EXPECT_TRUE(isOffered(*m_dialog, "Four"));
+    EXPECT_TRUE(isOffered(open({test::ferroCard(), test::crowdedCard()}), "Group"));
+}
+
+TEST_F(CardDialogTest, TheWeekIsReadWhenItIsAskedFor)
+{
+    CardDialog& dialog = open({test::ferroCard()});
+    EXPECT_FALSE(dialog.isWholeWeek());
+    dialog.setWholeWeek(true);
+    EXPECT_FALSE(dialog.isWholeWeek()) << "nobody offered one";
+    int reads = 0;
+    dialog.offerWeek(test::ferroCard().date, [&reads] {
+        ++reads;
+        std::vector<sessions::CardContent> week(3, test::ferroCard());
+        week[1].date = week[1].date + 1;
+        week[2].date = week[2].date + 2;
+        return week;
+    });
+    dialog.setWholeWeek(false);
+    EXPECT_EQ(dialog.sheetCount(), 1);
+    dialog.setLayoutOfSheets(SheetLayout::Week);
+    EXPECT_TRUE(dialog.isWholeWeek());
+    EXPECT_TRUE(test::textOf(dialog.sheets()).contains(QStringLiteral("Thu 26 Nov 2026")));
+    dialog.setLayoutOfSheets(SheetLayout::Card);
+    EXPECT_EQ(dialog.sheetCount(), 1);
+    dialog.setWholeWeek(true);
+    EXPECT_EQ(dialog.sheetCount(), 3);
+    EXPECT_EQ(reads, 1);
+    m_dialogs.paths = {m_folder.filePath(QStringLiteral("a.pdf"))};
+    dialog.save();
+    EXPECT_EQ(m_dialogs.askedFiles.front().suggestion, QStringLiteral("cards-2026-W48.pdf"));
 }
 
 TEST_F(CardDialogTest, NoCardsIsSaid)

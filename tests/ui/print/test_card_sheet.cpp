@@ -12,18 +12,7 @@ namespace {
 using progression::Stage;
 using sessions::CardContent;
 using test::expectSound;
-
-/// All the text of all sheets.
-QString textOf(const std::vector<Sheet>& sheets)
-{
-    QStringList texts;
-    for (const Sheet& sheet : sheets) {
-        for (const SheetText& text : sheet.texts) {
-            texts.append(text.text);
-        }
-    }
-    return texts.join(QLatin1Char('\n'));
-}
+using test::textOf;
 
 bool says(const std::vector<Sheet>& sheets, const char* text)
 {

@@ -1,6 +1,6 @@
 #include "ui/print/health_papers.h"
 
-#include "tests/ui/print/pdf_reading.h"
+#include "tests/ui/print/pdf_checks.h"
 #include "tests/ui/print/sheet_checks.h"
 #include "ui/common/health_words.h"
 #include "ui/print/print_text.h"
@@ -75,7 +75,7 @@ QByteArray paperPdf(HealthPaper paper, const HealthPaperContent& content, PaperS
 /// The words of a paper with single spaces.
 QString wordsOf(HealthPaper paper, const HealthPaperContent& content)
 {
-    return test::textOfPdf(paperPdf(paper, content)).simplified();
+    return test::PdfFile(paperPdf(paper, content)).text().simplified();
 }
 
 /// All words as they are laid out: lines of one text, which pages or other columns may part, are joined.

@@ -1,0 +1,52 @@
+#include "tests/ui/print/card_fixture.h"
+#include "tests/ui/print/sheet_checks.h"
+#include "ui/print/sheet_layout.h"
+
+#include <QCoreApplication>
+#include <QTranslator>
+
+#include <gtest/gtest.h>
+
+#include <memory>
+
+namespace chalk::ui::print {
+
+namespace {
+
+/// A language in which everything on paper takes twice the room.
+class TwiceAsLong : public QTranslator {
+public:
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* context, const char* source, const char* /*comment*/, int /*n*/) const override
+    {
+        const QString text = QString::fromUtf8(source);
+        return qstrcmp(context, "Card") == 0 || qstrcmp(context, "Report") == 0 ? text + text : QString();
+    }
+};
+
+}  // namespace
+
+class LongWords : public ::testing::Test {
+protected:
+    LongWords() { QCoreApplication::installTranslator(m_translator.get()); }
+    ~LongWords() override { QCoreApplication::removeTranslator(m_translator.get()); }
+
+private:
+    std::unique_ptr<QTranslator> m_translator = std::make_unique<TwiceAsLong>();
+};
+
+TEST_F(LongWords, NothingClipsOrOverlapsOnAnyLayout)
+{
+    for (const auto layout : {SheetLayout::Card, SheetLayout::FourCards, SheetLayout::Group, SheetLayout::Week}) {
+        for (const auto family : {PaperFamily::Iso, PaperFamily::NorthAmerican}) {
+            SheetRequest request;
+            request.layout = layout;
+            request.family = family;
+            const std::vector<sessions::CardContent> cards{test::ferroCard(), test::crowdedCard()};
+            const QSizeF size = millimetresOf(paperOf(layout, family));
+            test::expectSheetsSound(sheetsOf(cards, request), layout == SheetLayout::Group ? size.transposed() : size, "layout " + std::to_string(static_cast<int>(layout)));
+        }
+    }
+}
+
+}  // namespace chalk::ui::print
