@@ -11,8 +11,10 @@
 #include "ui/floor/add_session_dialog.h"
 #include "ui/floor/card_pane.h"
 #include "ui/floor/client_tabs.h"
+#include "ui/floor/entry_fields.h"
 #include "ui/floor/entry_pane.h"
 #include "ui/floor/lift_row_words.h"
+#include "ui/floor/lift_table.h"
 #include "ui/floor/run_list.h"
 #include "ui/floor/session_menu.h"
 
@@ -286,6 +288,19 @@ void FloorPage::skipLift()
     }
     m_desk.skip();
     showDesk(true);
+}
+
+void FloorPage::typeField(LiftField field, int set, const QString& text)
+{
+    if (!hasEntry()) {
+        return;
+    }
+    const auto line = lineWithField(*m_desk.lift(), field, set, text);
+    m_table->setFault(line ? QString() : line.error());
+    if (line) {
+        m_desk.type(*line);
+        showDesk(false);
+    }
 }
 
 void FloorPage::deleteRecord()

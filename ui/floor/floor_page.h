@@ -2,6 +2,7 @@
 
 #ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
 #include "ui/floor/floor_desk.h"
+#include "ui/floor/lift_boxes.h"
 #include "ui/floor/rest_watch.h"
 #endif
 #include "ui/shell/page.h"
@@ -25,6 +26,7 @@ class CardPane;
 class ClientTabs;
 class EntryPane;
 class LiftRowsModel;
+class LiftTable;
 class RestTimerStrip;
 class RunModel;
 
@@ -99,6 +101,8 @@ private:
     void moveClient(int by);
     void moveSlot(int by);
     void skipLift();
+    void buildTable();
+    void typeField(LiftField field, int set, const QString& text);
     /// Deletes what is saved for the lift, after saying what that changes.
     void deleteRecord();
     void addSession();
@@ -131,7 +135,7 @@ private:
     QWidget* m_recording = nullptr;
     EntryPane* m_entry = nullptr;
     LiftRowsModel* m_rows = nullptr;
-    QListView* m_table = nullptr;
+    LiftTable* m_table = nullptr;
     common::Banner* m_trouble = nullptr;
     common::EmptyState* m_empty = nullptr;
     common::ActionButton* m_emptyAction = nullptr;

@@ -8,7 +8,9 @@
 #include "ui/floor/client_tabs.h"
 #include "ui/floor/entry_pane.h"
 #include "ui/floor/floor_page.h"
+#include "ui/floor/entry_fields.h"
 #include "ui/floor/lift_rows.h"
+#include "ui/floor/lift_table.h"
 #include "ui/floor/rest_timer_strip.h"
 #include "ui/floor/run_list.h"
 
@@ -43,15 +45,13 @@ QFrame* floorRule(QWidget* parent)
     return rule;
 }
 
-QListView* paintedList(QWidget* parent, const QString& name)
+void asPaintedList(QListView& list, const QString& name)
 {
-    auto* list = new QListView(parent);
-    list->setAccessibleName(name);
-    list->setFrameShape(QFrame::NoFrame);
-    list->setResizeMode(QListView::Adjust);
-    list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    return list;
+    list.setAccessibleName(name);
+    list.setFrameShape(QFrame::NoFrame);
+    list.setResizeMode(QListView::Adjust);
+    list.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list.setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
 }
 
 }  // namespace
@@ -127,7 +127,8 @@ void FloorPage::buildRun()
     m_runPanel = new common::Panel(m_services.look, this);
     m_runPanel->setFixedWidth(kRunWidth);
     m_runModel = new RunModel(this);
-    m_runList = paintedList(m_runPanel, tr("Run of the day"));
+    m_runList = new QListView(m_runPanel);
+    asPaintedList(*m_runList, tr("Run of the day"));
     m_runList->setModel(m_runModel);
     m_runList->setMouseTracking(true);
     m_runList->installEventFilter(this);
@@ -186,17 +187,7 @@ void FloorPage::buildRecording()
         showDesk(false);
     });
     connect(m_entry, &EntryPane::saveAsked, this, [this] { save(false); });
-    m_rows = new LiftRowsModel(this);
-    m_table = paintedList(m_recording, tr("Lifts of this session"));
-    m_table->setModel(m_rows);
-    m_table->setItemDelegate(new LiftRowDelegate(m_services.look, *m_rows, m_table));
-    m_table->setFocusPolicy(Qt::ClickFocus);
-    connect(m_table, &QListView::clicked, this, [this](const QModelIndex& at) {
-        m_desk.chooseLift(at.row());
-        m_justSaved = {};
-        showDesk(true);
-    });
-    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    buildTable();
     auto* work = new QWidget(m_recording);
     auto* rows = new QVBoxLayout(work);
     rows->setContentsMargins(0, 0, 0, 0);
@@ -210,6 +201,25 @@ void FloorPage::buildRecording()
     column->addWidget(scroll, 1);
     column->addWidget(floorRule(m_recording));
     column->addWidget(buildFoot());
+}
+
+void FloorPage::buildTable()
+{
+    m_rows = new LiftRowsModel(this);
+    m_table = new LiftTable(m_services.look, *m_rows, [this](LiftField field, int set) { return m_desk.lift() == nullptr ? QString() : fieldText(*m_desk.lift(), field, set); },
+                            m_recording);
+    asPaintedList(*m_table, tr("Lifts of this session"));
+    m_table->setModel(m_rows);
+    m_table->setItemDelegate(new LiftRowDelegate(m_services.look, *m_rows, m_table));
+    m_table->setFocusPolicy(Qt::ClickFocus);
+    connect(m_table, &LiftTable::rowAsked, this, [this](int row) {
+        m_desk.chooseLift(row);
+        m_justSaved = {};
+        showDesk(true);
+    });
+    connect(m_table, &LiftTable::fieldTyped, this, &FloorPage::typeField);
+    connect(m_table, &LiftTable::lineAsked, this, [this] { showDesk(true); });
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
 }
 
 QWidget* FloorPage::buildFoot()
@@ -257,6 +267,7 @@ void FloorPage::buildActions()
     add(tr("Previous client"), Qt::ALT | Qt::Key_Left, [this] { moveClient(-1); });
     add(tr("Next session of the run"), Qt::ALT | Qt::Key_Down, [this] { moveSlot(1); });
     add(tr("Previous session of the run"), Qt::ALT | Qt::Key_Up, [this] { moveSlot(-1); });
+    add(tr("Type in the fields of the lift"), Qt::Key_F2, [this] { m_table->editBox(); });
     add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
     add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });
     add(tr("Delete what is recorded for this lift"), Qt::ALT | Qt::Key_Delete, [this] { deleteRecord(); });

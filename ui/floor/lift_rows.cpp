@@ -3,6 +3,7 @@
 #include "ui/common/icon_store.h"
 #include "ui/common/look.h"
 #include "ui/common/stage_glyph.h"
+#include "ui/floor/lift_boxes.h"
 
 #include <QAbstractItemView>
 #include <QPainter>
@@ -19,23 +20,6 @@ using common::Theme;
 
 constexpr double kRowHeight = 55;
 constexpr double kRowWithNext = 80;
-constexpr double kBox = 36;
-constexpr double kRowSide = 16;
-constexpr double kColumnGap = 10;
-constexpr double kStackedBy = 40;   ///< how much lower boxes stand that have no room beside the name
-constexpr double kLeastName = 110;  ///< with less room beside the boxes, they stand below the name
-constexpr double kNarrowRow = 720;  ///< below it boxes are narrower
-
-struct BoxWidths {
-    double sets, left, rest, felt, pain, set;
-};
-constexpr BoxWidths kWideBoxes{216, 46, 58, 72, 42, 38};
-constexpr BoxWidths kNarrowBoxes{190, 42, 52, 64, 38, 33};
-
-const BoxWidths& boxWidthsFor(double width, const Theme& theme)
-{
-    return width < theme.scaled(kNarrowRow) ? kNarrowBoxes : kWideBoxes;
-}
 
 QString elided(const QString& text, const QFont& font, double width)
 {
@@ -111,20 +95,6 @@ QSize LiftRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModel
     return {option.rect.width(), qRound(theme.scaled((lift.next.isEmpty() ? kRowHeight : kRowWithNext) + lower))};
 }
 
-LiftColumns liftColumnsFor(double width, const Theme& theme)
-{
-    const BoxWidths& boxes = boxWidthsFor(width, theme);
-    LiftColumns columns;
-    columns.pain = width - theme.scaled(kRowSide + boxes.pain);
-    columns.felt = columns.pain - theme.scaled(kColumnGap + boxes.felt);
-    columns.rest = columns.felt - theme.scaled(kColumnGap + boxes.rest);
-    columns.left = columns.rest - theme.scaled(kColumnGap + boxes.left);
-    columns.setsWidth = theme.scaled(boxes.sets);
-    columns.sets = columns.left - theme.scaled(kColumnGap) - columns.setsWidth;
-    columns.isStacked = columns.sets < theme.scaled(kRowSide + kLeastName);
-    return columns;
-}
-
 LiftCaptions::LiftCaptions(const common::Look& look, QWidget* parent) : QWidget(parent), m_look(look)
 {
     setFixedHeight(qRound(look.theme().scaled(32)));
@@ -196,24 +166,28 @@ void LiftRowDelegate::paintFelt(QPainter& painter, const QRectF& rect, const Lif
 
 void LiftRowDelegate::paintBoxes(QPainter& painter, const QRectF& row, const LiftRow& lift) const
 {
-    const Theme& theme = m_look.theme();
-    const LiftColumns columns = liftColumnsFor(row.width(), theme);
-    const BoxWidths& boxes = boxWidthsFor(row.width(), theme);
-    const double height = theme.scaled(kBox);
-    const double top = row.top() + theme.scaled(columns.isStacked ? 9 + kStackedBy : 9);
-    const auto placeAt = [&](double x, double width) { return QRectF(row.left() + x, top, width, height); };
-    const auto count = static_cast<double>(std::max<std::size_t>(lift.amounts.size(), 1));
-    const double gap = count > 6 ? 2 : 5;
-    const double width = std::min(theme.scaled(boxes.set), (columns.setsWidth - gap * (count - 1)) / count);
-    double x = columns.sets;
-    for (const LiftRow::Box& box : lift.amounts) {
-        paintBox(painter, placeAt(x, width), box);
-        x += width + gap;
+    const auto boxes = liftBoxesOf(row, static_cast<int>(lift.amounts.size()), m_look.theme());
+    for (const LiftBox& box : boxes) {
+        switch (box.field) {
+        case LiftField::Load:
+            break;  // written under the name
+        case LiftField::Amount:
+            paintBox(painter, box.rect, lift.amounts[static_cast<std::size_t>(box.set)]);
+            break;
+        case LiftField::Left:
+            paintBox(painter, box.rect, lift.left);
+            break;
+        case LiftField::Rest:
+            paintBox(painter, box.rect, lift.rest);
+            break;
+        case LiftField::Felt:
+            paintFelt(painter, box.rect, lift);
+            break;
+        case LiftField::Pain:
+            paintBox(painter, box.rect, lift.pain);
+            break;
+        }
     }
-    paintBox(painter, placeAt(columns.left, theme.scaled(boxes.left)), lift.left);
-    paintBox(painter, placeAt(columns.rest, theme.scaled(boxes.rest)), lift.rest);
-    paintFelt(painter, placeAt(columns.felt, theme.scaled(boxes.felt)), lift);
-    paintBox(painter, placeAt(columns.pain, theme.scaled(boxes.pain)), lift.pain);
 }
 
 void LiftRowDelegate::paintNames(QPainter& painter, const QRectF& row, const LiftRow& lift) const

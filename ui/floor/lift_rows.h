@@ -76,20 +76,6 @@ private:
     const common::Look& m_look;
 };
 
-/// Where the columns of a row begin.
-struct LiftColumns {
-    double sets = 0;
-    double left = 0;
-    double rest = 0;
-    double felt = 0;
-    double pain = 0;
-    double setsWidth = 0;
-    bool isStacked = false;  ///< too narrow for a name beside the boxes: they stand below it
-};
-
-/// The columns of a row of that width; narrow rows get narrower boxes.
-[[nodiscard]] LiftColumns liftColumnsFor(double width, const common::Theme& theme);
-
 /// Draws a lift with its boxes.
 class LiftRowDelegate : public QStyledItemDelegate {
     Q_OBJECT

@@ -8,6 +8,7 @@
 #include "ui/floor/card_pane.h"
 #include "ui/floor/client_tabs.h"
 #include "ui/floor/entry_field.h"
+#include "ui/floor/lift_table.h"
 #include "ui/floor/next_time_bar.h"
 #include "ui/floor/rehearsal_sheet.h"
 #include "ui/floor/run_list.h"
@@ -219,6 +220,65 @@ TEST_F(FloorPageTest, EverythingThatTakesTheFocusHasAName)
         press(Qt::Key_Down);
     }
     EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList());
+}
+
+TEST_F(FloorPageTest, FieldsAreTypedByKeysAndTheLineFollows)
+{
+    press(Qt::Key_F2);
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Set 1"));
+    type(QStringLiteral("9"));
+    press(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Set 2"));
+    EXPECT_EQ(field().text(), QStringLiteral("9 8 r2"));
+    type(QStringLiteral("twelve"));
+    press(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Set 2")) << "it makes no sense";
+    EXPECT_EQ(field().text(), QStringLiteral("9 8 r2"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+    type(QStringLiteral("7"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(field().text(), QStringLiteral("9 7 r2"));
+    EXPECT_EQ(QApplication::focusWidget(), &field());
+    press(Qt::Key_Return);
+    EXPECT_EQ(lift(), "dumbbell_bench_press") << "Enter in the line saves";
+}
+
+TEST_F(FloorPageTest, AClickOpensTheBoxUnderIt)
+{
+    auto& table = *m_page.findChild<LiftTable*>();
+    const QModelIndex row = table.model()->index(desk().liftIndex(), 0);
+    const auto boxes = liftBoxesOf(table.visualRect(row), 2, m_look.theme());
+    for (const LiftBox& box : boxes) {
+        if (box.field == LiftField::Pain) {
+            QTest::mouseClick(table.viewport(), Qt::LeftButton, {}, box.rect.center().toPoint());
+        }
+    }
+    EXPECT_TRUE(table.isEditing());
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Pain out of 10"));
+    type(QStringLiteral("4"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(field().text(), QStringLiteral("8 8 r2 p4"));
+    for (const LiftBox& box : boxes) {
+        if (box.field == LiftField::Felt) {
+            QTest::mouseClick(table.viewport(), Qt::LeftButton, {}, box.rect.center().toPoint() + QPoint(8, 0));
+        }
+    }
+    EXPECT_EQ(field().text(), QStringLiteral("8 8 r2 p4 s"));
+}
+
+TEST_F(FloorPageTest, ARecordIsDeletedByItsSecondKey)
+{
+    type(QStringLiteral("8 8 r2"));
+    press(Qt::Key_Return);
+    press(Qt::Key_Up);
+    press(Qt::Key_Up);
+    ASSERT_EQ(lift(), "back_squat");
+    const base::LiftId squat = desk().lift()->id;
+    press(Qt::Key_Delete, Qt::AltModifier);
+    EXPECT_TRUE(says().contains(QStringLiteral("Delete this record?"))) << says().toStdString();
+    EXPECT_EQ(entriesOf(squat), 6U);
+    press(Qt::Key_Delete, Qt::AltModifier);
+    EXPECT_EQ(entriesOf(squat), 5U);
 }
 
 }  // namespace chalk::ui::floor
