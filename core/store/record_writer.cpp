@@ -1,6 +1,8 @@
 #include "core/store/record_writer.h"
 
 #include "core/store/act_work.h"
+#include "core/store/lift_codec.h"
+#include "core/store/report_rows.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -99,6 +101,35 @@ Result<ActOutcome> RecordWriter::setSessionStates(const std::vector<base::Sessio
     for (const base::SessionId session : distinct) {
         work.changeSession(session, state);
     }
+    return work.finish();
+}
+
+void RecordWriter::checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report)
+{
+    if (const auto fault = sessions::faultOf(report)) {
+        work.refuse(qstringOf(fault->field) + QLatin1Char(' ') + qstringOf(fault->reason));
+    }
+    const sessions::SessionReport before = readReport(m_database, session);
+    if (before == report) {
+        work.refuse(QStringLiteral("There is nothing new to say of the session"));
+    }
+    const bool isReadinessKept = before.sleep == report.sleep && before.soreness == report.soreness && before.stress == report.stress;
+    if (report.hasReadiness() && !isReadinessKept && !isHealthKept(m_database, session)) {
+        work.refuse(QStringLiteral("Without consent no sleep, soreness or stress is kept"));
+    }
+}
+
+Result<ActOutcome> RecordWriter::saveReport(base::SessionId session, const sessions::SessionReport& report)
+{
+    ActWork work(m_database);
+    const base::ClientId client = work.clientOf(session);
+    if (client.isNone()) {
+        work.refuse(QStringLiteral("There is no session %1").arg(session.value()));
+        return work.finish();
+    }
+    checkReport(work, session, report);
+    work.begin(ActKind::Report, m_atUtc(), m_coach, client);
+    work.changeReport(session, report);
     return work.finish();
 }
 

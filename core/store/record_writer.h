@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/sessions/session.h"
+#include "core/sessions/session_report.h"
 #include "core/store/act.h"
 #include "core/store/database.h"
 
@@ -8,6 +9,8 @@
 #include <vector>
 
 namespace chalk::store {
+
+class ActWork;
 
 /// One lift's part of what is recorded.
 struct NewRecord {
@@ -31,11 +34,15 @@ public:
     /// Sets what became of a session, or of several at once.
     [[nodiscard]] Result<ActOutcome> setSessionState(base::SessionId session, sessions::SessionState state);
     [[nodiscard]] Result<ActOutcome> setSessionStates(const std::vector<base::SessionId>& sessions, sessions::SessionState state);
-    /// Takes an act back, by appending: entries get their former versions, sessions their former states. An undone act can be
+    /// Says something once of a session, in the place of what was said before. Fails where a field is out of its range, where nothing changes, and
+    /// where sleep, soreness or stress are said anew of a client without consent to keep health data on the session's day.
+    [[nodiscard]] Result<ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
+    /// Takes an act back, by appending: entries get their former versions, sessions their former states and reports. An undone act can be
     /// brought back by undoing the undo. Fails where something later builds on it.
     [[nodiscard]] Result<ActOutcome> undo(base::ActId act);
 
 private:
+    void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report);
     [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind);
 
     Database& m_database;
