@@ -55,4 +55,16 @@ void addToNote(SessionReport& report, const std::string& remark)
     }
 }
 
+SessionReport toldOver(SessionReport report, const SessionReport& later)
+{
+    const auto take = [](std::optional<int>& field, const std::optional<int>& told) { field = told ? told : field; };
+    take(report.sleep, later.sleep);
+    take(report.soreness, later.soreness);
+    take(report.stress, later.stress);
+    take(report.effortTenths, later.effortTenths);
+    take(report.minutes, later.minutes);
+    addToNote(report, later.note);
+    return report;
+}
+
 }  // namespace chalk::sessions

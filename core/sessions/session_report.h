@@ -42,4 +42,7 @@ struct ReportFault {
 /// Adds a remark to the note, on a line of its own.
 void addToNote(SessionReport& report, const std::string& remark);
 
+/// A report with what `later` says in the place of what was said before; a note is added to it.
+[[nodiscard]] SessionReport toldOver(SessionReport report, const SessionReport& later);
+
 }  // namespace chalk::sessions

@@ -6,6 +6,7 @@
 #include "core/store/database.h"
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace chalk::store {
@@ -26,9 +27,11 @@ public:
 
     /// Records events of one client, done in `session` (or outside of any). A session with work in it counts as recorded then.
     /// What the coach does (release, set, swap) is recorded in the same way.
-    [[nodiscard]] Result<ActOutcome> record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records);
-    /// Puts another version in the place of an entry.
-    [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event);
+    /// A `report` takes the place of what was said of the session before, as by saveReport; it may come without records.
+    [[nodiscard]] Result<ActOutcome> record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records,
+                                            const std::optional<sessions::SessionReport>& report = {});
+    /// Puts another version in the place of an entry. A `report` is that of the entry's session, as by saveReport.
+    [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report = {});
     /// Takes an entry back.
     [[nodiscard]] Result<ActOutcome> takeBack(base::EventId entry);
     /// Sets what became of a session, or of several at once.
@@ -43,7 +46,8 @@ public:
 
 private:
     void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report);
-    [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind);
+    [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind,
+                                                  const std::optional<sessions::SessionReport>& report = {});
 
     Database& m_database;
     std::function<QString()> m_atUtc;

@@ -63,4 +63,12 @@ TEST(SessionReport, RemarksAreLinesOfTheNote)
     EXPECT_EQ(report.note, "Back squat: belt on\nPlank: hips low");
 }
 
+TEST(SessionReport, WhatIsToldLaterStandsOverWhatWasToldBefore)
+{
+    const SessionReport before{3, 2, {}, 50, {}, "late"};
+    EXPECT_EQ(toldOver(before, {}), before);
+    EXPECT_EQ(toldOver(before, {{}, {}, 4, 75, 60, "left early"}), (SessionReport{3, 2, 4, 75, 60, "late\nleft early"}));
+    EXPECT_EQ(toldOver(before, {5, 1, {}, {}, {}, {}}), (SessionReport{5, 1, {}, 50, {}, "late"}));
+}
+
 }  // namespace chalk::sessions

@@ -144,4 +144,27 @@ TEST_P(ReportsWithoutConsent, WhatWasKeptBeforeDoesNotBarANote)
     EXPECT_TRUE(save("S3", {{}, {}, {}, {}, {}, "left early"}));
 }
 
+TEST_P(ReportsWithConsent, ARecordAndItsReportAreOneAct)
+{
+    const base::ClientId ada = test::clientNamed(m_studio.database(), "Ada Lund");
+    const base::LiftId squat = test::liftOf(m_studio.database(), ada, lifts::Pattern::Squat);
+    const progression::Event event{test::smallStudioDay(), test::exposureOf({{45, 8, 2}, {45, 8, 2}})};
+    const auto recorded = m_writer.record(ada, session("S3"), {{squat, event}}, kTold);
+    ASSERT_TRUE(recorded) << recorded.error().message.toStdString();
+    EXPECT_EQ(report("S3"), kTold);
+    const base::EventId entry = SessionReader(m_studio.database()).entriesIn(session("S3")).value().front().id;
+    const auto corrected = m_writer.correct(entry, {test::smallStudioDay(), test::exposureOf({{45, 8, 1}, {45, 8, 1}})}, kEffortAlone);
+    ASSERT_TRUE(corrected) << corrected.error().message.toStdString();
+    EXPECT_EQ(report("S3"), kEffortAlone);
+    ASSERT_TRUE(m_writer.undo(corrected->act));
+    EXPECT_EQ(report("S3"), kTold);
+    ASSERT_TRUE(m_writer.undo(recorded->act));
+    EXPECT_TRUE(report("S3").isEmpty());
+    EXPECT_TRUE(SessionReader(m_studio.database()).entriesIn(session("S3")).value().empty());
+    EXPECT_EQ(refusalOf([&] { return m_writer.record(ada, session("S3"), {{squat, event}}, SessionReport{9, {}, {}, {}, {}, {}}); }), "sleep must be 1 to 5");
+    EXPECT_EQ(refusalOf([&] { return m_writer.record(ada, {}, {{squat, event}}, kTold); }), "There is no session 0");
+    ASSERT_TRUE(m_writer.record(ada, session("S3"), {}, kTold)) << "a report may come alone";
+    EXPECT_EQ(ActReader(m_studio.database()).undoable().value()->kind, ActKind::Report);
+}
+
 }  // namespace chalk::store
