@@ -25,6 +25,7 @@ class CardPane;
 class ClientTabs;
 class EntryPane;
 class LiftRowsModel;
+class ReportStrip;
 class RestTimerStrip;
 class RunModel;
 
@@ -91,6 +92,7 @@ private:
     void showRows();
     void showCard();
     void showEmpty();
+    void buildReport(QWidget* parent);
     [[nodiscard]] bool hasEntry() const;
 
     void save(bool goesToNextClient);
@@ -126,6 +128,7 @@ private:
     EntryPane* m_entry = nullptr;
     LiftRowsModel* m_rows = nullptr;
     QListView* m_table = nullptr;
+    ReportStrip* m_report = nullptr;
     common::Banner* m_trouble = nullptr;
     common::EmptyState* m_empty = nullptr;
     common::ActionButton* m_emptyAction = nullptr;

@@ -9,6 +9,7 @@
 #include "ui/floor/entry_pane.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/lift_rows.h"
+#include "ui/floor/report_strip.h"
 #include "ui/floor/rest_timer_strip.h"
 #include "ui/floor/run_list.h"
 
@@ -181,7 +182,22 @@ void FloorPage::buildRecording()
     common::holdColumn(*scroll, work);
     column->addWidget(scroll, 1);
     column->addWidget(floorRule(m_recording));
+    buildReport(m_recording);
+    column->addWidget(m_report);
+    column->addWidget(floorRule(m_recording));
     column->addWidget(buildFoot());
+}
+
+void FloorPage::buildReport(QWidget* parent)
+{
+    m_report = new ReportStrip(m_services.look, parent);
+    connect(m_report, &ReportStrip::left, this, [this] { m_entry->focusEntry(); });
+    connect(m_report, &ReportStrip::told, this, [this](base::SessionId session, const sessions::SessionReport& report) {
+        if (m_desk.saveReport(session, report) == SaveState::Saved) {
+            Q_EMIT studioChanged();
+        }
+        showDesk(false);
+    });
 }
 
 QWidget* FloorPage::buildFoot()
@@ -228,6 +244,11 @@ void FloorPage::buildActions()
     add(tr("Previous session of the run"), Qt::ALT | Qt::Key_Up, [this] { moveSlot(-1); });
     add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
     add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });
+    add(tr("How the session felt"), Qt::ALT | Qt::Key_E, [this] {
+        if (hasEntry()) {
+            m_report->takeFocus();
+        }
+    });
     add(tr("The day before"), Qt::CTRL | Qt::Key_PageUp, [this] { goToDay(m_desk.day() - 1); });
     add(tr("The day after"), Qt::CTRL | Qt::Key_PageDown, [this] { goToDay(m_desk.day() + 1); });
     add(tr("Back to today"), Qt::CTRL | Qt::Key_Home, [this] { goToDay(m_services.clock.today()); });
@@ -258,6 +279,7 @@ void FloorPage::fitColumns()
     m_nextHint->setVisible(m_hasNextClient && !isTight());
     m_table->setMinimumHeight(qRound(theme.scaled(kLeastTable)));
     m_strip->setTight(height() < theme.scaled(kLowHeight));
+    m_report->setTight(height() < theme.scaled(kLowHeight));
 }
 
 void FloorPage::resizeEvent(QResizeEvent* event)

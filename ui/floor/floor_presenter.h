@@ -33,12 +33,18 @@ public:
     /// The card of a session, as it is printed before it.
     [[nodiscard]] sessions::CardContent cardOf(const FloorClient& client) const;
 
-    /// Saves one lift of a session, or corrects what was saved for it.
-    [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body);
+    /// Saves one lift of a session, or corrects what was saved for it. A remark is added to the session's note, behind the lift's name, in the same act.
+    [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body,
+                                                        const QString& remark = {});
+    /// Adds a remark on a lift to the session's note.
+    [[nodiscard]] store::Result<store::ActOutcome> addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark);
+    /// Says something once of a session, in the place of what was said before.
+    [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
     /// Sessions whose cards were printed: those that are planned count as printed then. Nothing where none was.
     [[nodiscard]] store::Result<std::optional<store::ActOutcome>> markPrinted(const std::vector<sessions::Session>& sessions);
 
 private:
+    [[nodiscard]] store::Result<sessions::SessionReport> withRemark(base::SessionId session, const FloorLift& lift, const QString& remark);
     [[nodiscard]] std::optional<FloorLift> floorLift(const progression::LiftMachine& present, base::LiftId id, const sessions::Session& session);
 
     store::Database& m_database;
