@@ -14,7 +14,7 @@ namespace {
 
 constexpr int kMostMinutes = 480;
 constexpr int kHighestEffort = 100;
-constexpr int kSpareWidth = 22;   ///< the frame, its padding and the cursor
+constexpr int kSpareWidth = 16;  ///< the frame, its padding and the cursor
 constexpr int kNoteWidth = 150;
 
 /// Between the lines of a note where it stands in one.
@@ -28,6 +28,7 @@ const QString& noteGap()
 
 ReportField::ReportField(const common::Look& look, ReportFieldKind kind, const QString& name, QWidget* parent) : QLineEdit(parent), m_look(look), m_kind(kind)
 {
+    setProperty("sizing", QStringLiteral("figure"));
     setAccessibleName(name);
     setAccessibleDescription(rangeText());
     setToolTip(QStringLiteral("%1: %2").arg(name, rangeText()));
@@ -54,7 +55,20 @@ QString ReportField::rangeText() const
     return {};
 }
 
+void ReportField::stretchTo(int width)
+{
+    if (width != m_width) {
+        m_width = width;
+        updateGeometry();
+    }
+}
+
 QSize ReportField::sizeHint() const
+{
+    return minimumSizeHint().expandedTo({m_width, 0});
+}
+
+QSize ReportField::minimumSizeHint() const
 {
     const QString widest = m_kind == ReportFieldKind::Scale ? QStringLiteral("5") : m_kind == ReportFieldKind::Effort ? QStringLiteral("7.5") : QStringLiteral("480");
     const double wide = m_kind == ReportFieldKind::Note ? m_look.theme().scaled(kNoteWidth) : fontMetrics().horizontalAdvance(widest) + m_look.theme().scaled(kSpareWidth);

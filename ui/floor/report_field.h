@@ -41,8 +41,10 @@ public:
     /// What can be typed: `0 to 10, halves as 7.5`.
     [[nodiscard]] QString rangeText() const;
 
-    /// Wide enough for all that can be typed; a note takes what there is.
+    /// Wide enough for all that can be typed; a note for a few words, and it takes `width` pixels where that is more.
+    void stretchTo(int width);
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 Q_SIGNALS:
     /// What is typed may be said now.
@@ -64,6 +66,7 @@ private:
     const common::Look& m_look;
     ReportFieldKind m_kind;
     QString m_said;
+    int m_width = 0;
 };
 
 }  // namespace chalk::ui::floor

@@ -13,6 +13,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace chalk::ui::floor {
 
 namespace {
@@ -21,17 +23,23 @@ constexpr int kSide = 16;
 constexpr int kAbove = 6;
 constexpr int kCellGap = 10;
 constexpr int kLabelGap = 5;
-constexpr int kMostSaid = 48;  ///< characters of the note on the button
 
 }  // namespace
 
 ReportStrip::ReportStrip(const common::Look& look, QWidget* parent)
-    : QWidget(parent), m_look(look), m_button(new common::ActionButton(look, QString(), this)), m_line(new QWidget(this))
+    : QWidget(parent), m_look(look), m_button(new common::ActionButton(look, QString(), this)), m_line(new QWidget(this)), m_summary(new QLabel(this))
 {
     setAccessibleName(tr("How the session felt"));
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);  // the note grows with the page and does not hold it
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(kSide, kAbove, kSide, kAbove);
-    column->addWidget(m_button, 0, Qt::AlignLeft);
+    auto* folded = new QHBoxLayout;
+    folded->setSpacing(kCellGap);
+    folded->addWidget(m_button);
+    folded->addWidget(m_summary, 1);
+    column->addLayout(folded);
+    m_summary->setProperty("role", QStringLiteral("caption"));
+    m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     column->addWidget(m_line);
     new common::FlowLayout(kCellGap, kAbove, m_line);
     m_line->layout()->setContentsMargins(0, 0, 0, 0);
@@ -58,6 +66,14 @@ ReportStrip::ReportStrip(const common::Look& look, QWidget* parent)
     });
 }
 
+ReportStrip::~ReportStrip()
+{
+    // A field that goes away with the focus in it says that it was left: nobody is there to hear it any more.
+    for (const Cell& cell : m_cells) {
+        cell.field->disconnect(this);
+    }
+}
+
 ReportField* ReportStrip::addField(int kind, const QString& label, const QString& spoken)
 {
     auto* cell = new QWidget(m_line);
@@ -67,11 +83,11 @@ ReportField* ReportStrip::addField(int kind, const QString& label, const QString
     auto* caption = new QLabel(label, cell);
     caption->setProperty("role", QStringLiteral("caption"));
     auto* field = new ReportField(m_look, static_cast<ReportFieldKind>(kind), spoken, cell);
-    field->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    field->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     row->addWidget(caption);
     row->addWidget(field);
     m_line->layout()->addWidget(cell);
-    m_cells.push_back(cell);
+    m_cells.push_back({cell, caption, field});
     connect(field, &ReportField::given, this, &ReportStrip::say);
     connect(field, &ReportField::left, this, &ReportStrip::left);
     return field;
@@ -103,7 +119,7 @@ void ReportStrip::say()
     QString fault;
     for (const ReportField* field : {m_sleep, m_soreness, m_stress, m_effort, m_minutes}) {
         if (!field->isSound()) {
-            fault = QStringLiteral("“%1”: %2").arg(field->text(), field->rangeText());
+            fault = tr("%1 is not %2.").arg(field->text(), field->rangeText());
         }
     }
     m_fault->setText(fault);
@@ -153,10 +169,23 @@ void ReportStrip::setReport(base::SessionId session, const sessions::SessionRepo
 int ReportStrip::lineWidth() const
 {
     int width = 2 * kSide - kCellGap;
-    for (const QWidget* cell : m_cells) {
-        width += cell->isHidden() ? 0 : cell->sizeHint().width() + kCellGap;
+    for (const Cell& cell : m_cells) {
+        width += cell.box->isHidden() ? 0 : cell.caption->sizeHint().width() + kLabelGap + cell.field->minimumSizeHint().width() + kCellGap;
     }
     return width;
+}
+
+void ReportStrip::stretchNote()
+{
+    const int spare = width() - lineWidth();
+    const int alone = width() - 2 * kSide - m_cells.back().caption->sizeHint().width() - kLabelGap;
+    m_note->stretchTo(spare >= 0 ? m_note->minimumSizeHint().width() + spare : alone);
+}
+
+void ReportStrip::showSummary()
+{
+    const int room = width() - 2 * kSide - m_button->sizeHint().width() - kCellGap;
+    m_summary->setText(m_summary->fontMetrics().elidedText(common::reportText(m_report), Qt::ElideRight, std::max(0, room)));
 }
 
 bool ReportStrip::isFolded() const
@@ -167,12 +196,14 @@ bool ReportStrip::isFolded() const
 void ReportStrip::fold()
 {
     const bool isFolded = this->isFolded();
-    const QString figures = common::reportFiguresText(m_report);
-    m_button->setText(m_report.isEmpty() ? tr("How it felt") : figures.isEmpty() ? tr("How it felt: a note") : tr("How it felt: said"));
-    QString said = common::reportText(m_report);
+    const QString said = common::reportText(m_report);
+    m_button->setText(tr("How it felt"));
     m_button->setToolTip(said.isEmpty() ? tr("Sleep, soreness, stress, effort, minutes and a note: all may be left out") : said);
-    m_button->setAccessibleName(QStringLiteral("%1, Alt+E").arg(m_button->text()));
-    m_button->setAccessibleDescription(said.left(kMostSaid));
+    m_button->setAccessibleName(tr("How the session felt, Alt+E"));
+    m_button->setAccessibleDescription(said);
+    stretchNote();
+    showSummary();
+    m_summary->setVisible(isFolded);
     m_button->setVisible(isFolded);
     m_line->setVisible(!isFolded);
 }

@@ -28,6 +28,7 @@ class ReportStrip : public QWidget {
 public:
     /// `look` outlives the strip.
     explicit ReportStrip(const common::Look& look, QWidget* parent = nullptr);
+    ~ReportStrip() override;
 
     /// Shows the report of a session. What is typed of another one is said first. Without `isHealthKept` sleep, soreness and stress are not asked.
     void setReport(base::SessionId session, const sessions::SessionReport& report, bool isHealthKept);
@@ -50,12 +51,22 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
+    /// A label and its field.
+    struct Cell {
+        QWidget* box;
+        QLabel* caption;
+        ReportField* field;
+    };
+
     ReportField* addField(int kind, const QString& label, const QString& spoken);
     [[nodiscard]] sessions::SessionReport typed() const;
     [[nodiscard]] bool hasField(const QWidget* widget) const;
     void load();
     void say();
     void fold();
+    void stretchNote();
+    void showSummary();
+    /// What one line takes, with the narrowest field for the note.
     [[nodiscard]] int lineWidth() const;
 
     const common::Look& m_look;
@@ -66,7 +77,8 @@ private:
     bool m_isOpen = false;  ///< worked in, though there is little room
     common::ActionButton* m_button;
     QWidget* m_line;
-    std::vector<QWidget*> m_cells;  ///< a label and its field each
+    QLabel* m_summary;  ///< what was said, behind the button
+    std::vector<Cell> m_cells;
     ReportField* m_sleep;
     ReportField* m_soreness;
     ReportField* m_stress;

@@ -9,7 +9,10 @@
 #include "ui/floor/report_field.h"
 
 #include <QApplication>
+#include <QLabel>
 #include <QTest>
+
+#include <algorithm>
 
 namespace chalk::ui::floor {
 
@@ -161,6 +164,11 @@ TEST_F(ReportStripTest, WhereThereIsLittleRoomItIsOneButtonUntilItIsWorkedIn)
     EXPECT_TRUE(m_strip.isFolded());
     EXPECT_TRUE(button.isVisible());
     EXPECT_FALSE(field(QStringLiteral("Sleep")).isVisible());
+    m_strip.setReport(kSession, {4, {}, {}, 75, {}, {}}, true);
+    const auto labels = m_strip.findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->isVisible() && label->text() == QStringLiteral("effort 7.5 of 10, sleep 4 of 5");
+    }));
     button.setFocus();
     press(Qt::Key_Return);
     EXPECT_FALSE(m_strip.isFolded());
@@ -171,6 +179,7 @@ TEST_F(ReportStripTest, ItIsOneLineOrAButton)
 {
     for (int width = 300; width <= 1200; width += 20) {
         m_strip.resize(width, 60);
+        QTest::qWait(1);
         if (m_strip.isFolded()) {
             EXPECT_LT(width, 900);
             continue;
@@ -231,6 +240,25 @@ TEST_F(FloorPageReportTest, AltELeadsIntoItAndEnterBack)
     m_acts.undo();
     m_page.refresh();
     EXPECT_EQ(report(), (SessionReport{4, {}, {}, {}, {}, {}}));
+}
+
+TEST_F(FloorPageReportTest, TheNoteTakesTheRoomThatIsLeftAndHoldsNoneOfIt)
+{
+    const int least = m_page.minimumSizeHint().width();
+    m_page.resize(1900, 900);
+    QTest::qWait(1);
+    EXPECT_FALSE(m_page.findChild<ReportStrip*>()->isFolded());
+    EXPECT_LE(m_page.minimumSizeHint().width(), least);
+    m_page.resize(1200, 900);
+    QTest::qWait(1);
+    auto* strip = m_page.findChild<ReportStrip*>();
+    EXPECT_TRUE(strip->isFolded());
+    press(Qt::Key_E, Qt::AltModifier);
+    QTest::qWait(1);
+    for (const ReportField* field : strip->findChildren<ReportField*>()) {
+        const QRect place(field->mapTo(strip, QPoint()), field->size());
+        EXPECT_TRUE(strip->rect().contains(place)) << field->accessibleName().toStdString();
+    }
 }
 
 TEST_F(FloorPageReportTest, FoldsOnALowPage)
