@@ -51,7 +51,8 @@ QString wordsFor(sessions::EntryDoubt doubt)
 class RecordCheck {
 public:
     RecordCheck(store::Database& database, const ClientFile& client, const lifts::Catalogue& catalogue, const RecordInput& input, base::Date today)
-        : m_database(database), m_client(client), m_catalogue(catalogue), m_input(input), m_today(today), m_day(input.date.value_or(today))
+        : m_database(database), m_client(client), m_catalogue(catalogue), m_input(input), m_today(today), m_day(input.date.value_or(today)),
+          m_told(input.report.value_or(sessions::SessionReport())), m_toldPlace(input.reportPlace)
     {
     }
 
@@ -71,10 +72,40 @@ public:
                 return tl::make_unexpected(added.error());
             }
         }
+        if (const auto added = addReport(checked); !added) {
+            return tl::make_unexpected(added.error());
+        }
         return checked;
     }
 
 private:
+    /// What the file says, put over what was said of the session before; words of a note are added.
+    [[nodiscard]] OrRefusal<void> addReport(CheckedRecords& checked)
+    {
+        const sessions::SessionReport& told = m_told;
+        if (told.isEmpty()) {
+            return {};
+        }
+        if (checked.session.isNone()) {
+            return refusal(m_toldPlace, QStringLiteral("there is no single session of %1 that day: name it by session").arg(qstring(m_client.client.name)));
+        }
+        store::SessionReader reader(m_database);
+        const auto before = reader.report(checked.session);
+        const auto isHealthKept = reader.isHealthKept(checked.session);
+        if (!before || !isHealthKept) {
+            return refusal(before ? isHealthKept.error() : before.error());
+        }
+        if (told.hasReadiness() && !*isHealthKept) {
+            return refusal(m_toldPlace, QStringLiteral("without consent no sleep, soreness or stress of %1 is kept").arg(qstring(m_client.client.name)));
+        }
+        const sessions::SessionReport report = sessions::toldOver(*before, told);
+        if (const auto fault = sessions::faultOf(report)) {
+            return refusal(m_toldPlace, qstring(fault->field) + QLatin1Char(' ') + qstring(fault->reason));
+        }
+        checked.report = report == *before ? std::nullopt : std::optional(report);
+        return {};
+    }
+
     /// The session named; else the client's only one of that day; none where there is no such one.
     [[nodiscard]] OrRefusal<base::SessionId> sessionMeant()
     {
@@ -129,6 +160,7 @@ private:
             return refusal(item.place, qstring(fault->field) + QLatin1Char(' ') + qstring(fault->reason));
         }
         noteDoubts(item, *machine, *event, checked);
+        noteRemark(item, *machine);
         checked.records.push_back({lift->lift.id, *event});
         return {};
     }
@@ -225,6 +257,17 @@ private:
         return event ? OrRefusal<Event>(*event) : refusal(item.place, qstring(event.error().field) + QLatin1Char(' ') + qstring(event.error().reason));
     }
 
+    /// Words after two spaces go to the session's note.
+    void noteRemark(const RecordItem& item, const LiftMachine& machine)
+    {
+        const auto* line = std::get_if<QString>(&item.result);
+        const std::string remark = line == nullptr ? std::string() : sessions::parseEntryLine(line->toStdString()).note;
+        if (!remark.empty()) {
+            sessions::addToNote(m_told, nameOfLift(machine, m_catalogue).toStdString() + ": " + remark);
+            m_toldPlace = m_toldPlace.isEmpty() ? item.place : m_toldPlace;
+        }
+    }
+
     void noteDoubts(const RecordItem& item, const LiftMachine& machine, const Event& event, CheckedRecords& checked) const
     {
         const auto due = machine.prescriptionOn(event.date);
@@ -243,6 +286,8 @@ private:
     const RecordInput& m_input;
     base::Date m_today;
     base::Date m_day;
+    sessions::SessionReport m_told;  ///< once of the session, by lines of its own and behind the results
+    QString m_toldPlace;
 };
 
 }  // namespace

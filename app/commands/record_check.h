@@ -19,6 +19,7 @@ struct RecordRefusal {
 struct CheckedRecords {
     base::SessionId session;  ///< none where the client has not just one session on that day and the file names none
     std::vector<store::NewRecord> records;
+    std::optional<sessions::SessionReport> report;  ///< what the session's becomes; nothing where the file says nothing of it
     QStringList doubts;       ///< what somebody should look at, `line 4: …`
 };
 

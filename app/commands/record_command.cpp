@@ -5,9 +5,11 @@
 #include "app/commands/record_check.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/lift_history_json.h"
+#include "core/exchange/session_report_json.h"
 #include "core/store/client_reader.h"
 #include "core/store/record_writer.h"
 #include "ui/common/formats.h"
+#include "ui/common/report_words.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -26,9 +28,9 @@ using ui::common::qstring;
 /// What was recorded, in words or as JSON. `client` is read after it was written.
 class RecordReport {
 public:
-    RecordReport(const store::ActOutcome& outcome, const ClientFile& client, const lifts::Catalogue& catalogue, const QStringList& doubts,
+    RecordReport(const store::ActOutcome& outcome, const ClientFile& client, const lifts::Catalogue& catalogue, const CheckedRecords& checked,
                  base::Date today)
-        : m_outcome(outcome), m_client(client), m_catalogue(catalogue), m_doubts(doubts), m_isBlocked(clients::isBlocked(client.clearance, today))
+        : m_outcome(outcome), m_client(client), m_catalogue(catalogue), m_checked(checked), m_isBlocked(clients::isBlocked(client.clearance, today))
     {
     }
 
@@ -42,7 +44,10 @@ public:
                 out << "      " << ui::common::whyOf(one.rules, one.after, factsOfLift(machine)) << '\n';
             }
         }
-        for (const QString& doubt : m_doubts) {
+        if (m_checked.report) {
+            out << "  Session: " << ui::common::reportText(*m_checked.report) << '\n';
+        }
+        for (const QString& doubt : m_checked.doubts) {
             out << "  Is that right? " << doubt << '\n';
         }
         for (const store::ChangedDecision& one : m_outcome.changed) {
@@ -70,12 +75,15 @@ public:
                                        {QStringLiteral("before"), exchange::toJson(one.before)},
                                        {QStringLiteral("after"), exchange::toJson(one.after)}});
         }
+        const auto load = m_checked.report ? sessions::sessionLoad(*m_checked.report) : std::nullopt;
         return {{QStringLiteral("client"), static_cast<qint64>(m_client.client.id.value())},
                 {QStringLiteral("name"), qstring(m_client.client.name)},
                 {QStringLiteral("act"), static_cast<qint64>(m_outcome.act.value())},
                 {QStringLiteral("lifts"), lifts},
                 {QStringLiteral("changed"), changed},
-                {QStringLiteral("doubts"), QJsonArray::fromStringList(m_doubts)}};
+                {QStringLiteral("report"), m_checked.report ? QJsonValue(exchange::toJson(*m_checked.report)) : QJsonValue(QJsonValue::Null)},
+                {QStringLiteral("session_load"), load ? QJsonValue(*load) : QJsonValue(QJsonValue::Null)},
+                {QStringLiteral("doubts"), QJsonArray::fromStringList(m_checked.doubts)}};
     }
 
 private:
@@ -97,7 +105,7 @@ private:
     const store::ActOutcome& m_outcome;
     const ClientFile& m_client;
     const lifts::Catalogue& m_catalogue;
-    const QStringList& m_doubts;
+    const CheckedRecords& m_checked;
     bool m_isBlocked;
 };
 
@@ -118,7 +126,7 @@ int recordInto(const CommandContext& context, store::Database& database, const R
         const RecordRefusal& refusal = checked.error();
         return refusal.store ? context.report(*refusal.store) : context.refuse(refusal.message);
     }
-    const auto outcome = store::RecordWriter(database, context.atUtc).record(*id, checked->session, checked->records);
+    const auto outcome = store::RecordWriter(database, context.atUtc).record(*id, checked->session, checked->records, checked->report);
     if (!outcome) {
         return context.report(outcome.error());
     }
@@ -126,7 +134,7 @@ int recordInto(const CommandContext& context, store::Database& database, const R
     if (!after) {
         return context.report(after.error());
     }
-    const RecordReport report(*outcome, *after, catalogue, checked->doubts, context.today);
+    const RecordReport report(*outcome, *after, catalogue, *checked, context.today);
     if (context.isJson()) {
         context.out << QJsonDocument(report.json()).toJson();
     } else {
@@ -166,8 +174,11 @@ Command recordCommand()
                            "    squat: 8 8 7 @80 r2\n\n"
                            "client is a name, a part of one, or an id. A lift is a pattern or an exercise; its entry is reps set by set, @ the load, r the\n"
                            "reps left in reserve, a rest as 2:15, p pain of 10, s shaky; nothing at all is a lift that went as planned. date is today where\n"
-                           "it is left out; session: CODE names the session. Or FILE is one JSON object with client, date, session and records, each with a\n"
-                           "lift and either an entry or an event in the words of `chalkrung trace`. All of it is recorded as one act, or nothing."),
+                           "it is left out; session: CODE names the session. What is said once of the session has lines of its own, each where it was\n"
+                           "asked: sleep: 1 bad to 5 good, soreness: and stress: 1 none to 5 much (these three with the client's consent alone), effort:\n"
+                           "of the whole session, 0 to 10 in halves, minutes: and note:. Or FILE is one JSON object with client, date, session, report\n"
+                           "and records, each with a lift and either an entry or an event in the words of `chalkrung trace`. All of it is recorded as\n"
+                           "one act, or nothing."),
             runRecord};
 }
 

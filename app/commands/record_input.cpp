@@ -1,10 +1,12 @@
 #include "app/commands/record_input.h"
 
 #include "core/exchange/json_reading.h"
+#include "core/exchange/session_report_json.h"
 #include "ui/common/formats.h"
 
 #include <QJsonArray>
 #include <QStringList>
+#include <QtNumeric>
 
 #include <fmt/core.h>
 
@@ -52,6 +54,22 @@ RecordItem readItem(exchange::ObjectReader& records, const QJsonValue& value, co
     return item;
 }
 
+void readReportField(exchange::ObjectReader& reader, RecordInput& input)
+{
+    if (!reader.has("report")) {
+        return;
+    }
+    input.reportPlace = QStringLiteral("report");
+    const auto report = exchange::readSessionReport(reader.required("report"), "report");
+    if (!report) {
+        reader.take(report.error());
+    } else if (report->isEmpty()) {
+        reader.fail("report", "must say something, or be left out");
+    } else {
+        input.report = *report;
+    }
+}
+
 InputResult readObject(const QByteArray& text)
 {
     const auto value = exchange::parseJson(text);
@@ -59,7 +77,7 @@ InputResult readObject(const QByteArray& text)
         return inputFault(qstring(value.error().field), qstring(value.error().reason));
     }
     exchange::ObjectReader reader(*value, {});
-    reader.allowOnly({"client", "date", "session", "records"});
+    reader.allowOnly({"client", "date", "session", "records", "report"});
     RecordInput input;
     input.client = readClientField(reader);
     input.sessionCode = qstring(reader.optionalText("session").value_or(std::string()));
@@ -69,17 +87,44 @@ InputResult readObject(const QByteArray& text)
             reader.fail("date", "must be a day, YYYY-MM-DD");
         }
     }
-    const QJsonArray records = reader.array("records");
+    readReportField(reader, input);
+    const QJsonArray records = input.report && !reader.has("records") ? QJsonArray() : reader.array("records");
     for (qsizetype i = 0; i < records.size() && reader.isSound(); ++i) {
         input.items.push_back(readItem(reader, records[i], fmt::format("records[{}]", i)));
     }
-    if (records.isEmpty()) {
+    if (records.isEmpty() && !input.report) {
         reader.fail("records", "must not be empty");
     }
     if (reader.fault()) {
         return inputFault(qstring(reader.fault()->field), qstring(reader.fault()->reason));
     }
     return input;
+}
+
+const QStringList& reportFields()
+{
+    static const QStringList fields{QStringLiteral("sleep"),  QStringLiteral("soreness"), QStringLiteral("stress"),
+                                    QStringLiteral("effort"), QStringLiteral("minutes"),  QStringLiteral("note")};
+    return fields;
+}
+
+/// Takes one field of the report; answers what is wrong with it, or nothing.
+QString takeReportField(RecordInput& input, const QString& field, const QString& value, const QString& place)
+{
+    QJsonObject whole = input.report ? exchange::toJson(*input.report) : QJsonObject();
+    if (whole.contains(field)) {
+        return QStringLiteral("%1 is said twice").arg(field);
+    }
+    bool isNumber = false;
+    const double number = value.toDouble(&isNumber);
+    whole.insert(field, field == QLatin1String("note") || !isNumber || !qIsFinite(number) ? QJsonValue(value) : QJsonValue(number));
+    const auto report = exchange::readSessionReport(whole, {});
+    if (!report) {
+        return qstring(report.error().field) + QLatin1Char(' ') + qstring(report.error().reason);
+    }
+    input.report = *report;
+    input.reportPlace = place;
+    return {};
 }
 
 /// Takes one line `KEY: VALUE`; answers what is wrong with it, or nothing.
@@ -103,6 +148,9 @@ QString takeLine(RecordInput& input, const QString& line, const QString& place)
         input.date = base::Date::parse(value.trimmed().toStdString());
         return input.date ? QString() : QStringLiteral("%1 is no day, YYYY-MM-DD").arg(value.trimmed());
     }
+    if (reportFields().contains(key)) {
+        return takeReportField(input, key, value.trimmed(), place);
+    }
     input.items.push_back({place, key, value.trimmed()});
     return {};
 }
@@ -124,7 +172,7 @@ InputResult readLines(const QByteArray& text)
     if (input.client.isEmpty()) {
         return inputFault(QStringLiteral("client"), QStringLiteral("is required: a line client: NAME"));
     }
-    if (input.items.empty()) {
+    if (input.items.empty() && !input.report) {
         return inputFault(QStringLiteral("results"), QStringLiteral("there are none: a line LIFT: ENTRY for each lift"));
     }
     return input;

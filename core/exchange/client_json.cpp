@@ -3,6 +3,7 @@
 #include "core/exchange/caution_json.h"
 #include "core/exchange/client_form_json.h"
 #include "core/exchange/lift_json.h"
+#include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_fields.h"
 
 #include <QJsonArray>
@@ -91,7 +92,7 @@ private:
 
     void readSession(ObjectReader& reader)
     {
-        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts"});
+        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts", "report"});
         sessions::Session session;
         session.code = labelAt(reader, "code");
         if (reader.isSound() && !m_codes.insert(session.code).second) {
@@ -112,7 +113,22 @@ private:
         if (reader.has("lifts")) {
             readPlannedLifts(reader, session.code);
         }
+        if (reader.has("report")) {
+            readReport(reader, session);
+        }
         m_client.sessions.push_back(std::move(session));
+    }
+
+    void readReport(ObjectReader& reader, const sessions::Session& session)
+    {
+        sessions::SessionReport report = taken(reader, readSessionReport(reader.required("report"), reader.pathOf("report")));
+        if (report.isEmpty()) {
+            reader.fail("report", "must say something, or be left out");
+        }
+        if (session.date > m_studio.today) {
+            reader.fail("report", "cannot be: the session lies after the studio's day");
+        }
+        m_client.reports[session.code] = std::move(report);
     }
 
     void readPlannedLifts(ObjectReader& reader, const std::string& code)

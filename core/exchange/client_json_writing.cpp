@@ -4,6 +4,7 @@
 #include "core/exchange/json_writing.h"
 #include "core/exchange/lift_json.h"
 #include "core/exchange/line_writer.h"
+#include "core/exchange/session_report_json.h"
 
 #include <QJsonArray>
 
@@ -79,6 +80,9 @@ QByteArray written(const sessions::Session& session, const DocumentClient& clien
             lifts.append(textOf(lifts::keyOf(pattern)));
         }
         put(object, "lifts", lifts);
+    }
+    if (const auto report = client.reports.find(session.code); report != client.reports.end() && !report->second.isEmpty()) {
+        put(object, "report", toJson(report->second));
     }
     return lineOf(object);
 }

@@ -2,6 +2,7 @@
 
 #include "core/simulation/harbour_forms.h"
 #include "core/simulation/harbour_people.h"
+#include "core/simulation/harbour_reports.h"
 
 #include <algorithm>
 
@@ -154,6 +155,7 @@ studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue, const sc
     for (const Person& person : harbourPeople()) {
         studio.clients.push_back(clientOf(person, ++number, studio, catalogue));
         addForms(studio.clients.back(), person, number, studio.today, guides);
+        addReports(studio.clients.back(), number, studio.today);
     }
     studio.today = studio.today + kDaysPlayed;
     return studio;

@@ -6,8 +6,8 @@ namespace chalk::store {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> kActKeys{"import",  "record",    "release", "set",  "swap",
-                                                    "correct", "take_back", "session", "undo", "redo"};
+constexpr std::array<std::string_view, 11> kActKeys{"import",    "record",  "release", "set",  "swap",  "correct",
+                                                    "take_back", "session", "undo",    "redo", "report"};
 
 }  // namespace
 

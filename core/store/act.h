@@ -11,8 +11,8 @@
 
 namespace chalk::store {
 
-/// What a person did. Undo takes an act back, Redo an undo.
-enum class ActKind : std::uint8_t { Import, Record, Release, Set, Swap, Correct, TakeBack, Session, Undo, Redo };
+/// What a person did. Undo takes an act back, Redo an undo. Report: what is said once of a session.
+enum class ActKind : std::uint8_t { Import, Record, Release, Set, Swap, Correct, TakeBack, Session, Undo, Redo, Report };
 
 [[nodiscard]] std::string_view keyOf(ActKind kind);
 /// Nothing where the key is unknown.

@@ -1,6 +1,7 @@
 #include "core/store/act_work.h"
 
 #include "core/store/entry_versions.h"
+#include "core/store/report_rows.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -15,6 +16,12 @@ struct SessionChange {
     base::SessionId session;
     std::optional<SessionState> before;
     std::optional<SessionState> after;
+};
+
+struct ReportChange {
+    base::SessionId session;
+    sessions::SessionReport before;
+    sessions::SessionReport after;
 };
 
 }  // namespace
@@ -70,10 +77,22 @@ void ActWork::changeSession(base::SessionId session, SessionState state, std::op
     Statement(m_database, QStringLiteral("UPDATE session SET state = ? WHERE id = ?")).run(sessions::keyOf(state), session);
 }
 
+void ActWork::changeReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& expected)
+{
+    const sessions::SessionReport before = readReport(m_database, session);
+    if (expected && before != *expected) {
+        refuse(QStringLiteral("What was said of the session was changed since: take that change back first"));
+    }
+    Statement(m_database, QStringLiteral("INSERT INTO report_change (act_id, session_id, before, after) VALUES (?, ?, ?, ?)"))
+        .run(m_outcome.act, session, textOfReport(before), textOfReport(report));
+    putReport(m_database, session, report);
+}
+
 void ActWork::takeBack(base::ActId act)
 {
     takeBackEntries(act);
     takeBackSessions(act);
+    takeBackReports(act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)
@@ -105,6 +124,19 @@ void ActWork::takeBackSessions(base::ActId act)
         if (change.before && change.after) {
             changeSession(change.session, *change.before, change.after);
         }
+    }
+}
+
+void ActWork::takeBackReports(base::ActId act)
+{
+    Statement rows(m_database, QStringLiteral("SELECT session_id, before, after FROM report_change WHERE act_id = ?"));
+    std::vector<ReportChange> changes;
+    rows.run(act);
+    while (rows.next()) {
+        changes.push_back({base::SessionId(rows.integer(0)), reportOf(m_database, rows.qtext(1)), reportOf(m_database, rows.qtext(2))});
+    }
+    for (const ReportChange& change : changes) {
+        changeReport(change.session, change.before, change.after);
     }
 }
 

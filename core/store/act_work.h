@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/sessions/session_report.h"
 #include "core/store/lift_edit.h"
 
 #include <optional>
@@ -25,12 +26,15 @@ public:
     [[nodiscard]] LiftEdit& edit() { return m_edit; }
     /// Sets the state of a session and notes the former one. Where `expected` is there, it has to be in that state.
     void changeSession(base::SessionId session, sessions::SessionState state, std::optional<sessions::SessionState> expected = {});
-    /// Puts entries and sessions back to what they were before an act.
+    /// Sets the report of a session and notes the former one. Where `expected` is there, it has to be as that.
+    void changeReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& expected = {});
+    /// Puts entries, sessions and reports back to what they were before an act.
     void takeBack(base::ActId act);
 
 private:
     void takeBackEntries(base::ActId act);
     void takeBackSessions(base::ActId act);
+    void takeBackReports(base::ActId act);
     [[nodiscard]] base::ClientId clientIn(const QString& table, std::int64_t id);
 
     Database& m_database;

@@ -80,7 +80,8 @@ bool PlanStarter::isUntouched(base::ClientId client)
     if (!entries.run(client) || entries.next()) {
         return false;
     }
-    Statement changes(m_database, QStringLiteral("SELECT 1 FROM session_change c JOIN session_lift p ON p.session_id = c.session_id "
+    Statement changes(m_database, QStringLiteral("SELECT 1 FROM (SELECT session_id FROM session_change UNION ALL SELECT session_id FROM report_change) c "
+                                                 "JOIN session_lift p ON p.session_id = c.session_id "
                                                  "JOIN session s ON s.id = c.session_id WHERE s.client_id = ? LIMIT 1"));
     return changes.run(client) && !changes.next();
 }

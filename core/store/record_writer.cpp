@@ -1,6 +1,8 @@
 #include "core/store/record_writer.h"
 
 #include "core/store/act_work.h"
+#include "core/store/lift_codec.h"
+#include "core/store/report_rows.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -32,10 +34,11 @@ RecordWriter::RecordWriter(Database& database, std::function<QString()> atUtc, b
 {
 }
 
-Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records)
+Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records,
+                                        const std::optional<sessions::SessionReport>& report)
 {
     ActWork work(m_database);
-    if (records.empty()) {
+    if (records.empty() && !report) {
         work.refuse(QStringLiteral("There is nothing to record"));
     }
     if (!session.isNone() && work.clientOf(session) != client) {
@@ -46,17 +49,24 @@ Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId s
             work.refuse(QStringLiteral("Lift %1 is not one of client %2").arg(record.lift.value()).arg(client.value()));
         }
     }
-    work.begin(kindOf(records), m_atUtc(), m_coach, client);
+    if (report) {
+        checkReport(work, session, *report);
+    }
+    work.begin(records.empty() ? ActKind::Report : kindOf(records), m_atUtc(), m_coach, client);
     for (const NewRecord& record : records) {
         work.edit().add(record.lift, record.event, session);
     }
     if (!session.isNone() && std::any_of(records.begin(), records.end(), isWork)) {
         work.changeSession(session, sessions::SessionState::Recorded);
     }
+    if (report) {
+        work.changeReport(session, *report);
+    }
     return work.finish();
 }
 
-Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progression::Event* event, ActKind kind)
+Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progression::Event* event, ActKind kind,
+                                              const std::optional<sessions::SessionReport>& report)
 {
     ActWork work(m_database);
     const auto old = work.edit().log().entry(id);
@@ -64,14 +74,20 @@ Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progressio
         work.refuse(QStringLiteral("That entry is not there any more: it was changed since"));
         return work.finish();
     }
+    if (report) {
+        checkReport(work, old->session, *report);
+    }
     work.begin(kind, m_atUtc(), m_coach, work.clientOf(old->lift));
     work.edit().replace(*old, event == nullptr ? old->event : *event, event == nullptr);
+    if (report) {
+        work.changeReport(old->session, *report);
+    }
     return work.finish();
 }
 
-Result<ActOutcome> RecordWriter::correct(base::EventId entry, const progression::Event& event)
+Result<ActOutcome> RecordWriter::correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report)
 {
-    return replaceEntry(entry, &event, ActKind::Correct);
+    return replaceEntry(entry, &event, ActKind::Correct, report);
 }
 
 Result<ActOutcome> RecordWriter::takeBack(base::EventId entry)
@@ -99,6 +115,34 @@ Result<ActOutcome> RecordWriter::setSessionStates(const std::vector<base::Sessio
     for (const base::SessionId session : distinct) {
         work.changeSession(session, state);
     }
+    return work.finish();
+}
+
+void RecordWriter::checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report)
+{
+    if (work.clientOf(session).isNone()) {
+        work.refuse(QStringLiteral("There is no session %1").arg(session.value()));
+    }
+    if (const auto fault = sessions::faultOf(report)) {
+        work.refuse(qstringOf(fault->field) + QLatin1Char(' ') + qstringOf(fault->reason));
+    }
+    const sessions::SessionReport before = readReport(m_database, session);
+    if (before == report) {
+        work.refuse(QStringLiteral("There is nothing new to say of the session"));
+    }
+    const bool isReadinessKept = before.sleep == report.sleep && before.soreness == report.soreness && before.stress == report.stress;
+    if (report.hasReadiness() && !isReadinessKept && !isHealthKept(m_database, session)) {
+        work.refuse(QStringLiteral("Without consent no sleep, soreness or stress is kept"));
+    }
+}
+
+Result<ActOutcome> RecordWriter::saveReport(base::SessionId session, const sessions::SessionReport& report)
+{
+    ActWork work(m_database);
+    const base::ClientId client = work.clientOf(session);
+    checkReport(work, session, report);
+    work.begin(ActKind::Report, m_atUtc(), m_coach, client);
+    work.changeReport(session, report);
     return work.finish();
 }
 

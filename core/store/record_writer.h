@@ -1,13 +1,17 @@
 #pragma once
 
 #include "core/sessions/session.h"
+#include "core/sessions/session_report.h"
 #include "core/store/act.h"
 #include "core/store/database.h"
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace chalk::store {
+
+class ActWork;
 
 /// One lift's part of what is recorded.
 struct NewRecord {
@@ -23,20 +27,27 @@ public:
 
     /// Records events of one client, done in `session` (or outside of any). A session with work in it counts as recorded then.
     /// What the coach does (release, set, swap) is recorded in the same way.
-    [[nodiscard]] Result<ActOutcome> record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records);
-    /// Puts another version in the place of an entry.
-    [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event);
+    /// A `report` takes the place of what was said of the session before, as by saveReport; it may come without records.
+    [[nodiscard]] Result<ActOutcome> record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records,
+                                            const std::optional<sessions::SessionReport>& report = {});
+    /// Puts another version in the place of an entry. A `report` is that of the entry's session, as by saveReport.
+    [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report = {});
     /// Takes an entry back.
     [[nodiscard]] Result<ActOutcome> takeBack(base::EventId entry);
     /// Sets what became of a session, or of several at once.
     [[nodiscard]] Result<ActOutcome> setSessionState(base::SessionId session, sessions::SessionState state);
     [[nodiscard]] Result<ActOutcome> setSessionStates(const std::vector<base::SessionId>& sessions, sessions::SessionState state);
-    /// Takes an act back, by appending: entries get their former versions, sessions their former states. An undone act can be
+    /// Says something once of a session, in the place of what was said before. Fails where a field is out of its range, where nothing changes, and
+    /// where sleep, soreness or stress are said anew of a client without consent to keep health data on the session's day.
+    [[nodiscard]] Result<ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
+    /// Takes an act back, by appending: entries get their former versions, sessions their former states and reports. An undone act can be
     /// brought back by undoing the undo. Fails where something later builds on it.
     [[nodiscard]] Result<ActOutcome> undo(base::ActId act);
 
 private:
-    [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind);
+    void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report);
+    [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind,
+                                                  const std::optional<sessions::SessionReport>& report = {});
 
     Database& m_database;
     std::function<QString()> m_atUtc;

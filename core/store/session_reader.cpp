@@ -1,5 +1,7 @@
 #include "core/store/session_reader.h"
 
+#include "core/store/report_rows.h"
+
 namespace chalk::store {
 
 namespace {
@@ -57,6 +59,24 @@ Result<std::vector<base::LiftId>> SessionReader::plannedLifts(base::SessionId se
         lifts.push_back(base::LiftId(rows.integer(0)));
     }
     return m_database.resultOf(std::move(lifts));
+}
+
+Result<sessions::SessionReport> SessionReader::report(base::SessionId session)
+{
+    const Snapshot snapshot(m_database);
+    return m_database.resultOf(readReport(m_database, session));
+}
+
+Result<std::map<base::SessionId, sessions::SessionReport>> SessionReader::reportsOf(base::ClientId client)
+{
+    const Snapshot snapshot(m_database);
+    return m_database.resultOf(readReports(m_database, client));
+}
+
+Result<bool> SessionReader::isHealthKept(base::SessionId session)
+{
+    const Snapshot snapshot(m_database);
+    return m_database.resultOf(store::isHealthKept(m_database, session));
 }
 
 Result<std::vector<LogEntry>> SessionReader::entriesIn(base::SessionId session)

@@ -1,7 +1,10 @@
 #pragma once
 
+#include "core/sessions/session_report.h"
 #include "core/store/event_log.h"
 #include "core/store/profile_rows.h"
+
+#include <map>
 
 namespace chalk::store {
 
@@ -26,6 +29,12 @@ public:
 
     /// The lifts that a session was planned with, in their order; none where nobody planned them.
     [[nodiscard]] Result<std::vector<base::LiftId>> plannedLifts(base::SessionId session);
+    /// What was said once of a session; an empty report where nothing was.
+    [[nodiscard]] Result<sessions::SessionReport> report(base::SessionId session);
+    /// Of a client's sessions, those of which something was said.
+    [[nodiscard]] Result<std::map<base::SessionId, sessions::SessionReport>> reportsOf(base::ClientId client);
+    /// Whether the client of a session consented to keep health data, as on its day: only then are sleep, soreness and stress asked.
+    [[nodiscard]] Result<bool> isHealthKept(base::SessionId session);
     /// What was recorded in a session and counts now, by lift.
     [[nodiscard]] Result<std::vector<LogEntry>> entriesIn(base::SessionId session);
 

@@ -3,6 +3,7 @@
 #include "core/exchange/catalogue_json.h"
 #include "core/store/document_rows.h"
 #include "core/store/profile_rows.h"
+#include "core/store/report_rows.h"
 #include "core/store/studio_reader.h"
 #include "core/store/studio_settings.h"
 
@@ -47,6 +48,9 @@ public:
         document.plannedLifts = readPlannedLifts(m_database, client.id);
         document.forms = readDocumentForms(m_database, client.id);
         document.letters = readDocumentLetters(m_database, client.id);
+        for (auto& [session, report] : readReports(m_database, client.id)) {
+            document.reports[m_codes[session]] = std::move(report);
+        }
         return document;
     }
 

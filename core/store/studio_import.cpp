@@ -3,6 +3,7 @@
 #include "core/exchange/equipment_json.h"
 #include "core/store/document_rows.h"
 #include "core/store/lift_codec.h"
+#include "core/store/report_rows.h"
 
 #include <QJsonDocument>
 #include <QStringList>
@@ -80,6 +81,7 @@ void StudioImport::add(const DocumentClient& client)
     }
     m_cache.changeVolumes(id, {}, weeks);
     addPlannedLifts(client);
+    addReports(client);
     insertForms(m_database, id, client.forms);
     insertLetters(m_database, id, client.letters);
 }
@@ -108,6 +110,18 @@ void StudioImport::addPlannedLifts(const DocumentClient& client)
             return;
         }
         insertPlannedLifts(m_database, session->second, lifts);
+    }
+}
+
+void StudioImport::addReports(const DocumentClient& client)
+{
+    for (const auto& [code, report] : client.reports) {
+        const auto session = m_sessionsByCode.find(code);
+        if (session == m_sessionsByCode.end()) {
+            refuse(QStringLiteral("there is no session %1 for a report").arg(qstringOf(code)));
+            return;
+        }
+        putReport(m_database, session->second, report);
     }
 }
 

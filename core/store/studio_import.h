@@ -36,6 +36,7 @@ private:
     void addProfile(const exchange::DocumentClient& client, base::ClientId id);
     void addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client);
     void addPlannedLifts(const exchange::DocumentClient& client);
+    void addReports(const exchange::DocumentClient& client);
     void addLift(const exchange::DocumentLift& lift, base::ClientId client, WeekVolumes& weeks);
     void addEvents(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift);
     void judge(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift, WeekVolumes& weeks);

@@ -76,6 +76,7 @@ public:
         client.lifts.erase(std::remove_if(client.lifts.begin(), client.lifts.end(), isUnborn), client.lifts.end());
         std::erase_if(client.forms, [this](const DocumentForm& form) { return form.day > m_day; });
         std::erase_if(client.letters, [this](const DocumentLetter& letter) { return letter.day > m_day; });
+        std::erase_if(client.reports, [this](const auto& report) { return m_undone.count(report.first) > 0; });
         dropPlansOfUnborn(client);
     }
 

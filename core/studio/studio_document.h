@@ -7,6 +7,7 @@
 #include "core/progression/event.h"
 #include "core/progression/lift_state.h"
 #include "core/sessions/session.h"
+#include "core/sessions/session_report.h"
 #include "core/studio/client_form.h"
 
 #include <map>
@@ -57,6 +58,7 @@ struct DocumentClient {
     std::map<std::string, std::vector<lifts::Pattern>> plannedLifts{};  ///< by the code of a session: what it was planned with, in order
     std::vector<DocumentForm> forms{};      ///< in the order in which they were begun
     std::vector<DocumentLetter> letters{};  ///< in the order in which they came in
+    std::map<std::string, sessions::SessionReport> reports{};  ///< by the code of a session: what was said of it; none is empty
 
     bool operator==(const DocumentClient&) const = default;
 };

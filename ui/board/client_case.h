@@ -8,7 +8,9 @@
 #include "core/progression/lift_machine.h"
 #include "core/screens/pattern_screen.h"
 #include "core/sessions/session.h"
+#include "core/sessions/session_report.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <utility>
@@ -53,6 +55,7 @@ struct ClientCase {
     std::optional<sessions::Session> nextSession;
     int nextSessionTaken = 0;                 ///< places taken in the slot of the next session, this client's included
     std::vector<sessions::Session> sessions;  ///< all of them, oldest first
+    std::map<base::SessionId, sessions::SessionReport> reports;  ///< of the sessions of which something was said
     std::vector<LiftCase> lifts;              ///< in the order of the patterns
     std::optional<screens::MovementScreen> screen{};  ///< the latest one
     base::Date today;

@@ -136,6 +136,11 @@ Result<ClientCase> ClientPresenter::read(base::ClientId id, base::Date today)
     for (auto session = sessions->rbegin(); session != sessions->rend(); ++session) {
         client.sessions.push_back(std::move(session->session));
     }
+    auto reports = store::SessionReader(m_database).reportsOf(id);
+    if (!reports) {
+        return tl::make_unexpected(reports.error());
+    }
+    client.reports = *std::move(reports);
     return client;
 }
 

@@ -18,7 +18,8 @@ struct ClientCase;
 enum class LogRowKind : std::uint8_t {
     Entry,     ///< something done or decided, as it counts now
     Replaced,  ///< a version of the entry above it that a correction replaced
-    NotHeld    ///< a session that was missed or cancelled
+    NotHeld,   ///< a session that was missed or cancelled
+    Said       ///< what was said once of a session
 };
 
 /// One row of the session list: words, ready to show. Two lines in a cell are two strings.

@@ -4,6 +4,7 @@
 #include "ui/board/board_words.h"
 #include "ui/board/log_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/report_words.h"
 
 #include <QStringList>
 
@@ -124,6 +125,36 @@ QString notHeldText(SessionState state)
     return {};
 }
 
+/// What was said once of a session: effort and minutes, and how the client came in and the note in the wide column.
+LogRow saidRow(const sessions::Session& session, const sessions::SessionReport& report)
+{
+    LogRow row;
+    row.kind = LogRowKind::Said;
+    row.date = session.date;
+    row.day = common::dayText(session.date);
+    row.dayNote = sessionText(session);
+    row.lift = BoardText::tr("How it felt");
+    QStringList felt;
+    if (report.effortTenths) {
+        felt.append(BoardText::tr("Effort %1 of 10").arg(common::effortText(*report.effortTenths)));
+    }
+    if (report.minutes) {
+        felt.append(BoardText::tr("%1 min").arg(*report.minutes));
+    }
+    row.what = felt.join(QLatin1String(", "));
+    if (const auto load = sessions::sessionLoad(report)) {
+        row.whatNote = BoardText::tr("load %1").arg(*load);
+    }
+    QString ready = common::reportFiguresText({report.sleep, report.soreness, report.stress, {}, {}, {}});
+    if (!ready.isEmpty()) {
+        ready = ready.left(1).toUpper() + ready.mid(1);
+    }
+    QStringList said{ready, common::qstring(report.note).replace(QLatin1Char('\n'), QLatin1String("; "))};
+    said.removeAll(QString());
+    row.decision = said.join(QLatin1String(". "));
+    return row;
+}
+
 void addLift(std::vector<PlacedRow>& rows, const ClientCase& client, const LiftCase& lift, int& place)
 {
     progression::Stage before = lift.machine.setup().startStage;
@@ -152,6 +183,9 @@ std::vector<LogRow> logRowsOf(const ClientCase& client)
             row.dayNote = sessionText(session);
             row.what = text;
             placed.push_back({row, place++});
+        }
+        if (const auto report = client.reports.find(session.id); report != client.reports.end() && !report->second.isEmpty()) {
+            placed.push_back({saidRow(session, report->second), place++});
         }
     }
     for (const LiftCase& lift : client.lifts) {

@@ -16,6 +16,8 @@ using common::Signal;
 using progression::PrescriptionKind;
 using sessions::EntryPart;
 
+constexpr int kMostOfRemark = 40;  ///< characters that a chip shows
+
 QString readingText(const char* text)
 {
     return QCoreApplication::translate("Floor", text);
@@ -72,16 +74,6 @@ EntryReading faultIn(const QString& text, const sessions::EntryToken& token)
                                                            adviceFor(word, token.part)});
     reading.faultBegin = static_cast<int>(QString::fromUtf8(bytes.left(begin)).size());
     reading.faultLength = static_cast<int>(word.size());
-    return reading;
-}
-
-/// Words after two spaces would be lost on the way to the log.
-EntryReading noteIn(const QString& text, const sessions::EntryLine& line)
-{
-    EntryReading reading = withMessage(EntryState::Fault, {Signal::Warn, QStringLiteral("warning"), readingText("Two spaces begin a note."),
-                                                           readingText("Notes are not kept with a result: take the words away, or one of the spaces.")});
-    reading.faultLength = static_cast<int>(QString::fromStdString(line.note).size());
-    reading.faultBegin = static_cast<int>(text.size()) - reading.faultLength;
     return reading;
 }
 
@@ -145,19 +137,25 @@ EntryReading readEntry(const FloorClient& client, const FloorLift& lift)
     if (const auto* token = faultyToken(line)) {
         return faultIn(lift.line, *token);
     }
-    if (!line.note.empty()) {
-        return noteIn(lift.line, line);
-    }
+    const QString remark = QString::fromStdString(line.note).trimmed();
     if (line.isSkipped) {
-        return withMessage(EntryState::Skipped, {Signal::Muted, QStringLiteral("info"), readingText("Skipped today."),
-                                                 readingText("Enter keeps it so; nothing is written.")});
+        EntryReading skipped = withMessage(EntryState::Skipped, {Signal::Muted, QStringLiteral("info"), readingText("Skipped today."),
+                                                                 remark.isEmpty() ? readingText("Enter keeps it so; nothing is written.")
+                                                                                  : readingText("Enter keeps it so; the words go to the session’s note.")});
+        skipped.remark = remark;
+        return skipped;
     }
     EntryReading reading;
+    reading.remark = remark;
     reading.body = exposureOf(line, lift);
     if (!reading.body) {
         return withMessage(EntryState::OnHold, {Signal::Muted, QStringLiteral("info"), readingText("Nothing is planned here."), QString()});
     }
     reading.chips = chipsOf(std::get<progression::Exposure>(*reading.body), line, lift);
+    if (!remark.isEmpty()) {
+        const bool isLong = remark.size() > kMostOfRemark;
+        reading.chips.push_back({readingText("note"), isLong ? remark.left(kMostOfRemark - 1).trimmed() + QChar(0x2026) : remark, {}});
+    }
     addPreview(reading, client, lift);
     return reading;
 }

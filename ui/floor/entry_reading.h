@@ -38,6 +38,7 @@ struct EntryReading {
     std::vector<EntryChip> chips;
     std::optional<progression::EventBody> body;   ///< where it could be saved
     std::optional<Preview> preview;
+    QString remark;                               ///< words after two spaces, for the session's note
     int faultBegin = 0;                           ///< in the line, in characters
     int faultLength = 0;
     std::optional<RehearsalFault> rehearsalFault; ///< for Waiting, and for a Fault in a rehearsal

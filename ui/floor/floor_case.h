@@ -5,6 +5,7 @@
 #include "core/progression/lift_machine.h"
 #include "core/sessions/entry_line.h"
 #include "core/sessions/session.h"
+#include "core/sessions/session_report.h"
 #include "ui/floor/rehearsal_draft.h"
 
 #include <QString>
@@ -48,6 +49,8 @@ struct FloorClient {
     sessions::Session session;
     std::vector<FloorLift> lifts;
     std::vector<FloorLift> others;  ///< lifts that are not planned for this session
+    sessions::SessionReport report = {};  ///< what was said once of the session
+    bool isHealthKept = false;            ///< with consent: only then are sleep, soreness and stress asked
 
     [[nodiscard]] QString firstName() const;
 };

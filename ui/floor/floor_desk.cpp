@@ -314,6 +314,9 @@ SaveState FloorDesk::save()
     }
     const EntryReading read = reading();
     if (read.state == EntryState::Skipped) {
+        if (!read.remark.isEmpty() && !writeRemark(read.remark)) {
+            return SaveState::Refused;
+        }
         skip();
         return SaveState::Skipped;
     }
@@ -325,18 +328,51 @@ SaveState FloorDesk::save()
         return SaveState::Asked;
     }
     m_isDoubtAsked = false;
-    return write(*read.body);
+    return write(*read.body, read.remark);
 }
 
-SaveState FloorDesk::write(const progression::EventBody& body)
+bool FloorDesk::writeRemark(const QString& remark)
+{
+    const auto outcome = m_presenter.addRemark(*client(), *lift(), remark);
+    if (!outcome) {
+        refuse(outcome.error().message);
+        return false;
+    }
+    m_acts.add(outcome->act, deskText("Note on %1 for %2").arg(common::qstring(lift()->exercise.name), client()->firstName()));
+    if (Draft& draft = m_drafts[keyOf(*lift())]; !lift()->saved.isNone()) {
+        draft.line.clear();
+    }
+    return true;
+}
+
+SaveState FloorDesk::saveReport(base::SessionId session, const sessions::SessionReport& report)
+{
+    const auto at = std::find_if(m_clients.begin(), m_clients.end(), [session](const FloorClient& one) { return one.session.id == session; });
+    const QString who = at == m_clients.end() ? QString() : at->firstName();
+    const auto outcome = m_presenter.saveReport(session, report);
+    if (!outcome) {
+        return refuse(outcome.error().message);
+    }
+    m_acts.add(outcome->act, who.isEmpty() ? deskText("How the session felt") : deskText("How the session felt, for %1").arg(who));
+    read();
+    return SaveState::Saved;
+}
+
+SaveState FloorDesk::write(const progression::EventBody& body, const QString& remark)
 {
     const FloorLift before = *lift();
     const bool isCorrection = !before.saved.isNone();
     if (isCorrection && before.savedBody == body) {
+        if (!remark.isEmpty()) {
+            if (!writeRemark(remark)) {
+                return SaveState::Refused;
+            }
+            read();
+        }
         moveToOpenLift();
         return SaveState::Saved;
     }
-    const auto outcome = m_presenter.save(*client(), before, body);
+    const auto outcome = m_presenter.save(*client(), before, body, remark);
     if (!outcome) {
         return refuse(outcome.error().message);
     }

@@ -65,6 +65,8 @@ public:
 
     /// Saves what is typed for the lift and goes to the next one that is open; a correction stays.
     SaveState save();
+    /// Says something once of a session of the day. What is wrong is a message.
+    SaveState saveReport(base::SessionId session, const sessions::SessionReport& report);
     /// Leaves the lift out of this session and goes to the next one, or takes it in again; what is saved stays.
     void skip();
     /// Takes back what is saved for the lift. The first call asks, and message() says what it changes; the second does it.
@@ -98,7 +100,9 @@ private:
     void forgetMessages();
     /// To the next lift that is still to be recorded, from here round; stays where there is none.
     void moveToOpenLift();
-    SaveState write(const progression::EventBody& body);
+    SaveState write(const progression::EventBody& body, const QString& remark);
+    /// False where the remark could not be written, and message() says why.
+    bool writeRemark(const QString& remark);
     SaveState refuse(const QString& why);
 
     FloorPresenter& m_presenter;

@@ -15,6 +15,7 @@
 #include "ui/floor/entry_pane.h"
 #include "ui/floor/lift_row_words.h"
 #include "ui/floor/lift_table.h"
+#include "ui/floor/report_strip.h"
 #include "ui/floor/run_list.h"
 #include "ui/floor/session_menu.h"
 
@@ -92,6 +93,7 @@ void FloorPage::showDesk(bool isFocusMoved)
     if (hasEntry()) {
         m_entry->showDesk(m_desk);
         showRows();
+        m_report->setReport(m_desk.client()->session.id, m_desk.client()->report, m_desk.client()->isHealthKept);
     } else {
         showEmpty();
     }

@@ -27,6 +27,7 @@ class ClientTabs;
 class EntryPane;
 class LiftRowsModel;
 class LiftTable;
+class ReportStrip;
 class RestTimerStrip;
 class RunModel;
 
@@ -93,6 +94,7 @@ private:
     void showRows();
     void showCard();
     void showEmpty();
+    void buildReport(QWidget* parent);
     [[nodiscard]] bool hasEntry() const;
 
     void save(bool goesToNextClient);
@@ -136,6 +138,7 @@ private:
     EntryPane* m_entry = nullptr;
     LiftRowsModel* m_rows = nullptr;
     LiftTable* m_table = nullptr;
+    ReportStrip* m_report = nullptr;
     common::Banner* m_trouble = nullptr;
     common::EmptyState* m_empty = nullptr;
     common::ActionButton* m_emptyAction = nullptr;

@@ -11,6 +11,7 @@
 #include "ui/floor/entry_fields.h"
 #include "ui/floor/lift_rows.h"
 #include "ui/floor/lift_table.h"
+#include "ui/floor/report_strip.h"
 #include "ui/floor/rest_timer_strip.h"
 #include "ui/floor/run_list.h"
 
@@ -200,6 +201,9 @@ void FloorPage::buildRecording()
     common::holdColumn(*scroll, work);
     column->addWidget(scroll, 1);
     column->addWidget(floorRule(m_recording));
+    buildReport(m_recording);
+    column->addWidget(m_report);
+    column->addWidget(floorRule(m_recording));
     column->addWidget(buildFoot());
 }
 
@@ -220,6 +224,18 @@ void FloorPage::buildTable()
     connect(m_table, &LiftTable::fieldTyped, this, &FloorPage::typeField);
     connect(m_table, &LiftTable::lineAsked, this, [this] { showDesk(true); });
     m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+}
+
+void FloorPage::buildReport(QWidget* parent)
+{
+    m_report = new ReportStrip(m_services.look, parent);
+    connect(m_report, &ReportStrip::left, this, [this] { m_entry->focusEntry(); });
+    connect(m_report, &ReportStrip::told, this, [this](base::SessionId session, const sessions::SessionReport& report) {
+        if (m_desk.saveReport(session, report) == SaveState::Saved) {
+            Q_EMIT studioChanged();
+        }
+        showDesk(false);
+    });
 }
 
 QWidget* FloorPage::buildFoot()
@@ -273,6 +289,11 @@ void FloorPage::buildActions()
     add(tr("Delete what is recorded for this lift"), Qt::ALT | Qt::Key_Delete, [this] { deleteRecord(); });
     add(tr("Add a session that was not planned"), Qt::ALT | Qt::Key_S, [this] { addSession(); });
     add(tr("What became of the session"), Qt::ALT | Qt::Key_M, [this] { offerStates(m_desk.slotIndex(), m_states->mapToGlobal(QPoint(0, 0))); });
+    add(tr("How the session felt"), Qt::ALT | Qt::Key_E, [this] {
+        if (hasEntry()) {
+            m_report->takeFocus();
+        }
+    });
     add(tr("The day before"), Qt::CTRL | Qt::Key_PageUp, [this] { goToDay(m_desk.day() - 1); });
     add(tr("The day after"), Qt::CTRL | Qt::Key_PageDown, [this] { goToDay(m_desk.day() + 1); });
     add(tr("Back to today"), Qt::CTRL | Qt::Key_Home, [this] { goToDay(m_services.clock.today()); });
@@ -303,6 +324,7 @@ void FloorPage::fitColumns()
     m_nextHint->setVisible(m_hasNextClient && !isTight());
     m_table->setMinimumHeight(qRound(theme.scaled(kLeastTable)));
     m_strip->setTight(height() < theme.scaled(kLowHeight));
+    m_report->setTight(height() < theme.scaled(kLowHeight));
 }
 
 void FloorPage::resizeEvent(QResizeEvent* event)

@@ -144,6 +144,14 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
         return tl::make_unexpected(file.error());
     }
     FloorClient client{file->client, coach, file->cautions, file->clearance, clients::isBlocked(file->clearance, session.date), session, {}, {}};
+    store::SessionReader reader(m_database);
+    const auto report = reader.report(session.id);
+    const auto isHealthKept = reader.isHealthKept(session.id);
+    if (!report || !isHealthKept) {
+        return tl::make_unexpected(report ? isHealthKept.error() : report.error());
+    }
+    client.report = *report;
+    client.isHealthKept = *isHealthKept;
     std::vector<sessions::LiftCandidate> candidates;
     std::vector<FloorLift> all;
     for (const store::ClientLift& one : file->lifts) {
@@ -247,11 +255,39 @@ store::Result<store::CardsRead> FloorPresenter::weekCards(base::Date day, base::
     return store::CardReader(m_database, m_catalogue).read({day - day.weekday(), kDaysOfWeek, true, {}, client});
 }
 
-store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body)
+store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body, const QString& remark)
 {
+    std::optional<sessions::SessionReport> report;
+    if (!remark.isEmpty()) {
+        const auto whole = withRemark(client.session.id, lift, remark);
+        if (!whole) {
+            return tl::make_unexpected(whole.error());
+        }
+        report = *whole;
+    }
     store::RecordWriter writer(m_database, m_atUtc);
     const progression::Event event{client.session.date, body};
-    return lift.saved.isNone() ? writer.record(client.client.id, client.session.id, {{lift.id, event}}) : writer.correct(lift.saved, event);
+    return lift.saved.isNone() ? writer.record(client.client.id, client.session.id, {{lift.id, event}}, report) : writer.correct(lift.saved, event, report);
+}
+
+store::Result<sessions::SessionReport> FloorPresenter::withRemark(base::SessionId session, const FloorLift& lift, const QString& remark)
+{
+    auto report = store::SessionReader(m_database).report(session);
+    if (report) {
+        sessions::addToNote(*report, lift.exercise.name + ": " + remark.toStdString());
+    }
+    return report;
+}
+
+store::Result<store::ActOutcome> FloorPresenter::addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark)
+{
+    const auto report = withRemark(client.session.id, lift, remark);
+    return report ? saveReport(client.session.id, *report) : tl::make_unexpected(report.error());
+}
+
+store::Result<store::ActOutcome> FloorPresenter::saveReport(base::SessionId session, const sessions::SessionReport& report)
+{
+    return store::RecordWriter(m_database, m_atUtc).saveReport(session, report);
 }
 
 store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(const std::vector<sessions::Session>& sessions)

@@ -37,8 +37,13 @@ public:
     /// The cards of the open sessions in the week of `day`: everybody's, or one client's.
     [[nodiscard]] store::Result<store::CardsRead> weekCards(base::Date day, base::ClientId client);
 
-    /// Saves one lift of a session, or corrects what was saved for it.
-    [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body);
+    /// Saves one lift of a session, or corrects what was saved for it. A remark is added to the session's note, behind the lift's name, in the same act.
+    [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body,
+                                                        const QString& remark = {});
+    /// Adds a remark on a lift to the session's note.
+    [[nodiscard]] store::Result<store::ActOutcome> addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark);
+    /// Says something once of a session, in the place of what was said before.
+    [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
     /// Sets what became of a session.
     [[nodiscard]] store::Result<store::ActOutcome> setState(const sessions::Session& session, sessions::SessionState state);
     /// Who can be booked on a day, by name, and the coaches; the client's own coach first is for the caller.
@@ -52,6 +57,7 @@ public:
     [[nodiscard]] store::Result<std::optional<store::ActOutcome>> markPrinted(const std::vector<sessions::Session>& sessions);
 
 private:
+    [[nodiscard]] store::Result<sessions::SessionReport> withRemark(base::SessionId session, const FloorLift& lift, const QString& remark);
     [[nodiscard]] std::optional<FloorLift> floorLift(const progression::LiftMachine& present, base::LiftId id, const sessions::Session& session);
 
     store::Database& m_database;

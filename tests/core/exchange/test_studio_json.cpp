@@ -131,6 +131,27 @@ TEST(StudioJson, CorrectionsAndEntriesTakenBackAreCarried)
     EXPECT_EQ(writeStudio(*read), files);
 }
 
+TEST(StudioJson, WhatWasSaidOfASessionIsCarriedAndChecked)
+{
+    StudioDocument document = test::smallStudio();
+    document.clients[0].reports = {{"S1", {4, 2, 3, 75, 55, "Late"}}};
+    const StudioFiles files = writeStudio(document);
+    const auto read = readStudio(files, builtInCatalogue());
+    ASSERT_TRUE(read) << read.error().message().toStdString();
+    EXPECT_EQ(comparable(*read), comparable(document));
+    EXPECT_EQ(writeStudio(*read), files);
+    const auto faultOf = [&files](const char* from, const char* to) {
+        StudioFiles changed = files;
+        changed[kAda].replace(from, to);
+        const auto result = readStudio(changed, builtInCatalogue());
+        return result ? std::string("none") : result.error().fault.field;
+    };
+    EXPECT_EQ(faultOf("\"sleep\":4", "\"sleep\":9"), "sessions[0].report.sleep");
+    EXPECT_EQ(faultOf("\"effort\":7.5", "\"effort\":7.3"), "sessions[0].report.effort");
+    EXPECT_EQ(faultAfter("\"state\":\"planned\"", "\"report\":{},\"state\":\"planned\""), "sessions[3].report");
+    EXPECT_EQ(faultAfter("\"date\":\"2026-11-24\",\"kind\"", "\"date\":\"2026-11-30\",\"report\":{\"effort\":3},\"kind\""), "sessions[3].report");
+}
+
 TEST(StudioJson, AHistoryThatCannotBeIsRefusedAtItsEvent)
 {
     StudioDocument document = test::smallStudio();

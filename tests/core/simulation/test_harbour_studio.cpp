@@ -278,4 +278,34 @@ TEST(HarbourStudio, EverybodyHasAProfileWithConsentAndWhoTrainsWasLookedAt)
     }
 }
 
+TEST(HarbourStudio, RecordedSessionsOfTheLastWeeksAreReportedWithConsent)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    const auto document = harbourStudio(catalogue, exchange::builtInScreenCatalogue(catalogue));
+    std::size_t reports = 0;
+    std::size_t notes = 0;
+    std::size_t readiness = 0;
+    for (const studio::DocumentClient& client : document.clients) {
+        for (const sessions::Session& session : client.sessions) {
+            const auto report = client.reports.find(session.code);
+            if (report == client.reports.end()) {
+                continue;
+            }
+            EXPECT_EQ(session.state, sessions::SessionState::Recorded) << session.code;
+            EXPECT_EQ(sessions::faultOf(report->second), std::nullopt) << session.code;
+            EXPECT_LE(report->second.minutes.value_or(0), session.minutes);
+            ++reports;
+            notes += report->second.note.empty() ? 0U : 1U;
+            readiness += report->second.hasReadiness() ? 1U : 0U;
+        }
+        const auto& profile = std::get<clients::Profile>(client.forms.front().content);
+        EXPECT_TRUE(client.reports.empty() || clients::canKeepHealth(profile, client.client.birthDate, document.today)) << client.client.name;
+    }
+    EXPECT_GT(reports, 100U);
+    EXPECT_GT(readiness, reports / 4);
+    EXPECT_LT(readiness, reports / 4 * 3) << "asked of some";
+    EXPECT_GT(notes, 4U);
+    EXPECT_LT(notes, reports / 5) << "now and then";
+}
+
 }  // namespace chalk::simulation

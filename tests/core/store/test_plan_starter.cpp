@@ -191,6 +191,17 @@ TEST(PlanStarter, IsNotTakenBackOnceACardIsPrinted)
     EXPECT_FALSE(cleo.starter.takeBack(cleo.id));
 }
 
+TEST(PlanStarter, IsNotTakenBackOnceSomethingWasSaidOfASession)
+{
+    Beginner cleo;
+    ASSERT_TRUE(cleo.start(twoSessions()));
+    RecordWriter writer(cleo.studio.database(), test::someMoment);
+    const auto said = writer.saveReport(cleo.firstSession().id, {{}, {}, {}, {}, {}, "comes with a friend"});
+    ASSERT_TRUE(said) << said.error().message.toStdString();
+    EXPECT_FALSE(cleo.starter.canTakeBack(cleo.id).value());
+    EXPECT_FALSE(cleo.starter.takeBack(cleo.id));
+}
+
 TEST(PlanStarter, RandomCodesAreUnlikeEachOther)
 {
     const std::string one = randomSessionCode();

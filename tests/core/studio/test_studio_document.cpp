@@ -63,6 +63,15 @@ TEST(StudioDocument, RewindingUndoesWhatWasDoneLater)
     EXPECT_EQ(later.clients[0].lifts[1].events.size(), 5U);
 }
 
+TEST(StudioDocument, RewindingTakesAwayWhatWasSaidOfSessionsAhead)
+{
+    StudioDocument document = test::smallStudio();
+    document.clients[0].reports = {{"S1", {{}, {}, {}, 70, 60, {}}}, {"S2", {{}, {}, {}, 80, 60, {}}}};
+    rewindTo(document, document.today - 7, 8 * 60 + 40);
+    ASSERT_EQ(document.clients[0].reports.size(), 1U);
+    EXPECT_EQ(document.clients[0].reports.begin()->first, "S1");
+}
+
 TEST(StudioDocument, RewindingTakesAwayLiftsThatHadNotBegun)
 {
     StudioDocument document = test::smallStudio();

@@ -78,4 +78,33 @@ TEST(LogModel, ASessionThatWasMissedIsListed)
     EXPECT_EQ(model.row(0).dayNote, QStringLiteral("09:00 Rack 1"));
 }
 
+TEST(LogModel, WhatWasSaidOfASessionIsListed)
+{
+    ClientCase client = test::ferro();
+    sessions::Session session;
+    session.id = base::SessionId(7);
+    session.date = client.today + 1;
+    session.startMinute = 540;
+    session.place = "Rack 1";
+    session.state = sessions::SessionState::Recorded;
+    client.sessions = {session};
+    client.reports[session.id] = {4, 2, {}, 75, 55, "Late\nBack squat: belt on"};
+    LogModel model;
+    const int without = static_cast<int>(logRowsOf(test::ferro()).size());
+    model.setCase(client);
+    EXPECT_EQ(model.rowCount(), without + 1);
+    EXPECT_EQ(model.row(0).kind, LogRowKind::Said);
+    EXPECT_EQ(model.row(0).dayNote, QStringLiteral("09:00 Rack 1"));
+    EXPECT_EQ(model.row(0).lift, QStringLiteral("How it felt"));
+    EXPECT_EQ(model.row(0).what, QStringLiteral("Effort 7.5 of 10, 55 min"));
+    EXPECT_EQ(model.row(0).whatNote, QStringLiteral("load 413"));
+    EXPECT_EQ(model.row(0).decision, QStringLiteral("Sleep 4 of 5, soreness 2 of 5. Late; Back squat: belt on"));
+    model.setFilter(lifts::Pattern::Squat, std::nullopt);
+    EXPECT_NE(model.row(0).kind, LogRowKind::Said) << "it belongs to no lift";
+    client.reports.clear();
+    model.setFilter(std::nullopt, std::nullopt);
+    model.setCase(client);
+    EXPECT_EQ(model.rowCount(), without);
+}
+
 }  // namespace chalk::ui::board

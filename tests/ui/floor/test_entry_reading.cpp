@@ -48,7 +48,7 @@ TEST_F(EntryReadingTest, EveryFaultHasItsPlaceAndAdvice)
         const char* advice;
     };
     for (const Case& one : {Case{"8 r12", 2, 3, "r0 to r10"}, Case{"@x 8", 0, 2, "@80"}, Case{"8 8 p11", 4, 3, "p0 to p10"}, Case{"8 2:75", 2, 4, "2:30"},
-                            Case{"8 21x8", 2, 4, "20 sets"}, Case{"8 met", 2, 3, "rehearsal"}, Case{"8 t1", 2, 2, "rehearsal"}, Case{"8  knee", 3, 4, "Notes are not kept"}}) {
+                            Case{"8 21x8", 2, 4, "20 sets"}, Case{"8 met", 2, 3, "rehearsal"}, Case{"8 t1", 2, 2, "rehearsal"}}) {
         const EntryReading reading = read(QString::fromUtf8(one.line));
         EXPECT_EQ(reading.state, EntryState::Fault) << one.line;
         EXPECT_EQ(reading.faultBegin, one.begin) << one.line;
@@ -108,6 +108,29 @@ TEST_F(EntryReadingTest, EveryRecordReadsBackFromItsLine)
         RC_ASSERT(reading.body.has_value());
         RC_ASSERT(*reading.body == progression::EventBody(saved));
     }));
+}
+
+TEST_F(EntryReadingTest, WordsAfterTwoSpacesAreARemark)
+{
+    const EntryReading reading = read(QStringLiteral("8 8 r2  belt on, knees out"));
+    EXPECT_EQ(reading.state, EntryState::Ready);
+    EXPECT_EQ(reading.remark, QStringLiteral("belt on, knees out"));
+    EXPECT_EQ(reading.faultLength, 0);
+    EXPECT_EQ(reading.body, read(QStringLiteral("8 8 r2")).body) << "the result is the same";
+    EXPECT_EQ(reading.chips.back(), (EntryChip{QStringLiteral("note"), QStringLiteral("belt on, knees out"), {}}));
+    EXPECT_TRUE(read(QStringLiteral("8 8 r2")).remark.isEmpty());
+    const EntryReading skipped = read(QStringLiteral("x  knee is sore"));
+    EXPECT_EQ(skipped.state, EntryState::Skipped);
+    EXPECT_EQ(skipped.remark, QStringLiteral("knee is sore"));
+    EXPECT_TRUE(skipped.message.text.contains(QStringLiteral("note")));
+}
+
+TEST_F(EntryReadingTest, ALongRemarkIsCutInItsChipAlone)
+{
+    const QString words(60, QLatin1Char('w'));
+    const EntryReading reading = read(QStringLiteral("8 8 r2  ") + words);
+    EXPECT_EQ(reading.remark, words);
+    EXPECT_EQ(reading.chips.back().strong.size(), 40);
 }
 
 }  // namespace chalk::ui::floor

@@ -290,4 +290,57 @@ TEST_F(FloorDeskTest, ASessionThatNobodyPlannedIsAddedAndChosen)
     EXPECT_EQ(m_desk.run().size(), before);
 }
 
+TEST_F(FloorDeskTest, WordsBehindAResultGoToTheSessionsNoteInTheSameAct)
+{
+    m_desk.type(QStringLiteral("8 8 r2  belt on"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_desk.client()->report.note, "Back squat: belt on");
+    EXPECT_EQ(chooseLift(m_desk, "back_squat").line, QStringLiteral("8 8 r2")) << "they are no part of the result";
+    m_desk.type(QStringLiteral("8 7 r2  knees out"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_desk.client()->report.note, "Back squat: belt on\nBack squat: knees out");
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_EQ(m_desk.client()->report.note, "Back squat: belt on");
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_TRUE(m_desk.client()->report.isEmpty());
+    EXPECT_TRUE(chooseLift(m_desk, "back_squat").saved.isNone());
+}
+
+TEST_F(FloorDeskTest, ARemarkAloneIsNoCorrection)
+{
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    chooseLift(m_desk, "back_squat");
+    m_desk.type(QStringLiteral("8 8 r2  belt on"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_desk.client()->report.note, "Back squat: belt on");
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Note on Back squat for Ada"));
+    EXPECT_EQ(chooseLift(m_desk, "back_squat").line, QStringLiteral("8 8 r2"));
+}
+
+TEST_F(FloorDeskTest, ASkippedLiftCanHaveARemark)
+{
+    m_desk.type(QStringLiteral("x  sore knee"));
+    EXPECT_EQ(m_desk.save(), SaveState::Skipped);
+    m_desk.read();
+    EXPECT_EQ(m_desk.client()->report.note, "Back squat: sore knee");
+    EXPECT_TRUE(chooseLift(m_desk, "back_squat").isSkipped);
+}
+
+TEST_F(FloorDeskTest, WhatIsSaidOfASessionIsOneActWithWords)
+{
+    const base::SessionId session = m_desk.client()->session.id;
+    EXPECT_FALSE(m_desk.client()->isHealthKept);
+    EXPECT_EQ(m_desk.saveReport(session, {{}, {}, {}, 75, 55, {}}), SaveState::Saved);
+    EXPECT_EQ(m_desk.client()->report.effortTenths, 75);
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("How the session felt, for Ada"));
+    EXPECT_EQ(m_desk.saveReport(session, {4, {}, {}, 75, 55, {}}), SaveState::Refused) << "nobody consented";
+    EXPECT_TRUE(says().contains(QStringLiteral("consent"))) << says().toStdString();
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_TRUE(m_desk.client()->report.isEmpty());
+}
+
 }  // namespace chalk::ui::floor
