@@ -2,6 +2,7 @@
 
 #include "ui/common/look.h"
 #include "ui/common/report_words.h"
+#include "ui/common/style_sheet.h"
 
 #include <QFontMetricsF>
 #include <QKeyEvent>
@@ -130,9 +131,16 @@ void ReportField::reset()
     }
 }
 
+void ReportField::setFaulty(bool isFaulty)
+{
+    if (property("invalid").toBool() != isFaulty) {
+        setProperty("invalid", isFaulty);
+        common::restyle(*this);
+    }
+}
+
 void ReportField::showNumber(std::optional<int> value)
 {
-    // What is typed and sound is kept as it was typed, `7,5`, until it is said.
     show(textFor(value));
 }
 

@@ -28,6 +28,8 @@ public:
     /// The value of a number field, effort in tenths; nothing where it is empty. Shown unless something else is being typed.
     void showNumber(std::optional<int> value);
     void showWords(const QString& words);
+    /// Marks what is typed as something that cannot be.
+    void setFaulty(bool isFaulty);
     /// Shows what was said last again.
     void reset();
 

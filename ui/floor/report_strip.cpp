@@ -117,9 +117,11 @@ QString ReportStrip::faultText() const
 void ReportStrip::say()
 {
     QString fault;
-    for (const ReportField* field : {m_sleep, m_soreness, m_stress, m_effort, m_minutes}) {
-        if (!field->isSound()) {
-            fault = tr("%1 is not %2.").arg(field->text(), field->rangeText());
+    for (const Cell& cell : m_cells) {
+        const bool isSound = cell.field->isSound();
+        cell.field->setFaulty(!isSound);
+        if (!isSound) {
+            fault = tr("“%1” is not kept. %2: %3.").arg(cell.field->text(), cell.caption->text(), cell.field->rangeText());
         }
     }
     m_fault->setText(fault);
@@ -155,8 +157,9 @@ void ReportStrip::setReport(base::SessionId session, const sessions::SessionRepo
     }
     load();
     if (session != before) {
-        for (ReportField* field : {m_sleep, m_soreness, m_stress, m_effort, m_minutes, m_note}) {
-            field->reset();
+        for (const Cell& cell : m_cells) {
+            cell.field->reset();
+            cell.field->setFaulty(false);
         }
         m_fault->hide();
     }

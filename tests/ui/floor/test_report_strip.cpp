@@ -96,6 +96,7 @@ TEST_F(ReportStripTest, WhatCannotBeIsNotSaidAndWhyIsShown)
         type(wrong);
         press(Qt::Key_Tab);
         EXPECT_TRUE(m_told.empty()) << wrong;
+        EXPECT_TRUE(effort.property("invalid").toBool()) << wrong;
         EXPECT_TRUE(m_strip.faultText().contains(QLatin1String(wrong))) << m_strip.faultText().toStdString();
     }
     effort.setFocus();
@@ -103,6 +104,7 @@ TEST_F(ReportStripTest, WhatCannotBeIsNotSaidAndWhyIsShown)
     type("7,5");
     press(Qt::Key_Tab);
     EXPECT_EQ(m_strip.faultText(), QString());
+    EXPECT_FALSE(effort.property("invalid").toBool());
     EXPECT_EQ(m_told.back().second.effortTenths, 75);
 }
 
