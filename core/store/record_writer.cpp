@@ -79,6 +79,9 @@ Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progressio
     }
     work.begin(kind, m_atUtc(), m_coach, work.clientOf(old->lift));
     work.edit().replace(*old, event == nullptr ? old->event : *event, event == nullptr);
+    if (event == nullptr && !old->session.isNone() && work.edit().log().presentEntriesIn(old->session).empty()) {
+        work.changeSession(old->session, sessions::SessionState::Planned);
+    }
     if (report) {
         work.changeReport(old->session, *report);
     }

@@ -32,7 +32,7 @@ public:
                                             const std::optional<sessions::SessionReport>& report = {});
     /// Puts another version in the place of an entry. A `report` is that of the entry's session, as by saveReport.
     [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report = {});
-    /// Takes an entry back.
+    /// Takes an entry back. A session without any entry left is planned again.
     [[nodiscard]] Result<ActOutcome> takeBack(base::EventId entry);
     /// Sets what became of a session, or of several at once.
     [[nodiscard]] Result<ActOutcome> setSessionState(base::SessionId session, sessions::SessionState state);

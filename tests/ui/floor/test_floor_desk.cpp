@@ -245,7 +245,10 @@ TEST_F(FloorDeskTest, ARecordIsDeletedAfterSayingWhatThatChanges)
     EXPECT_EQ(m_desk.takeBack(), SaveState::Saved);
     EXPECT_EQ(entriesOf(squat), 5U);
     EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Back squat deleted for Ada"));
+    EXPECT_TRUE(m_desk.run().front().isOpen()) << "nothing is left of the session";
     m_acts.undo();
+    m_desk.read();
+    EXPECT_TRUE(m_desk.run().front().isRecorded());
     EXPECT_EQ(entriesOf(squat), 6U);
 }
 

@@ -1,0 +1,94 @@
+#include "ui/common/formats.h"
+#include "ui/floor/floor_desk.h"
+#include "ui/floor/session_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace chalk::ui::floor {
+
+namespace {
+
+QString actText(const char* text)
+{
+    return QCoreApplication::translate("Floor", text);
+}
+
+}  // namespace
+
+SaveState FloorDesk::takeBack()
+{
+    const FloorLift* shown = lift();
+    if (shown == nullptr || shown->saved.isNone()) {
+        return SaveState::Refused;
+    }
+    if (!m_isTakeBackAsked) {
+        forgetMessages();
+        m_isTakeBackAsked = true;
+        return SaveState::Asked;
+    }
+    const QString what = common::qstring(shown->exercise.name);
+    const DraftKey key = keyOf(*shown);
+    const auto outcome = m_presenter.takeBack(*shown);
+    if (!outcome) {
+        m_isTakeBackAsked = false;
+        return refuse(outcome.error().message);
+    }
+    m_acts.add(outcome->act, actText("%1 deleted for %2").arg(what, client()->firstName()));
+    m_drafts[key] = {{}, {}, false, true};  // the lift stays in the session, to be recorded anew
+    read();
+    forgetMessages();
+    return SaveState::Saved;
+}
+
+QString FloorDesk::nameIn(const sessions::Session& session) const
+{
+    for (const RunSlot& slot : m_run) {
+        for (std::size_t i = 0; i < slot.sessions.size(); ++i) {
+            if (slot.sessions[i].id == session.id) {
+                return slot.firstNames[static_cast<qsizetype>(i)];
+            }
+        }
+    }
+    return {};
+}
+
+bool FloorDesk::setState(const sessions::Session& session, sessions::SessionState state)
+{
+    const QString name = nameIn(session);
+    const auto outcome = state == sessions::SessionState::Withdrawn ? m_presenter.withdraw(session) : m_presenter.setState(session, state);
+    if (outcome) {
+        m_acts.add(outcome->act, stateDone(state, name));
+        read();
+    }
+    m_runRefusal = outcome ? QString() : outcome.error().message;
+    return outcome.has_value();
+}
+
+bool FloorDesk::book(const sessions::Session& session)
+{
+    const auto outcome = m_presenter.book(session);
+    if (outcome) {
+        read();
+        choose(session.client, {});
+        m_acts.add(outcome->act, actText("Session added for %1").arg(client() == nullptr ? QString() : client()->firstName()));
+    }
+    m_runRefusal = outcome ? QString() : outcome.error().message;
+    return outcome.has_value();
+}
+
+SaveState FloorDesk::saveReport(base::SessionId session, const sessions::SessionReport& report)
+{
+    const auto at = std::find_if(m_clients.begin(), m_clients.end(), [session](const FloorClient& one) { return one.session.id == session; });
+    const QString who = at == m_clients.end() ? QString() : at->firstName();
+    const auto outcome = m_presenter.saveReport(session, report);
+    if (!outcome) {
+        return refuse(outcome.error().message);
+    }
+    m_acts.add(outcome->act, who.isEmpty() ? actText("How the session felt") : actText("How the session felt, for %1").arg(who));
+    read();
+    return SaveState::Saved;
+}
+
+}  // namespace chalk::ui::floor
