@@ -92,7 +92,7 @@ private:
 
     void readSession(ObjectReader& reader)
     {
-        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts", "report"});
+        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts", "left_out", "report"});
         sessions::Session session;
         session.code = labelAt(reader, "code");
         if (reader.isSound() && !m_codes.insert(session.code).second) {
@@ -112,6 +112,9 @@ private:
         }
         if (reader.has("lifts")) {
             readPlannedLifts(reader, session.code);
+        }
+        if (reader.has("left_out")) {
+            readLeftOut(reader, session.code);
         }
         if (reader.has("report")) {
             readReport(reader, session);
@@ -148,6 +151,27 @@ private:
         }
         if (planned.empty()) {
             reader.fail("lifts", "must name a pattern, or be left out");
+        }
+    }
+
+    /// Reasons by pattern; each of them is planned for the session.
+    void readLeftOut(ObjectReader& outer, const std::string& code)
+    {
+        const std::vector<lifts::Pattern> planned = m_client.plannedLifts[code];
+        const QJsonObject reasons = outer.required("left_out").toObject();
+        for (auto reason = reasons.begin(); reason != reasons.end(); ++reason) {
+            const auto pattern = lifts::patternOf(reason.key().toStdString());
+            const std::string place = fmt::format("{}.{}", outer.pathOf("left_out"), reason.key().toStdString());
+            if (!pattern || std::find(planned.begin(), planned.end(), *pattern) == planned.end()) {
+                outer.take({place, "is not planned for this session"});
+            } else if (!reason.value().isString()) {
+                outer.take({place, "must be a text"});
+            } else {
+                m_client.leftOut[code][*pattern] = reason.value().toString().toStdString();
+            }
+        }
+        if (reasons.isEmpty()) {
+            outer.fail("left_out", "must name a pattern, or be left out");
         }
     }
 

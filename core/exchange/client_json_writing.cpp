@@ -81,6 +81,13 @@ QByteArray written(const sessions::Session& session, const DocumentClient& clien
         }
         put(object, "lifts", lifts);
     }
+    if (const auto reasons = client.leftOut.find(session.code); reasons != client.leftOut.end()) {
+        QJsonObject leftOut;
+        for (const auto& [pattern, why] : reasons->second) {
+            leftOut.insert(textOf(lifts::keyOf(pattern)), textOf(why));
+        }
+        put(object, "left_out", leftOut);
+    }
     if (const auto report = client.reports.find(session.code); report != client.reports.end() && !report->second.isEmpty()) {
         put(object, "report", toJson(report->second));
     }

@@ -32,6 +32,14 @@ struct Session {
     bool operator==(const Session&) const = default;
 };
 
+/// One lift that a session is planned with.
+struct SessionLift {
+    base::LiftId lift;
+    std::optional<std::string> leftOut = {};  ///< why it is not done today, may be empty; nothing where it is done
+
+    bool operator==(const SessionLift&) const = default;
+};
+
 [[nodiscard]] std::string_view keyOf(SessionKind kind);
 [[nodiscard]] std::string_view keyOf(SessionState state);
 /// Nothing where the key is unknown.

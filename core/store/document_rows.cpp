@@ -114,6 +114,18 @@ std::vector<planning::PlanTemplate> readDocumentTemplates(Database& database, co
     return templates;
 }
 
+std::map<std::string, std::map<lifts::Pattern, std::string>> readLeftOutLifts(Database& database, base::ClientId client)
+{
+    std::map<std::string, std::map<lifts::Pattern, std::string>> leftOut;
+    Statement rows(database, QStringLiteral("SELECT s.code, l.pattern, l.id, p.left_out FROM session s JOIN session_lift p ON p.session_id = s.id "
+                                            "JOIN lift l ON l.id = p.lift_id WHERE s.client_id = ? AND p.left_out IS NOT NULL AND s.state <> 'withdrawn'"));
+    rows.run(client);
+    while (rows.next()) {
+        leftOut[rows.text(0)][rows.known(lifts::patternOf(rows.text(1)), 1, "lift", 2)] = rows.text(3);
+    }
+    return leftOut;
+}
+
 std::map<std::string, std::vector<lifts::Pattern>> readPlannedLifts(Database& database, base::ClientId client)
 {
     std::map<std::string, std::vector<lifts::Pattern>> planned;

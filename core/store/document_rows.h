@@ -27,5 +27,7 @@ void insertPlannedLifts(Database& database, base::SessionId session, const std::
 [[nodiscard]] std::vector<planning::PlanTemplate> readDocumentTemplates(Database& database, const lifts::Catalogue& catalogue);
 /// By the code of the session.
 [[nodiscard]] std::map<std::string, std::vector<lifts::Pattern>> readPlannedLifts(Database& database, base::ClientId client);
+/// Those of them that are left out, and why.
+[[nodiscard]] std::map<std::string, std::map<lifts::Pattern, std::string>> readLeftOutLifts(Database& database, base::ClientId client);
 
 }  // namespace chalk::store

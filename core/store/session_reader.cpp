@@ -49,16 +49,31 @@ Result<std::optional<NamedSession>> SessionReader::withCode(const std::string& c
     return m_database.resultOf(found.empty() ? std::nullopt : std::optional(std::move(found.front())));
 }
 
-Result<std::vector<base::LiftId>> SessionReader::plannedLifts(base::SessionId session)
+Result<std::vector<sessions::SessionLift>> SessionReader::lifts(base::SessionId session)
 {
     const Snapshot snapshot(m_database);
-    std::vector<base::LiftId> lifts;
-    Statement rows(m_database, QStringLiteral("SELECT lift_id FROM session_lift WHERE session_id = ? ORDER BY position"));
+    std::vector<sessions::SessionLift> lifts;
+    Statement rows(m_database, QStringLiteral("SELECT lift_id, left_out IS NOT NULL, COALESCE(left_out, '') FROM session_lift WHERE session_id = ? ORDER BY position"));
     rows.run(session);
     while (rows.next()) {
-        lifts.push_back(base::LiftId(rows.integer(0)));
+        lifts.push_back({base::LiftId(rows.integer(0)), rows.integer(1) != 0 ? std::optional(rows.text(2)) : std::nullopt});
     }
     return m_database.resultOf(std::move(lifts));
+}
+
+Result<std::vector<base::LiftId>> SessionReader::plannedLifts(base::SessionId session)
+{
+    const auto all = lifts(session);
+    if (!all) {
+        return tl::make_unexpected(all.error());
+    }
+    std::vector<base::LiftId> done;
+    for (const sessions::SessionLift& one : *all) {
+        if (!one.leftOut) {
+            done.push_back(one.lift);
+        }
+    }
+    return done;
 }
 
 Result<sessions::SessionReport> SessionReader::report(base::SessionId session)

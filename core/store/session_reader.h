@@ -27,7 +27,9 @@ public:
     /// The session with that code; nothing where there is none.
     [[nodiscard]] Result<std::optional<NamedSession>> withCode(const std::string& code);
 
-    /// The lifts that a session was planned with, in their order; none where nobody planned them.
+    /// The lifts that a session is planned with, in their order; none where nobody planned them.
+    [[nodiscard]] Result<std::vector<sessions::SessionLift>> lifts(base::SessionId session);
+    /// Those of them that are done, in their order.
     [[nodiscard]] Result<std::vector<base::LiftId>> plannedLifts(base::SessionId session);
     /// What was said once of a session; an empty report where nothing was.
     [[nodiscard]] Result<sessions::SessionReport> report(base::SessionId session);

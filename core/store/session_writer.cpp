@@ -4,6 +4,8 @@
 #include "core/store/event_log.h"
 #include "core/store/statement.h"
 
+#include <set>
+
 namespace chalk::store {
 
 namespace {
@@ -57,6 +59,24 @@ Result<ActOutcome> SessionWriter::book(const Session& session)
                                              sessions::keyOf(session.kind), sessions::keyOf(SessionState::Withdrawn), freeSessionCode(m_database, m_newCode)));
     work.changeSession(id, SessionState::Planned);
     return work.finish();
+}
+
+Result<void> SessionWriter::setLifts(base::SessionId session, const std::vector<sessions::SessionLift>& lifts)
+{
+    Transaction transaction(m_database);
+    Statement(m_database, QStringLiteral("DELETE FROM session_lift WHERE session_id = ?")).run(session);
+    std::set<base::LiftId> named;
+    int position = 0;
+    for (const sessions::SessionLift& one : lifts) {
+        Statement owner(m_database, QStringLiteral("SELECT 1 FROM lift l JOIN session s ON s.client_id = l.client_id WHERE l.id = ? AND s.id = ?"));
+        if (!owner.run(one.lift, session) || !owner.next() || !named.insert(one.lift).second) {
+            m_database.fail({StoreError::Kind::Refused, QStringLiteral("Lift %1 is not one of session %2, or is named twice").arg(one.lift.value()).arg(session.value())});
+            break;
+        }
+        Statement(m_database, QStringLiteral("INSERT INTO session_lift (session_id, position, lift_id, left_out) VALUES (?, ?, ?, ?)"))
+            .run(session, position++, one.lift, one.leftOut);
+    }
+    return transaction.commit();
 }
 
 Result<ActOutcome> SessionWriter::withdraw(base::SessionId session)

@@ -46,6 +46,7 @@ public:
         document.sessions = readSessions(client.id);
         document.lifts = readLifts(client.id);
         document.plannedLifts = readPlannedLifts(m_database, client.id);
+        document.leftOut = readLeftOutLifts(m_database, client.id);
         document.forms = readDocumentForms(m_database, client.id);
         document.letters = readDocumentLetters(m_database, client.id);
         for (auto& [session, report] : readReports(m_database, client.id)) {

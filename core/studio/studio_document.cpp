@@ -89,6 +89,13 @@ private:
             });
         }
         std::erase_if(client.plannedLifts, [](const auto& planned) { return planned.second.empty(); });
+        for (auto& [code, reasons] : client.leftOut) {
+            const auto planned = client.plannedLifts.find(code);
+            std::erase_if(reasons, [&](const auto& reason) {
+                return planned == client.plannedLifts.end() || std::find(planned->second.begin(), planned->second.end(), reason.first) == planned->second.end();
+            });
+        }
+        std::erase_if(client.leftOut, [](const auto& reasons) { return reasons.second.empty(); });
     }
 
     [[nodiscard]] bool isAhead(const sessions::Session& session) const

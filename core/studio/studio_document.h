@@ -55,6 +55,7 @@ struct DocumentClient {
     clients::Clearance clearance;
     std::vector<DocumentLift> lifts;  ///< one of a pattern at most
     std::vector<sessions::Session> sessions;
+    std::map<std::string, std::map<lifts::Pattern, std::string>> leftOut{};  ///< by the code of a session: planned lifts that are left out of it, and why
     std::map<std::string, std::vector<lifts::Pattern>> plannedLifts{};  ///< by the code of a session: what it was planned with, in order
     std::vector<DocumentForm> forms{};      ///< in the order in which they were begun
     std::vector<DocumentLetter> letters{};  ///< in the order in which they came in

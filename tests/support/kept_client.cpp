@@ -76,6 +76,7 @@ void addKept(studio::StudioDocument& document)
     client.clearance.grantedOn = day;
     client.clearance.grantedBy = "Dr Hale";
     client.plannedLifts = {{"S3", {lifts::Pattern::Hinge, lifts::Pattern::Squat}}, {"S2", {lifts::Pattern::Squat}}};
+    client.leftOut = {{"S3", {{lifts::Pattern::Hinge, "no time"}}}};
     client.reports = {{"S1", {{}, {}, {}, 75, 55, "Late from work\nBack squat: belt on"}}, {"S2", {4, 2, 1, 60, {}, {}}}};
     document.templates = {ownTemplate()};
     document.restingLimits.heartRate = 110;

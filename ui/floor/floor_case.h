@@ -28,7 +28,8 @@ struct FloorLift {
     RehearsalDraft rehearsal = {};               ///< as judged and not saved yet
     base::EventId saved = {};                    ///< the entry of this session; none before it is saved
     std::optional<progression::EventBody> savedBody = {};
-    bool isSkipped = false;
+    bool isSkipped = false;                      ///< left out of this session
+    QString skipWhy = {};                        ///< the reason for it; may be empty
 
     [[nodiscard]] sessions::EntryPlan plan() const { return {due, machine.kit().measure, machine.setup().policy}; }
     [[nodiscard]] bool isDone() const { return !saved.isNone() || isSkipped; }

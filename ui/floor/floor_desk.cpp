@@ -121,19 +121,12 @@ void FloorDesk::readSlot()
 
 void FloorDesk::takeDrafts(FloorClient& client)
 {
-    for (std::size_t i = client.others.size(); i-- > 0;) {
-        const auto draft = m_drafts.find({client.session.id, client.others[i].id});
-        if (draft != m_drafts.end() && draft->second.isAdded) {
-            client.lifts.push_back(std::move(client.others[i]));
-            client.others.erase(client.others.begin() + static_cast<std::ptrdiff_t>(i));
-        }
-    }
     for (FloorLift& lift : client.lifts) {
         fillFromSaved(lift);
         if (const auto draft = m_drafts.find({client.session.id, lift.id}); draft != m_drafts.end()) {
-            lift.isSkipped = draft->second.isSkipped && lift.saved.isNone();
             lift.line = draft->second.line.isEmpty() ? lift.line : draft->second.line;
             lift.rehearsal = draft->second.rehearsal.isEmpty() ? lift.rehearsal : draft->second.rehearsal;
+            lift.isSkipped = lift.isSkipped && draft->second.line.isEmpty() && draft->second.rehearsal.isEmpty();
         }
     }
 }
@@ -247,7 +240,6 @@ void FloorDesk::keepDraft()
         Draft& draft = m_drafts[keyOf(*shown)];
         draft.line = shown->line;
         draft.rehearsal = shown->rehearsal;
-        draft.isSkipped = shown->isSkipped;
     }
 }
 
@@ -365,7 +357,7 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
     const QString what = common::qstring(before.exercise.name);
     m_acts.add(outcome->act, (isCorrection ? deskText("%1 corrected for %2") : deskText("%1 recorded for %2")).arg(what, client()->firstName()));
     Draft& draft = m_drafts[keyOf(before)];
-    draft = {{}, {}, false, draft.isAdded};
+    draft = {};
     read();
     forgetMessages();
     if (isCorrection) {
@@ -374,40 +366,6 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
         moveToOpenLift();
     }
     return SaveState::Saved;
-}
-
-void FloorDesk::skip()
-{
-    FloorLift* shown = editedLift();
-    if (shown == nullptr || !shown->saved.isNone()) {
-        return;
-    }
-    shown->isSkipped = !shown->isSkipped;
-    shown->line.clear();
-    keepDraft();
-    if (shown->isSkipped) {
-        moveToOpenLift();
-    }
-}
-
-void FloorDesk::addLift(base::LiftId id)
-{
-    FloorClient* shown = editedClient();
-    if (shown == nullptr) {
-        return;
-    }
-    const auto at = std::find_if(shown->others.begin(), shown->others.end(), [id](const FloorLift& one) { return one.id == id; });
-    if (at == shown->others.end()) {
-        return;
-    }
-    // What is in the session by now stays in it, however much is added.
-    for (const FloorLift& lift : shown->lifts) {
-        m_drafts[{shown->session.id, lift.id}].isAdded = true;
-    }
-    m_drafts[{shown->session.id, id}].isAdded = true;
-    shown->lifts.push_back(std::move(*at));
-    shown->others.erase(at);
-    chooseLift(static_cast<int>(shown->lifts.size()) - 1);
 }
 
 bool FloorDesk::choosePattern(lifts::Pattern pattern)

@@ -67,8 +67,10 @@ public:
     SaveState save();
     /// Says something once of a session of the day. What is wrong is a message.
     SaveState saveReport(base::SessionId session, const sessions::SessionReport& report);
-    /// Leaves the lift out of this session and goes to the next one, or takes it in again; what is saved stays.
-    void skip();
+    /// Leaves the lift out of this session, with a reason that may be empty, and goes to the next one; or takes it in again. What is saved stays.
+    void skip(const QString& why = {});
+    /// Moves the lift among those of the session, for today.
+    void shiftLift(int by);
     /// Takes back what is saved for the lift. The first call asks, and message() says what it changes; the second does it.
     SaveState takeBack();
     /// Sets what became of a session of the run; withdrawing takes the booking away. False where it was refused, and runRefusal() says why.
@@ -86,8 +88,6 @@ private:
     struct Draft {
         QString line;
         RehearsalDraft rehearsal;
-        bool isSkipped = false;
-        bool isAdded = false;
     };
 
     [[nodiscard]] QString nameIn(const sessions::Session& session) const;
@@ -96,6 +96,8 @@ private:
     [[nodiscard]] DraftKey keyOf(const FloorLift& lift) const { return {client()->session.id, lift.id}; }
     void readSlot();
     void takeDrafts(FloorClient& client);
+    /// Keeps the lifts of the session as they stand now. False where the studio refused it.
+    bool keepLifts();
     void keepDraft();
     void forgetMessages();
     /// To the next lift that is still to be recorded, from here round; stays where there is none.

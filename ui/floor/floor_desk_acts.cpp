@@ -30,13 +30,16 @@ SaveState FloorDesk::takeBack()
     }
     const QString what = common::qstring(shown->exercise.name);
     const DraftKey key = keyOf(*shown);
+    if (!keepLifts()) {  // the lift stays in the session, to be recorded anew
+        return SaveState::Refused;
+    }
     const auto outcome = m_presenter.takeBack(*shown);
     if (!outcome) {
         m_isTakeBackAsked = false;
         return refuse(outcome.error().message);
     }
     m_acts.add(outcome->act, actText("%1 deleted for %2").arg(what, client()->firstName()));
-    m_drafts[key] = {{}, {}, false, true};  // the lift stays in the session, to be recorded anew
+    m_drafts.erase(key);
     read();
     forgetMessages();
     return SaveState::Saved;
@@ -89,6 +92,58 @@ SaveState FloorDesk::saveReport(base::SessionId session, const sessions::Session
     m_acts.add(outcome->act, who.isEmpty() ? actText("How the session felt") : actText("How the session felt, for %1").arg(who));
     read();
     return SaveState::Saved;
+}
+
+bool FloorDesk::keepLifts()
+{
+    const auto kept = m_presenter.keepLifts(*client());
+    if (!kept) {
+        m_refusal = kept.error().message;
+    }
+    return kept.has_value();
+}
+
+void FloorDesk::skip(const QString& why)
+{
+    FloorLift* shown = editedLift();
+    if (shown == nullptr || !shown->saved.isNone()) {
+        return;
+    }
+    shown->isSkipped = !shown->isSkipped;
+    shown->skipWhy = shown->isSkipped ? why : QString();
+    shown->line.clear();
+    keepDraft();
+    if (keepLifts() && shown->isSkipped) {
+        moveToOpenLift();
+    }
+}
+
+void FloorDesk::shiftLift(int by)
+{
+    FloorClient* shown = editedClient();
+    const int to = m_liftIndex + by;
+    if (shown == nullptr || lift() == nullptr || to < 0 || to >= static_cast<int>(shown->lifts.size())) {
+        return;
+    }
+    std::swap(shown->lifts[static_cast<std::size_t>(m_liftIndex)], shown->lifts[static_cast<std::size_t>(to)]);
+    m_liftIndex = to;
+    keepLifts();
+}
+
+void FloorDesk::addLift(base::LiftId id)
+{
+    FloorClient* shown = editedClient();
+    if (shown == nullptr) {
+        return;
+    }
+    const auto at = std::find_if(shown->others.begin(), shown->others.end(), [id](const FloorLift& one) { return one.id == id; });
+    if (at == shown->others.end()) {
+        return;
+    }
+    shown->lifts.push_back(std::move(*at));
+    shown->others.erase(at);
+    chooseLift(static_cast<int>(shown->lifts.size()) - 1);
+    keepLifts();
 }
 
 }  // namespace chalk::ui::floor

@@ -288,8 +288,37 @@ void FloorPage::skipLift()
     if (!hasEntry()) {
         return;
     }
-    m_desk.skip();
-    showDesk(true);
+    if (m_desk.lift()->isSkipped) {
+        m_desk.skip();
+        m_cardOf = {};
+        showDesk(true);
+    } else if (m_desk.lift()->saved.isNone()) {
+        offerReasons();
+    }
+}
+
+void FloorPage::offerReasons()
+{
+    QMenu menu(this);
+    for (const QString& reason : {tr("&No time"), tr("&Equipment taken"), tr("&Client’s wish"), tr("&Pain or discomfort"), tr("&Another reason")}) {
+        menu.addAction(reason, this, [this, reason] {
+            m_desk.skip(QString(reason).remove(QLatin1Char('&')).toLower());
+            m_cardOf = {};
+            showDesk(true);
+        });
+    }
+    menu.setDefaultAction(menu.actions().front());
+    menu.setActiveAction(menu.actions().front());
+    menu.exec(m_skip->mapToGlobal(QPoint(0, -menu.sizeHint().height())));
+}
+
+void FloorPage::shiftLift(int by)
+{
+    if (hasEntry()) {
+        m_desk.shiftLift(by);
+        m_cardOf = {};
+        showDesk(true);
+    }
 }
 
 void FloorPage::typeField(LiftField field, int set, const QString& text)

@@ -103,6 +103,9 @@ private:
     void moveClient(int by);
     void moveSlot(int by);
     void skipLift();
+    /// Offers the reasons for leaving a lift out.
+    void offerReasons();
+    void shiftLift(int by);
     void buildTable();
     void typeField(LiftField field, int set, const QString& text);
     /// Deletes what is saved for the lift, after saying what that changes.

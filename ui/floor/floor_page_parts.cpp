@@ -285,6 +285,8 @@ void FloorPage::buildActions()
     add(tr("Previous session of the run"), Qt::ALT | Qt::Key_Up, [this] { moveSlot(-1); });
     add(tr("Type in the fields of the lift"), Qt::Key_F2, [this] { m_table->editBox(); });
     add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
+    add(tr("Do this lift earlier today"), Qt::CTRL | Qt::ALT | Qt::Key_Up, [this] { shiftLift(-1); });
+    add(tr("Do this lift later today"), Qt::CTRL | Qt::ALT | Qt::Key_Down, [this] { shiftLift(1); });
     add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });
     add(tr("Delete what is recorded for this lift"), Qt::ALT | Qt::Key_Delete, [this] { deleteRecord(); });
     add(tr("Add a session that was not planned"), Qt::ALT | Qt::Key_S, [this] { addSession(); });

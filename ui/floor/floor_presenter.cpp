@@ -164,15 +164,23 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
     const auto saved = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [](const FloorLift& lift) { return !lift.saved.isNone(); }));
     const bool isOver = saved > 0 && session.date < today;
     std::size_t room = isOver ? 0 : sessions::kLiftsOfSession - std::min(saved, sessions::kLiftsOfSession);
-    const auto planned = store::SessionReader(m_database).plannedLifts(session.id);
+    const auto planned = store::SessionReader(m_database).lifts(session.id);
     if (!planned) {
         return tl::make_unexpected(planned.error());
     }
-    const auto chosen = planned->empty() ? sessions::chooseLifts(candidates) : *planned;
+    const auto placeOf = [&planned](base::LiftId id) { return std::find_if(planned->begin(), planned->end(), [id](const sessions::SessionLift& one) { return one.lift == id; }); };
+    std::vector<base::LiftId> chosen = planned->empty() ? sessions::chooseLifts(candidates) : std::vector<base::LiftId>();
+    for (const sessions::SessionLift& one : *planned) {
+        chosen.push_back(one.lift);
+    }
     room = planned->empty() || isOver ? room : planned->size();
-    std::stable_sort(all.begin(), all.end(), [&planned](const FloorLift& a, const FloorLift& b) {
-        return std::find(planned->begin(), planned->end(), a.id) < std::find(planned->begin(), planned->end(), b.id);
-    });
+    std::stable_sort(all.begin(), all.end(), [&placeOf](const FloorLift& a, const FloorLift& b) { return placeOf(a.id) < placeOf(b.id); });
+    for (FloorLift& lift : all) {
+        if (const auto place = placeOf(lift.id); place != planned->end() && place->leftOut && lift.saved.isNone()) {
+            lift.isSkipped = true;
+            lift.skipWhy = QString::fromStdString(*place->leftOut);
+        }
+    }
     for (FloorLift& lift : all) {
         const bool isChosen = lift.saved.isNone() && room > 0 && std::find(chosen.begin(), chosen.end(), lift.id) != chosen.end();
         room -= isChosen ? 1 : 0;
@@ -244,7 +252,9 @@ sessions::CardContent FloorPresenter::cardOf(const FloorClient& client) const
 {
     std::vector<sessions::LiftDue> due;
     for (const FloorLift& lift : client.lifts) {
-        due.push_back({&lift.exercise, &lift.machine});
+        if (!lift.isSkipped) {
+            due.push_back({&lift.exercise, &lift.machine});
+        }
     }
     return sessions::cardContentOf({client.client, client.session, client.coach.toStdString(), 0, client.cautions, due, m_catalogue});
 }
@@ -306,6 +316,15 @@ store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(cons
         return tl::make_unexpected(outcome.error());
     }
     return std::optional(*std::move(outcome));
+}
+
+store::Result<void> FloorPresenter::keepLifts(const FloorClient& client)
+{
+    std::vector<sessions::SessionLift> lifts;
+    for (const FloorLift& one : client.lifts) {
+        lifts.push_back({one.id, one.isSkipped ? std::optional(one.skipWhy.toStdString()) : std::nullopt});
+    }
+    return store::SessionWriter(m_database, m_atUtc).setLifts(client.session.id, lifts);
 }
 
 store::Result<store::ActOutcome> FloorPresenter::setState(const sessions::Session& session, SessionState state)

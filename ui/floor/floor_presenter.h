@@ -44,6 +44,8 @@ public:
     [[nodiscard]] store::Result<store::ActOutcome> addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark);
     /// Says something once of a session, in the place of what was said before.
     [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
+    /// Keeps the lifts of a session as they stand on the client: their order, and which are left out and why.
+    [[nodiscard]] store::Result<void> keepLifts(const FloorClient& client);
     /// Sets what became of a session.
     [[nodiscard]] store::Result<store::ActOutcome> setState(const sessions::Session& session, sessions::SessionState state);
     /// Who can be booked on a day, by name, and the coaches; the client's own coach first is for the caller.

@@ -80,6 +80,7 @@ LiftRow liftRowOf(const FloorClient& client, const FloorLift& lift)
     row.stage = lift.due.stage;
     row.isSaved = !lift.saved.isNone();
     row.isSkipped = lift.isSkipped;
+    row.skipWhy = lift.skipWhy;
     const ShownRecord shown = shownRecordOf(client, lift);
     if (!shown.body) {
         return row;

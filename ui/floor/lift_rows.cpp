@@ -26,6 +26,12 @@ QString elided(const QString& text, const QFont& font, double width)
     return QFontMetricsF(font).elidedText(text, Qt::ElideRight, width);
 }
 
+/// `skipped today: no time`.
+QString skippedText(const LiftRow& lift)
+{
+    return lift.skipWhy.isEmpty() ? LiftRowDelegate::tr("skipped today") : LiftRowDelegate::tr("skipped today: %1").arg(lift.skipWhy);
+}
+
 }  // namespace
 
 void LiftRowsModel::setRows(std::vector<LiftRow> rows)
@@ -215,7 +221,7 @@ void LiftRowDelegate::paintNames(QPainter& painter, const QRectF& row, const Lif
     painter.setPen(theme.ink2);
     const double room = right - x - glyph - 5;
     painter.drawText(QRectF(x + glyph + 5, row.top() + theme.scaled(28), room, theme.scaled(18)), Qt::AlignVCenter,
-                     elided(lift.isSkipped ? tr("skipped today") : lift.due, small, room));
+                     elided(lift.isSkipped ? skippedText(lift) : lift.due, small, room));
 }
 
 void LiftRowDelegate::paintNext(QPainter& painter, const QRectF& row, const LiftRow& lift) const

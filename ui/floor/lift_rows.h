@@ -39,6 +39,7 @@ struct LiftRow {
     bool isUp = false;      ///< what follows is more than before
     bool isSaved = false;
     bool isSkipped = false;
+    QString skipWhy = {};
 
     bool operator==(const LiftRow&) const = default;
 };

@@ -89,6 +89,7 @@ TEST(ClientFormJson, FaultsOfLettersNameTheirPlace)
 
 TEST(ClientFormJson, PlannedLiftsAreTheClientsOwn)
 {
+    EXPECT_EQ(faultIn(kKeptAda, "\"left_out\":{\"hinge\":\"no time\"}", "\"left_out\":{\"carry_brace\":\"no time\"}"), "sessions[3].left_out.carry_brace is not planned for this session");
     EXPECT_EQ(faultIn(kKeptAda, "\"lifts\":[\"hinge\",\"squat\"]", "\"lifts\":[\"hinge\",\"vertical_pull\"]"), "sessions[3].lifts[1] is no lift of this client");
     EXPECT_EQ(faultIn(kKeptAda, "\"lifts\":[\"hinge\",\"squat\"]", "\"lifts\":[\"hinge\",\"hinge\"]"), "sessions[3].lifts[1] is named twice");
     EXPECT_EQ(faultIn(kKeptAda, "\"lifts\":[\"hinge\",\"squat\"]", "\"lifts\":[\"bench\"]"), "sessions[3].lifts[0] is no pattern");

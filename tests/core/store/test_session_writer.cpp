@@ -103,4 +103,20 @@ TEST_F(SessionWriterTest, RefusesWhatCannotBe)
     EXPECT_TRUE(evenings().empty());
 }
 
+TEST_F(SessionWriterTest, LiftsAreKeptInTheirOrderWithWhatIsLeftOut)
+{
+    ASSERT_TRUE(m_writer.book(evening()));
+    const base::SessionId session = evenings()[0].id;
+    const base::LiftId squat = test::liftOf(m_studio.database(), evening().client, lifts::Pattern::Squat);
+    const base::LiftId hinge = test::liftOf(m_studio.database(), evening().client, lifts::Pattern::Hinge);
+    const std::vector<sessions::SessionLift> lifts{{hinge, "no time"}, {squat, {}}};
+    ASSERT_TRUE(m_writer.setLifts(session, lifts));
+    SessionReader reader(m_studio.database());
+    EXPECT_EQ(reader.lifts(session).value(), lifts);
+    EXPECT_EQ(reader.plannedLifts(session).value(), std::vector{squat}) << "what is left out is not done";
+    EXPECT_FALSE(m_writer.setLifts(session, {{squat, {}}, {squat, {}}}));
+    EXPECT_FALSE(m_writer.setLifts(session, {{base::LiftId(777), {}}}));
+    EXPECT_EQ(reader.lifts(session).value(), lifts) << "nothing was changed";
+}
+
 }  // namespace chalk::store

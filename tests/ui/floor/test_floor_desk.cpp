@@ -346,4 +346,33 @@ TEST_F(FloorDeskTest, WhatIsSaidOfASessionIsOneActWithWords)
     EXPECT_TRUE(m_desk.client()->report.isEmpty());
 }
 
+TEST_F(FloorDeskTest, ASkippedLiftAndItsReasonStayWithTheSession)
+{
+    m_desk.skip(QStringLiteral("no time"));
+    FloorDesk later{m_presenter, m_clock, m_acts};
+    later.read();
+    const FloorLift& squat = chooseLift(later, "back_squat");
+    EXPECT_TRUE(squat.isSkipped);
+    EXPECT_EQ(squat.skipWhy, QStringLiteral("no time"));
+    const sessions::CardContent card = m_presenter.cardOf(*later.client());
+    EXPECT_EQ(std::count_if(card.lifts.begin(), card.lifts.end(), [](const sessions::CardLift& one) { return one.name == "Back squat"; }), 0) << "it is not on the card";
+    later.skip();
+    EXPECT_FALSE(chooseLift(later, "back_squat").isSkipped);
+    later.read();
+    EXPECT_FALSE(chooseLift(later, "back_squat").isSkipped) << "taken in again";
+}
+
+TEST_F(FloorDeskTest, TheOrderOfTodayStaysWithTheSession)
+{
+    const std::string second = m_desk.client()->lifts[1].exercise.key;
+    m_desk.shiftLift(1);
+    EXPECT_EQ(m_desk.liftIndex(), 1);
+    FloorDesk later{m_presenter, m_clock, m_acts};
+    later.read();
+    EXPECT_EQ(later.client()->lifts[0].exercise.key, second);
+    EXPECT_EQ(later.client()->lifts[1].exercise.key, "back_squat");
+    m_desk.shiftLift(-5);
+    EXPECT_EQ(m_desk.liftIndex(), 1) << "not beyond the end";
+}
+
 }  // namespace chalk::ui::floor
