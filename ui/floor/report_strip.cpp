@@ -68,7 +68,8 @@ ReportStrip::ReportStrip(const common::Look& look, QWidget* parent)
 
 ReportStrip::~ReportStrip()
 {
-    // A field that goes away with the focus in it says that it was left: nobody is there to hear it any more.
+    // A field that goes away with the focus in it says that it was left, and the program that the focus moved: nobody is there to hear it any more.
+    qApp->disconnect(this);
     for (const Cell& cell : m_cells) {
         cell.field->disconnect(this);
     }
