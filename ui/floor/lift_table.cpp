@@ -101,11 +101,18 @@ void LiftTable::setFault(const QString& fault)
 bool LiftTable::commit()
 {
     if (!m_open || !m_editor->isModified()) {
-        return true;
+        return !m_open || !m_isFaulty;
     }
     Q_EMIT fieldTyped(m_open->field, m_open->set, m_editor->text());
     m_editor->setModified(false);
     return !m_isFaulty;
+}
+
+bool LiftTable::leavesLift(const QKeyEvent& key)
+{
+    const bool isMove = key.key() == Qt::Key_Up || key.key() == Qt::Key_Down || key.key() == Qt::Key_PageUp || key.key() == Qt::Key_PageDown;
+    const bool isEnter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
+    return isMove || (key.modifiers() & Qt::AltModifier) != 0 || (isEnter && (key.modifiers() & Qt::ControlModifier) != 0);
 }
 
 void LiftTable::step(int by)
@@ -135,6 +142,15 @@ bool LiftTable::eventFilter(QObject* watched, QEvent* event)
     }
     if (event->type() == QEvent::ShortcutOverride) {
         const int key = static_cast<QKeyEvent*>(event)->key();
+        if (leavesLift(*static_cast<QKeyEvent*>(event))) {
+            // What is typed belongs to this lift, whatever the key goes on to; what makes no sense keeps it here.
+            const bool isDone = commit();
+            if (isDone) {
+                closeEditor();
+            }
+            event->setAccepted(!isDone);
+            return true;
+        }
         const bool isOurs = key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape || key == Qt::Key_Tab || key == Qt::Key_Backtab;
         event->setAccepted(isOurs && (static_cast<QKeyEvent*>(event)->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) == 0);
         return event->isAccepted();
@@ -173,6 +189,7 @@ void LiftTable::mouseReleaseEvent(QMouseEvent* event)
     const auto boxes = boxesOf(row);
     const auto box = std::find_if(boxes.begin(), boxes.end(), [event](const LiftBox& one) { return one.rect.contains(event->position()); });
     const std::optional<LiftBox> hit = box == boxes.end() ? std::nullopt : std::optional(*box);
+    closeEditor();
     Q_EMIT rowAsked(row.row());
     if (!hit) {
         return;

@@ -51,6 +51,8 @@ private:
     [[nodiscard]] std::vector<LiftBox> boxesOf(const QModelIndex& row) const;
     /// Hands over what is typed. False where it makes no sense.
     bool commit();
+    /// Whether the key goes on to another lift, client or session.
+    [[nodiscard]] static bool leavesLift(const QKeyEvent& key);
     void step(int by);
     void place(const LiftBox& box);
 

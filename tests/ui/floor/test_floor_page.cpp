@@ -281,4 +281,16 @@ TEST_F(FloorPageTest, ARecordIsDeletedByItsSecondKey)
     EXPECT_EQ(entriesOf(squat), 5U);
 }
 
+TEST_F(FloorPageTest, AFieldThatIsStillOpenIsSavedWithItsOwnLift)
+{
+    const base::LiftId squat = desk().lift()->id;
+    press(Qt::Key_F2);
+    type(QStringLiteral("9"));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(entriesOf(squat), 6U);
+    for (const FloorLift& one : desk().client()->lifts) {
+        EXPECT_TRUE(one.id == squat || one.line.isEmpty()) << one.exercise.key;
+    }
+}
+
 }  // namespace chalk::ui::floor
