@@ -39,6 +39,8 @@ class Page : public QWidget {
 
 public:
     using QWidget::QWidget;
+    /// From here on nobody hears the page's parts: they are destroyed after it, and what they still say would reach half a page.
+    ~Page() override;
 
     /// For the window's title: `Roster`, `Joaquin Ferro`.
     [[nodiscard]] virtual QString title() const = 0;
