@@ -15,9 +15,10 @@ DOMAIN = {
     "sessions": ("clients", "lifts", "screens", "progression"),
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
+    "week": ("clients", "lifts", "sessions", "planning"),
     "checkin": ("clients", "lifts", "screens", "progression", "sessions", "analysis", "planning"),
-    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning"),
-    "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "checkin"),
+    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week"),
+    "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin"),
 }
 STORE = ("store", "exchange")
 GUI = ("QtGui", "QtWidgets", "QtPrintSupport", "QtCharts", "QtSvg")
