@@ -5,6 +5,7 @@
 #include "core/exchange/lift_json.h"
 #include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_fields.h"
+#include "core/exchange/studio_week_json.h"
 
 #include <QJsonArray>
 
@@ -27,8 +28,11 @@ public:
     DocumentClient read()
     {
         m_reader.allowOnly({"name", "born", "goal", "coach", "unit", "body_mass", "started", "sessions_per_week", "away_until", "clearance", "cautions",
-                            "sessions", "lifts", "forms", "letters"});
+                            "sessions", "lifts", "forms", "letters", "planning"});
         readProfile();
+        if (m_reader.has("planning")) {
+            m_client.planning = taken(m_reader, readClientPlanning(m_reader.required("planning"), m_reader.pathOf("planning"), coachNamesOf(m_studio.coaches)));
+        }
         readClearance();
         eachOf(m_reader, "cautions", [this](ObjectReader& item) { m_client.cautions.push_back(cautionOf(item)); });
         eachOf(m_reader, "sessions", [this](ObjectReader& item) { readSession(item); });
@@ -92,7 +96,7 @@ private:
 
     void readSession(ObjectReader& reader)
     {
-        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts", "left_out", "report"});
+        reader.allowOnly({"code", "date", "at", "minutes", "coach", "place", "places", "kind", "state", "lifts", "left_out", "report", "locked"});
         sessions::Session session;
         session.code = labelAt(reader, "code");
         if (reader.isSound() && !m_codes.insert(session.code).second) {
@@ -106,6 +110,7 @@ private:
         session.placeCapacity = reader.wholeNumber("places", 1, 100);
         session.kind = wordAt(reader, "kind", sessions::sessionKindOf, "training, movement_screen or trial");
         session.state = wordAt(reader, "state", sessions::sessionStateOf, "planned, printed, recorded, missed, cancelled_in_time or cancelled_late");
+        session.isLocked = reader.flag("locked", false);
         const bool isOver = session.state == sessions::SessionState::Recorded || session.state == sessions::SessionState::Missed;
         if (isOver && session.date > m_studio.today) {
             reader.fail("state", "cannot be: the session lies after the studio's day");

@@ -5,6 +5,7 @@
 #include "core/exchange/lift_json.h"
 #include "core/exchange/line_writer.h"
 #include "core/exchange/session_report_json.h"
+#include "core/exchange/studio_week_json.h"
 
 #include <QJsonArray>
 
@@ -74,6 +75,9 @@ QByteArray written(const sessions::Session& session, const DocumentClient& clien
     put(object, "places", session.placeCapacity);
     put(object, "kind", textOf(sessions::keyOf(session.kind)));
     put(object, "state", textOf(sessions::keyOf(session.state)));
+    if (session.isLocked) {
+        put(object, "locked", true);
+    }
     if (const auto planned = client.plannedLifts.find(session.code); planned != client.plannedLifts.end()) {
         QJsonArray lifts;
         for (const lifts::Pattern pattern : planned->second) {
@@ -129,6 +133,9 @@ QByteArray writtenClient(const DocumentClient& client, const StudioDocument& stu
 {
     LineWriter writer;
     writeProfile(writer, client.client, studio);
+    if (client.planning != week::ClientPlanning()) {
+        writer.field("planning", toJson(client.planning, coachNamesOf(studio.coaches)));
+    }
     writer.field("clearance", written(client.clearance));
     writeList(writer, "cautions", client.cautions, [](const clients::Caution& caution) { return written(caution); });
     writeList(writer, "sessions", client.sessions, [&](const sessions::Session& session) { return written(session, client, studio); });

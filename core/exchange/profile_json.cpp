@@ -1,10 +1,10 @@
 #include "core/exchange/profile_json.h"
 
+#include "core/exchange/hours_json.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/studio_fields.h"
 
 #include <QJsonArray>
-#include <QTime>
 
 #include <fmt/core.h>
 
@@ -12,71 +12,7 @@ namespace chalk::exchange {
 
 namespace {
 
-using clients::DayHours;
 using clients::Profile;
-using clients::WeekHours;
-
-constexpr std::array<const char*, 7> kDays{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
-constexpr int kMidnight = 24 * 60;
-
-/// Minutes after midnight of `07:30`; 24:00 is the end of a day.
-std::optional<int> minuteOf(const std::string& text)
-{
-    if (text == "24:00") {
-        return kMidnight;
-    }
-    const QTime time = QTime::fromString(QString::fromStdString(text), QStringLiteral("HH:mm"));
-    return time.isValid() ? std::optional(time.hour() * 60 + time.minute()) : std::nullopt;
-}
-
-QString textOfMinute(int minute)
-{
-    return QString::fromStdString(fmt::format("{:02}:{:02}", minute / 60, minute % 60));
-}
-
-int minuteAt(ObjectReader& reader, const char* field)
-{
-    const auto minute = minuteOf(reader.text(field));
-    if (!minute) {
-        reader.fail(field, "must be a time, HH:MM");
-    }
-    return minute.value_or(0);
-}
-
-WeekHours hoursAt(ObjectReader& parent, const char* field)
-{
-    WeekHours hours;
-    if (!parent.has(field)) {
-        return hours;
-    }
-    const QJsonArray array = parent.array(field);
-    for (qsizetype i = 0; i < array.size() && parent.isSound(); ++i) {
-        ObjectReader reader(array[i], fmt::format("{}[{}]", parent.pathOf(field), i));
-        reader.allowOnly({"day", "from", "to"});
-        const auto day = std::find(kDays.begin(), kDays.end(), reader.text("day"));
-        const DayHours stretch{static_cast<int>(day - kDays.begin()), minuteAt(reader, "from"), minuteAt(reader, "to")};
-        if (day == kDays.end()) {
-            reader.fail("day", "must be mon, tue, wed, thu, fri, sat or sun");
-        } else if (!hours.add(stretch)) {
-            reader.fail("to", "must be after from, and both whole half-hours");
-        }
-        if (reader.fault()) {
-            parent.take(*reader.fault());
-        }
-    }
-    return hours;
-}
-
-QJsonArray hoursJson(const WeekHours& hours)
-{
-    QJsonArray array;
-    for (const DayHours& stretch : hours.stretches()) {
-        array.append(QJsonObject{{QStringLiteral("day"), QLatin1String(kDays.at(static_cast<std::size_t>(stretch.weekday)))},
-                                 {QStringLiteral("from"), textOfMinute(stretch.beginMinute)},
-                                 {QStringLiteral("to"), textOfMinute(stretch.endMinute)}});
-    }
-    return array;
-}
 
 std::string textAt(ObjectReader& reader, const char* field)
 {
@@ -199,8 +135,8 @@ QJsonObject toJson(const Profile& profile)
     putText(object, "training_history", profile.trainingHistory);
     put(object, "session_minutes", profile.sessionMinutes);
     put(object, "in_group", profile.isInGroup);
-    put(object, "free", hoursJson(profile.free));
-    put(object, "preferred", hoursJson(profile.preferred));
+    put(object, "free", toJson(profile.free));
+    put(object, "preferred", toJson(profile.preferred));
     QJsonArray kit;
     for (const lifts::EquipmentKind kind : profile.homeKit) {
         kit.append(textOf(lifts::keyOf(kind)));

@@ -5,6 +5,7 @@
 #include "core/exchange/json_text.h"
 #include "core/exchange/plan_template_json.h"
 #include "core/exchange/studio_fields.h"
+#include "core/exchange/studio_week_json.h"
 
 #include <QJsonArray>
 
@@ -89,26 +90,45 @@ void readRestingLimits(ObjectReader& reader, StudioDocument& document)
     }
 }
 
+void readWeek(ObjectReader& reader, StudioDocument& document)
+{
+    if (reader.has("week")) {
+        document.week = taken(reader, readStudioWeek(reader.required("week"), "week"));
+    }
+    if (!reader.has("closures")) {
+        return;
+    }
+    const CoachNames names = coachNamesOf(document.coaches);
+    const QJsonArray closures = reader.array("closures");
+    for (qsizetype i = 0; i < closures.size() && reader.isSound(); ++i) {
+        document.closures.push_back(taken(reader, readClosure(closures[i], fmt::format("closures[{}]", i), names)));
+    }
+}
+
 JsonResult<StudioDocument> readHeader(const QJsonValue& value, const lifts::Catalogue& catalogue)
 {
     ObjectReader reader(value, {});
     StudioDocument document;
     readFormat(reader);
-    reader.allowOnly({"format", "name", "today", "coaches", "equipment", "templates", "resting_limits"});
+    reader.allowOnly({"format", "name", "today", "coaches", "equipment", "templates", "resting_limits", "week", "closures"});
     document.name = labelAt(reader, "name");
     document.today = dayAt(reader, "today");
     std::set<std::string> names;
     eachOf(reader, "coaches", [&document, &names](ObjectReader& item) {
-        item.allowOnly({"name"});
+        item.allowOnly({"name", "work"});
         document.coaches.push_back({base::CoachId(static_cast<std::int64_t>(document.coaches.size()) + 1), labelAt(item, "name")});
         if (!names.insert(document.coaches.back().name).second) {
             item.fail("name", "is that of another coach already");
+        }
+        if (item.has("work")) {
+            document.coachWork[document.coaches.back().id] = taken(item, readCoachWork(item.required("work"), item.pathOf("work")));
         }
     });
     std::set<std::string> keys;
     eachOf(reader, "equipment", [&document, &keys](ObjectReader& item) { document.equipment.push_back(readItem(item, keys)); });
     readTemplates(reader, catalogue, document);
     readRestingLimits(reader, document);
+    readWeek(reader, document);
     return resultOf(reader, std::move(document));
 }
 

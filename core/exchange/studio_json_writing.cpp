@@ -4,6 +4,7 @@
 #include "core/exchange/line_writer.h"
 #include "core/exchange/plan_template_json.h"
 #include "core/exchange/studio_json.h"
+#include "core/exchange/studio_week_json.h"
 
 #include <algorithm>
 
@@ -23,6 +24,20 @@ QString fileNameOf(std::size_t number, std::size_t last, const std::string& name
     return QStringLiteral("clients/%1-%2.json").arg(number, width, 10, QLatin1Char('0')).arg(words.left(60));
 }
 
+void writeWeek(LineWriter& writer, const StudioDocument& document)
+{
+    if (document.week != week::StudioWeek()) {
+        writer.field("week", toJson(document.week));
+    }
+    std::vector<QByteArray> items;
+    for (const week::Closure& closure : document.closures) {
+        items.push_back(lineOf(toJson(closure, coachNamesOf(document.coaches))));
+    }
+    if (!items.empty()) {
+        writer.list("closures", items);
+    }
+}
+
 QByteArray writtenHeader(const StudioDocument& document)
 {
     LineWriter writer;
@@ -31,7 +46,11 @@ QByteArray writtenHeader(const StudioDocument& document)
     writer.field("today", textOf(document.today.toString()));
     std::vector<QByteArray> items;
     for (const clients::Coach& coach : document.coaches) {
-        items.push_back(lineOf({{QStringLiteral("name"), textOf(coach.name)}}));
+        QJsonObject object{{QStringLiteral("name"), textOf(coach.name)}};
+        if (const auto work = document.coachWork.find(coach.id); work != document.coachWork.end()) {
+            put(object, "work", toJson(work->second));
+        }
+        items.push_back(lineOf(object));
     }
     writer.list("coaches", items);
     items.clear();
@@ -55,6 +74,7 @@ QByteArray writtenHeader(const StudioDocument& document)
                                                    {QStringLiteral("systolic"), document.restingLimits.systolic},
                                                    {QStringLiteral("diastolic"), document.restingLimits.diastolic}});
     }
+    writeWeek(writer, document);
     return writer.finished() + "\n";
 }
 

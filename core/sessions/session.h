@@ -28,6 +28,7 @@ struct Session {
     SessionKind kind = SessionKind::Training;
     SessionState state = SessionState::Planned;
     std::string code;       ///< opaque, unique: what the card's code carries
+    bool isLocked = false;  ///< planning the week never moves it
 
     bool operator==(const Session&) const = default;
 };

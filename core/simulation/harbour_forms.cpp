@@ -54,6 +54,9 @@ private:
         for (const Slot& slot : m_person.slots) {
             addHours(profile, slot);
         }
+        if (m_number % 2 == 0 && !m_person.slots.empty()) {
+            addOtherDay(profile, m_person.slots.front());
+        }
         return profile;
     }
 
@@ -66,6 +69,14 @@ private:
         profile.isInGroup = slot.capacity > 1;
         [[maybe_unused]] const bool isPreferred = profile.preferred.add({slot.weekday, down(slot.startMinute), end});
         [[maybe_unused]] const bool isFree = profile.free.add({slot.weekday, down(slot.startMinute) - 60, std::min(end + 60, 24 * 60)});
+    }
+
+    /// Could come two days later as well, in the evening.
+    static void addOtherDay(clients::Profile& profile, const Slot& slot)
+    {
+        constexpr int kFrom = 16 * 60;
+        constexpr int kTo = 20 * 60;
+        [[maybe_unused]] const bool isFree = profile.free.add({(slot.weekday + 2) % 5, kFrom, kTo});
     }
 
     clients::HealthIntake intake(const std::vector<YesAnswer>& yeses, base::Date day) const

@@ -3,6 +3,7 @@
 #include "core/simulation/harbour_forms.h"
 #include "core/simulation/harbour_people.h"
 #include "core/simulation/harbour_reports.h"
+#include "core/simulation/harbour_week.h"
 
 #include <algorithm>
 
@@ -13,7 +14,7 @@ namespace {
 using sessions::Session;
 using sessions::SessionState;
 
-constexpr int kWeeksAhead = 2;
+constexpr int kWeeksAhead = 1;
 constexpr int kDaysPlayed = 5;  ///< after the day of the scenario, up to Sunday: so the studio can be put back to any day of the week
 
 /// What became of a session in the end.
@@ -151,10 +152,12 @@ studio::StudioDocument harbourStudio(const lifts::Catalogue& catalogue, const sc
     studio.today = *base::Date::fromYmd(2026, 11, 24);
     studio.coaches = {{base::CoachId(1), "Ines"}, {base::CoachId(2), "Tobias"}};
     studio.equipment = studioEquipment();
+    addHours(studio);
     int number = 0;
     for (const Person& person : harbourPeople()) {
         studio.clients.push_back(clientOf(person, ++number, studio, catalogue));
         addForms(studio.clients.back(), person, number, studio.today, guides);
+        addPlanning(studio.clients.back(), person);
         addReports(studio.clients.back(), number, studio.today);
     }
     studio.today = studio.today + kDaysPlayed;

@@ -1,8 +1,11 @@
 #include "core/store/act_work.h"
 
+#include "core/exchange/studio_week_json.h"
 #include "core/store/entry_versions.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
+
+#include <QJsonDocument>
 
 #include <algorithm>
 
@@ -17,6 +20,23 @@ struct SessionChange {
     std::optional<SessionState> before;
     std::optional<SessionState> after;
 };
+
+struct BookingChange {
+    base::SessionId session;
+    std::optional<week::BookingPlace> before;
+    std::optional<week::BookingPlace> after;
+};
+
+QString textOfPlace(const week::BookingPlace& place)
+{
+    return QString::fromUtf8(QJsonDocument(exchange::toJson(place, exchange::CoachNames())).toJson(QJsonDocument::Compact));
+}
+
+std::optional<week::BookingPlace> placeIn(const QString& text)
+{
+    const auto place = exchange::readBookingPlace(QJsonDocument::fromJson(text.toUtf8()).object(), {}, exchange::CoachNames());
+    return place ? std::optional(*place) : std::nullopt;
+}
 
 struct ReportChange {
     base::SessionId session;
@@ -88,11 +108,37 @@ void ActWork::changeReport(base::SessionId session, const sessions::SessionRepor
     putReport(m_database, session, report);
 }
 
+std::optional<week::BookingPlace> ActWork::placeOf(base::SessionId session)
+{
+    Statement row(m_database, QStringLiteral("SELECT coach_id, day, start_minute, minutes, place, place_capacity, is_locked FROM session WHERE id = ?"));
+    if (!row.run(session) || !row.next()) {
+        refuse(QStringLiteral("There is no session %1").arg(session.value()));
+        return std::nullopt;
+    }
+    return week::BookingPlace{base::CoachId(row.integer(0)), row.date(1), row.number(2), row.number(3), row.text(4), row.number(5), row.number(6) == 1};
+}
+
+void ActWork::changeBooking(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& expected)
+{
+    const auto before = placeOf(session);
+    if (!before) {
+        return;
+    }
+    if (expected && *before != *expected) {
+        refuse(QStringLiteral("The booking was moved since: take that change back first"));
+    }
+    Statement(m_database, QStringLiteral("INSERT INTO booking_change (act_id, session_id, before, after) VALUES (?, ?, ?, ?)"))
+        .run(m_outcome.act, session, textOfPlace(*before), textOfPlace(place));
+    Statement(m_database, QStringLiteral("UPDATE session SET coach_id = ?, day = ?, start_minute = ?, minutes = ?, place = ?, place_capacity = ?, is_locked = ? WHERE id = ?"))
+        .run(place.coach, place.date, place.startMinute, place.minutes, place.place, place.placeCapacity, place.isLocked, session);
+}
+
 void ActWork::takeBack(base::ActId act)
 {
     takeBackEntries(act);
     takeBackSessions(act);
     takeBackReports(act);
+    takeBackBookings(act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)
@@ -123,6 +169,23 @@ void ActWork::takeBackSessions(base::ActId act)
     for (const SessionChange& change : changes) {
         if (change.before && change.after) {
             changeSession(change.session, *change.before, change.after);
+        }
+    }
+}
+
+void ActWork::takeBackBookings(base::ActId act)
+{
+    Statement rows(m_database, QStringLiteral("SELECT session_id, before, after FROM booking_change WHERE act_id = ?"));
+    std::vector<BookingChange> changes;
+    rows.run(act);
+    while (rows.next()) {
+        changes.push_back({base::SessionId(rows.integer(0)), placeIn(rows.qtext(1)), placeIn(rows.qtext(2))});
+    }
+    for (const BookingChange& change : changes) {
+        if (change.before && change.after) {
+            changeBooking(change.session, *change.before, change.after);
+        } else {
+            m_database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: where session %2 lay cannot be read").arg(m_database.target()).arg(change.session.value())});
         }
     }
 }

@@ -2,6 +2,7 @@
 
 #include "core/sessions/session_report.h"
 #include "core/store/lift_edit.h"
+#include "core/week/studio_week.h"
 
 #include <optional>
 
@@ -28,13 +29,18 @@ public:
     void changeSession(base::SessionId session, sessions::SessionState state, std::optional<sessions::SessionState> expected = {});
     /// Sets the report of a session and notes the former one. Where `expected` is there, it has to be as that.
     void changeReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& expected = {});
-    /// Puts entries, sessions and reports back to what they were before an act.
+    /// Moves, locks or unlocks a booking and notes where it lay. Where `expected` is there, it has to lie there.
+    void changeBooking(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& expected = {});
+    /// Where a booking lies; nothing, and a refusal, where there is none.
+    [[nodiscard]] std::optional<week::BookingPlace> placeOf(base::SessionId session);
+    /// Puts entries, sessions, bookings and reports back to what they were before an act.
     void takeBack(base::ActId act);
 
 private:
     void takeBackEntries(base::ActId act);
     void takeBackSessions(base::ActId act);
     void takeBackReports(base::ActId act);
+    void takeBackBookings(base::ActId act);
     [[nodiscard]] base::ClientId clientIn(const QString& table, std::int64_t id);
 
     Database& m_database;

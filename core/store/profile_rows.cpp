@@ -74,7 +74,7 @@ clients::Client clientOf(const Statement& row, int first)
 const QString& sessionColumns()
 {
     static const QString columns = QStringLiteral(
-        "s.id, s.client_id, s.coach_id, s.day, s.start_minute, s.minutes, s.place, s.place_capacity, s.kind, s.state, s.code");
+        "s.id, s.client_id, s.coach_id, s.day, s.start_minute, s.minutes, s.place, s.place_capacity, s.kind, s.state, s.code, s.is_locked");
     return columns;
 }
 
@@ -92,6 +92,7 @@ sessions::Session sessionOf(const Statement& row, int first)
     session.kind = row.known(sessions::sessionKindOf(row.text(first + 8)), first + 8, "session", first);
     session.state = row.known(sessions::sessionStateOf(row.text(first + 9)), first + 9, "session", first);
     session.code = row.text(first + 10);
+    session.isLocked = row.number(first + 11) == 1;
     return session;
 }
 

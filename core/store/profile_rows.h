@@ -23,7 +23,7 @@ inline constexpr int kClientColumns = 10;
 
 /// `s.id, …` of `session s`; read by sessionOf.
 [[nodiscard]] const QString& sessionColumns();
-inline constexpr int kSessionColumns = 11;
+inline constexpr int kSessionColumns = 12;
 [[nodiscard]] sessions::Session sessionOf(const Statement& row, int first = 0);
 
 /// `q.state, …` of `clearance q`, read by clearanceOf: not needed where nothing is on file.

@@ -17,25 +17,17 @@ constexpr int kLeastMinutes = 5;
 constexpr int kMostMinutes = 480;
 constexpr int kMinutesOfDay = 24 * 60;
 
-/// Why the session cannot be booked; empty where it can.
-QString faultOfBooking(Database& database, const Session& session)
+/// Why a booking cannot lie there; empty where it can.
+QString faultOfPlace(Database& database, base::CoachId coach, int startMinute, int minutes)
 {
-    if (session.startMinute < 0 || session.startMinute >= kMinutesOfDay) {
+    if (startMinute < 0 || startMinute >= kMinutesOfDay) {
         return QStringLiteral("start must be a time of the day");
     }
-    if (session.minutes < kLeastMinutes || session.minutes > kMostMinutes) {
+    if (minutes < kLeastMinutes || minutes > kMostMinutes) {
         return QStringLiteral("minutes must be %1 to %2").arg(kLeastMinutes).arg(kMostMinutes);
     }
-    Statement coach(database, QStringLiteral("SELECT 1 FROM coach WHERE id = ?"));
-    if (!coach.run(session.coach) || !coach.next()) {
-        return QStringLiteral("There is no coach %1").arg(session.coach.value());
-    }
-    Statement same(database, QStringLiteral("SELECT 1 FROM session WHERE client_id = ? AND day = ? AND start_minute < ? AND start_minute + minutes > ? "
-                                            "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed', 'withdrawn')"));
-    if (same.run(session.client, session.date, session.startMinute + session.minutes, session.startMinute) && same.next()) {
-        return QStringLiteral("There is a session on %1 at that time already").arg(QString::fromStdString(session.date.toString()));
-    }
-    return {};
+    Statement row(database, QStringLiteral("SELECT 1 FROM coach WHERE id = ?"));
+    return row.run(coach) && row.next() ? QString() : QStringLiteral("There is no coach %1").arg(coach.value());
 }
 
 }  // namespace
@@ -45,19 +37,89 @@ SessionWriter::SessionWriter(Database& database, std::function<QString()> atUtc,
 {
 }
 
+void SessionWriter::refuseOverlaps(ActWork& work, const std::vector<base::SessionId>& sessions)
+{
+    Statement same(m_database, QStringLiteral("SELECT a.day FROM session a JOIN session b ON b.client_id = a.client_id AND b.day = a.day AND b.id <> a.id "
+                                              "WHERE a.id = ? AND b.start_minute < a.start_minute + a.minutes AND b.start_minute + b.minutes > a.start_minute "
+                                              "AND b.state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed', 'withdrawn')"));
+    for (const base::SessionId session : sessions) {
+        if (same.run(session) && same.next()) {
+            work.refuse(QStringLiteral("There is a session on %1 at that time already").arg(QString::fromStdString(same.date(0).toString())));
+            return;
+        }
+    }
+}
+
+void SessionWriter::insert(ActWork& work, const Session& session)
+{
+    if (const QString fault = faultOfPlace(m_database, session.coach, session.startMinute, session.minutes); !fault.isEmpty()) {
+        work.refuse(fault);
+    }
+    // It begins as a booking that was taken away, so that undo leads back there.
+    Statement row(m_database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code, is_locked) "
+                                             "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id"));
+    const base::SessionId id(row.runForId(session.client, session.coach, session.date, session.startMinute, session.minutes, session.place, session.placeCapacity,
+                                          sessions::keyOf(session.kind), sessions::keyOf(SessionState::Withdrawn), freeSessionCode(m_database, m_newCode), session.isLocked));
+    work.changeSession(id, SessionState::Planned);
+    refuseOverlaps(work, {id});
+}
+
+void SessionWriter::moveTo(ActWork& work, const MovedBooking& moved)
+{
+    if (const QString fault = faultOfPlace(m_database, moved.place.coach, moved.place.startMinute, moved.place.minutes); !fault.isEmpty()) {
+        work.refuse(fault);
+    }
+    Statement row(m_database, QStringLiteral("SELECT state FROM session WHERE id = ? AND state IN ('planned', 'printed')"));
+    if (!row.run(moved.session) || !row.next()) {
+        work.refuse(QStringLiteral("Session %1 is over or called off: it stays").arg(moved.session.value()));
+    }
+    work.changeBooking(moved.session, moved.place);
+}
+
+void SessionWriter::withdrawIn(ActWork& work, base::SessionId session)
+{
+    if (!EventLog(m_database).presentEntriesIn(session).empty()) {
+        work.refuse(QStringLiteral("Something was recorded in this session: it stays"));
+    }
+    work.changeSession(session, SessionState::Withdrawn);
+}
+
 Result<ActOutcome> SessionWriter::book(const Session& session)
 {
     ActWork work(m_database);
-    if (const QString fault = faultOfBooking(m_database, session); !fault.isEmpty()) {
-        work.refuse(fault);
-    }
     work.begin(ActKind::Session, m_atUtc(), {}, session.client);
-    // It begins as a booking that was taken away, so that undo leads back there.
-    Statement insert(m_database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code) "
-                                                "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id"));
-    const base::SessionId id(insert.runForId(session.client, session.coach, session.date, session.startMinute, session.minutes, session.place, session.placeCapacity,
-                                             sessions::keyOf(session.kind), sessions::keyOf(SessionState::Withdrawn), freeSessionCode(m_database, m_newCode)));
-    work.changeSession(id, SessionState::Planned);
+    insert(work, session);
+    return work.finish();
+}
+
+Result<ActOutcome> SessionWriter::move(base::SessionId session, const week::BookingPlace& place)
+{
+    ActWork work(m_database);
+    work.begin(ActKind::Session, m_atUtc(), {}, work.clientOf(session));
+    moveTo(work, {session, place});
+    refuseOverlaps(work, {session});
+    return work.finish();
+}
+
+Result<ActOutcome> SessionWriter::apply(const BookingChanges& changes)
+{
+    ActWork work(m_database);
+    if (changes.isEmpty()) {
+        work.refuse(QStringLiteral("There is nothing to change"));
+    }
+    work.begin(ActKind::Session, m_atUtc(), {}, {});
+    std::vector<base::SessionId> moved;
+    for (const base::SessionId session : changes.withdrawn) {
+        withdrawIn(work, session);
+    }
+    for (const MovedBooking& one : changes.moved) {
+        moveTo(work, one);
+        moved.push_back(one.session);
+    }
+    for (const Session& session : changes.booked) {
+        insert(work, session);
+    }
+    refuseOverlaps(work, moved);
     return work.finish();
 }
 
@@ -82,11 +144,8 @@ Result<void> SessionWriter::setLifts(base::SessionId session, const std::vector<
 Result<ActOutcome> SessionWriter::withdraw(base::SessionId session)
 {
     ActWork work(m_database);
-    if (!EventLog(m_database).presentEntriesIn(session).empty()) {
-        work.refuse(QStringLiteral("Something was recorded in this session: it stays"));
-    }
     work.begin(ActKind::Session, m_atUtc(), {}, work.clientOf(session));
-    work.changeSession(session, SessionState::Withdrawn);
+    withdrawIn(work, session);
     return work.finish();
 }
 

@@ -3,6 +3,7 @@
 #include "core/sessions/session.h"
 #include "core/store/act.h"
 #include "core/store/session_code.h"
+#include "core/week/studio_week.h"
 
 #include <QString>
 
@@ -10,6 +11,23 @@
 #include <vector>
 
 namespace chalk::store {
+
+class ActWork;
+
+/// A booking that goes elsewhere.
+struct MovedBooking {
+    base::SessionId session;
+    week::BookingPlace place;
+};
+
+/// What a plan of a week changes, all at once.
+struct BookingChanges {
+    std::vector<sessions::Session> booked;
+    std::vector<MovedBooking> moved;
+    std::vector<base::SessionId> withdrawn;
+
+    [[nodiscard]] bool isEmpty() const { return booked.empty() && moved.empty() && withdrawn.empty(); }
+};
 
 /// Books sessions and takes bookings away. Each call is one act, which undo takes back.
 class SessionWriter {
@@ -23,10 +41,21 @@ public:
     /// Sets the lifts that a session is planned with, in their order, and which of them are left out, with the reason. Refused where one is not the
     /// client's, or is named twice. It is a plan and no record: the log knows nothing of it.
     [[nodiscard]] Result<void> setLifts(base::SessionId session, const std::vector<sessions::SessionLift>& lifts);
+    /// Moves a booking, or locks and unlocks it. Refused as book() is, and where it is over.
+    [[nodiscard]] Result<ActOutcome> move(base::SessionId session, const week::BookingPlace& place);
+    /// Books, moves and takes away in one act. Refused, and nothing is done, where one of them is; bookings that change places do not stand in
+    /// each other's way.
+    [[nodiscard]] Result<ActOutcome> apply(const BookingChanges& changes);
     /// Takes a booking away. Refused where something was recorded in it.
     [[nodiscard]] Result<ActOutcome> withdraw(base::SessionId session);
 
 private:
+    void insert(ActWork& work, const sessions::Session& session);
+    void moveTo(ActWork& work, const MovedBooking& moved);
+    void withdrawIn(ActWork& work, base::SessionId session);
+    /// The first of the sessions that lies upon another one of its client is refused.
+    void refuseOverlaps(ActWork& work, const std::vector<base::SessionId>& sessions);
+
     Database& m_database;
     std::function<QString()> m_atUtc;
     SessionCodes m_newCode;

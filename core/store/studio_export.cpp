@@ -6,6 +6,7 @@
 #include "core/store/report_rows.h"
 #include "core/store/studio_reader.h"
 #include "core/store/studio_settings.h"
+#include "core/store/week_settings.h"
 
 #include <map>
 #include <utility>
@@ -49,6 +50,7 @@ public:
         document.leftOut = readLeftOutLifts(m_database, client.id);
         document.forms = readDocumentForms(m_database, client.id);
         document.letters = readDocumentLetters(m_database, client.id);
+        document.planning = planningOf(client.id);
         for (auto& [session, report] : readReports(m_database, client.id)) {
             document.reports[m_codes[session]] = std::move(report);
         }
@@ -56,6 +58,18 @@ public:
     }
 
 private:
+    week::ClientPlanning planningOf(base::ClientId client)
+    {
+        week::ClientPlanning planning = WeekSettings(m_database).planning(client).value_or(week::ClientPlanning());
+        for (week::CoachWish& wish : planning.otherCoaches) {
+            wish.coach = m_coaches[wish.coach];
+        }
+        for (week::StandingSlot& slot : planning.standing) {
+            slot.coach = m_coaches[slot.coach];
+        }
+        return planning;
+    }
+
     std::vector<sessions::Session> readSessions(base::ClientId client)
     {
         std::vector<sessions::Session> sessions;
@@ -117,6 +131,39 @@ private:
     std::map<base::SessionId, std::string> m_codes;     ///< of the present client
 };
 
+/// What weeks are planned from, with the coaches of the studio still in their own ids.
+void readWeek(Database& database, exchange::StudioDocument& document)
+{
+    WeekSettings settings(database);
+    document.week = settings.studioWeek().value_or(week::StudioWeek());
+    for (const auto& [coach, work] : settings.coachWork().value_or(std::map<base::CoachId, week::CoachWork>())) {
+        if (work != week::CoachWork()) {
+            document.coachWork[coach] = work;
+        }
+    }
+    for (const KeptClosure& kept : settings.closures(base::Date()).value_or(std::vector<KeptClosure>())) {
+        document.closures.push_back(kept.closure);
+    }
+}
+
+/// Gives coaches the ids of a document: counted from 1.
+void renumberCoaches(exchange::StudioDocument& document)
+{
+    std::map<base::CoachId, base::CoachId> ids;
+    for (std::size_t i = 0; i < document.coaches.size(); ++i) {
+        ids[document.coaches[i].id] = base::CoachId(static_cast<std::int64_t>(i) + 1);
+        document.coaches[i].id = base::CoachId(static_cast<std::int64_t>(i) + 1);
+    }
+    std::map<base::CoachId, week::CoachWork> work;
+    for (const auto& [coach, own] : document.coachWork) {
+        work[ids[coach]] = own;
+    }
+    document.coachWork = std::move(work);
+    for (week::Closure& closure : document.closures) {
+        closure.coach = closure.coach.isNone() ? closure.coach : ids[closure.coach];
+    }
+}
+
 }  // namespace
 
 Result<exchange::StudioDocument> exportStudio(Database& database, base::Date today, const Progress& progress)
@@ -144,9 +191,8 @@ Result<exchange::StudioDocument> exportStudio(Database& database, base::Date tod
         }
         document.clients.push_back(reading.read(clients[static_cast<std::size_t>(i)], base::ClientId(i + 1)));
     }
-    for (std::size_t i = 0; i < document.coaches.size(); ++i) {
-        document.coaches[i].id = base::CoachId(static_cast<std::int64_t>(i) + 1);
-    }
+    readWeek(database, document);
+    renumberCoaches(document);
     return database.resultOf(std::move(document));
 }
 

@@ -4,6 +4,7 @@
 #include "core/store/document_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/report_rows.h"
+#include "core/store/week_settings.h"
 
 #include <QJsonDocument>
 #include <QStringList>
@@ -32,8 +33,8 @@ StudioImport::StudioImport(Database& database, const std::string& name, const st
       m_log(database),
       m_cache(database, m_log),
       m_inserts(database),
-      m_insertSession(database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code) "
-                                               "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id"))
+      m_insertSession(database, QStringLiteral("INSERT INTO session (client_id, coach_id, day, start_minute, minutes, place, place_capacity, kind, state, code, is_locked) "
+                                               "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id"))
 {
     Statement studio(database, QStringLiteral("SELECT name FROM studio"));
     if (studio.run() && studio.next()) {
@@ -73,6 +74,7 @@ void StudioImport::add(const DocumentClient& client)
     ours.coach = coachOf(who.coach);
     const base::ClientId id = m_inserts.client(ours);
     addProfile(client, id);
+    addPlanning(client.planning, id);
     addSessions(client.sessions, id);
     WeekVolumes weeks;
     m_lifts.clear();
@@ -86,10 +88,34 @@ void StudioImport::add(const DocumentClient& client)
     insertLetters(m_database, id, client.letters);
 }
 
-void StudioImport::addOwn(const std::vector<planning::PlanTemplate>& templates, const clients::RestingLimits& limits)
+void StudioImport::addOwn(const exchange::StudioDocument& document)
 {
-    insertTemplates(m_database, templates);
-    insertSettings(m_database, limits);
+    insertTemplates(m_database, document.templates);
+    insertSettings(m_database, document.restingLimits);
+    if (document.week != week::StudioWeek()) {
+        putStudioWeek(m_database, document.week);
+    }
+    for (const auto& [coach, work] : document.coachWork) {
+        putCoachWork(m_database, coachOf(coach), work);
+    }
+    for (week::Closure closure : document.closures) {
+        closure.coach = closure.coach.isNone() ? base::CoachId() : coachOf(closure.coach);
+        insertClosure(m_database, closure);
+    }
+}
+
+void StudioImport::addPlanning(week::ClientPlanning planning, base::ClientId client)
+{
+    if (planning == week::ClientPlanning()) {
+        return;
+    }
+    for (week::CoachWish& wish : planning.otherCoaches) {
+        wish.coach = coachOf(wish.coach);
+    }
+    for (week::StandingSlot& slot : planning.standing) {
+        slot.coach = coachOf(slot.coach);
+    }
+    putPlanning(m_database, client, planning);
 }
 
 void StudioImport::addPlannedLifts(const DocumentClient& client)
@@ -145,7 +171,7 @@ void StudioImport::addSessions(const std::vector<sessions::Session>& sessions, b
     for (const sessions::Session& session : sessions) {
         m_sessionsByCode[session.code] = base::SessionId(
             m_insertSession.runForId(client, coachOf(session.coach), session.date, session.startMinute, session.minutes, session.place,
-                                     session.placeCapacity, sessions::keyOf(session.kind), sessions::keyOf(session.state), session.code));
+                                     session.placeCapacity, sessions::keyOf(session.kind), sessions::keyOf(session.state), session.code, session.isLocked));
     }
 }
 
@@ -226,7 +252,7 @@ Result<void> StudioImport::finish()
 Result<void> importStudio(Database& database, const exchange::StudioDocument& document, const QString& atUtc, const Progress& progress)
 {
     StudioImport import(database, document.name, document.coaches, document.equipment, atUtc);
-    import.addOwn(document.templates, document.restingLimits);
+    import.addOwn(document);
     const int count = static_cast<int>(document.clients.size());
     for (int i = 0; i < count && !import.hasFailed(); ++i) {
         if (progress && !progress(i, count)) {

@@ -22,8 +22,8 @@ public:
     StudioImport(Database& database, const std::string& name, const std::vector<clients::Coach>& coaches,
                  const std::vector<exchange::StudioEquipment>& equipment, const QString& atUtc);
 
-    /// The studio's own templates and limits; may be left out.
-    void addOwn(const std::vector<planning::PlanTemplate>& templates, const clients::RestingLimits& limits);
+    /// The studio's own templates, limits, hours and closures; may be left out.
+    void addOwn(const exchange::StudioDocument& document);
     /// Ids of coaches are those of the document; ids of clients, sessions and cautions are given anew.
     void add(const exchange::DocumentClient& client);
     [[nodiscard]] bool hasFailed() const { return m_database.failure().has_value(); }
@@ -34,6 +34,7 @@ private:
     void refuse(const QString& reason) { m_database.fail({StoreError::Kind::Refused, reason}); }
     [[nodiscard]] base::CoachId coachOf(base::CoachId inDocument);
     void addProfile(const exchange::DocumentClient& client, base::ClientId id);
+    void addPlanning(week::ClientPlanning planning, base::ClientId client);
     void addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client);
     void addPlannedLifts(const exchange::DocumentClient& client);
     void addReports(const exchange::DocumentClient& client);

@@ -27,6 +27,12 @@ void slideLift(DocumentLift& lift, int days)
     }
 }
 
+void slideClosure(week::Closure& closure, int days)
+{
+    closure.first = closure.first + days;
+    closure.last = closure.last + days;
+}
+
 void slideClient(DocumentClient& client, int days)
 {
     client.client.startedOn = client.client.startedOn + days;
@@ -132,6 +138,9 @@ void slideTo(StudioDocument& document, base::Date day)
     const int days = mondayOf(day) - mondayOf(document.today);
     for (DocumentClient& client : document.clients) {
         slideClient(client, days);
+    }
+    for (week::Closure& closure : document.closures) {
+        slideClosure(closure, days);
     }
     document.today = day;
 }

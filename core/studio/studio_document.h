@@ -9,6 +9,7 @@
 #include "core/sessions/session.h"
 #include "core/sessions/session_report.h"
 #include "core/studio/client_form.h"
+#include "core/week/studio_week.h"
 
 #include <map>
 #include <optional>
@@ -60,6 +61,7 @@ struct DocumentClient {
     std::vector<DocumentForm> forms{};      ///< in the order in which they were begun
     std::vector<DocumentLetter> letters{};  ///< in the order in which they came in
     std::map<std::string, sessions::SessionReport> reports{};  ///< by the code of a session: what was said of it; none is empty
+    week::ClientPlanning planning{};
 
     bool operator==(const DocumentClient&) const = default;
 };
@@ -73,6 +75,9 @@ struct StudioDocument {
     base::Date today{};  ///< the last day that anything is known of: what was done lies on it or before
     std::vector<planning::PlanTemplate> templates{};  ///< the studio's own, each with a name of its own
     clients::RestingLimits restingLimits{};
+    week::StudioWeek week{};
+    std::map<base::CoachId, week::CoachWork> coachWork{};  ///< of those who do not work as by default
+    std::vector<week::Closure> closures{};
 
     bool operator==(const StudioDocument&) const = default;
 };

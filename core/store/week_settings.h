@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/store/database.h"
+#include "core/week/studio_week.h"
+
+#include <map>
+#include <vector>
+
+namespace chalk::store {
+
+/// A closure on file.
+struct KeptClosure {
+    std::int64_t id = 0;
+    week::Closure closure;
+
+    bool operator==(const KeptClosure&) const = default;
+};
+
+/// What weeks are planned from: the studio's hours, stations and weights, the work of coaches, the wishes of clients, closures. What nobody
+/// has set has its stated default. A setting that cannot be read is a fault of the file that names it; one out of its range is refused.
+class WeekSettings {
+public:
+    explicit WeekSettings(Database& database) : m_database(database) {}
+
+    [[nodiscard]] Result<week::StudioWeek> studioWeek();
+    [[nodiscard]] Result<void> setStudioWeek(const week::StudioWeek& studio);
+
+    /// Of every coach.
+    [[nodiscard]] Result<std::map<base::CoachId, week::CoachWork>> coachWork();
+    [[nodiscard]] Result<void> setCoachWork(base::CoachId coach, const week::CoachWork& work);
+
+    [[nodiscard]] Result<week::ClientPlanning> planning(base::ClientId client);
+    /// Of every client.
+    [[nodiscard]] Result<std::map<base::ClientId, week::ClientPlanning>> allPlanning();
+    [[nodiscard]] Result<void> setPlanning(base::ClientId client, const week::ClientPlanning& planning);
+
+    /// Those that end on `from` or later, by their first day.
+    [[nodiscard]] Result<std::vector<KeptClosure>> closures(base::Date from);
+    /// Its id.
+    [[nodiscard]] Result<std::int64_t> addClosure(const week::Closure& closure);
+    /// Refused where there is none.
+    [[nodiscard]] Result<void> removeClosure(std::int64_t id);
+
+private:
+    void refuseFault(const std::optional<week::WeekFault>& fault);
+
+    Database& m_database;
+};
+
+// For work that has its transaction already. Failures go to the database.
+
+void putStudioWeek(Database& database, const week::StudioWeek& studio);
+void putCoachWork(Database& database, base::CoachId coach, const week::CoachWork& work);
+void putPlanning(Database& database, base::ClientId client, const week::ClientPlanning& planning);
+std::int64_t insertClosure(Database& database, const week::Closure& closure);
+
+}  // namespace chalk::store
