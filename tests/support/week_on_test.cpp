@@ -1,5 +1,6 @@
 #include "tests/support/week_on_test.h"
 
+#include "core/week/slot_table.h"
 #include "core/week/week_checker.h"
 
 namespace chalk::test {
@@ -131,6 +132,27 @@ WeekProblem drawnWeek(unsigned seed, std::size_t clients)
     }
     drawLocks(problem, random);
     return problem;
+}
+
+week::WeekPlan drawnPlan(const WeekProblem& problem, unsigned seed)
+{
+    std::mt19937 random(seed);
+    week::SlotTable table(problem, {});
+    const auto count = static_cast<int>(problem.sessions.size());
+    for (std::size_t session = 0; session < problem.sessions.size(); ++session) {
+        if (problem.sessions[session].isLocked) {
+            table.place(session, *problem.sessions[session].standing);
+        }
+    }
+    for (int turn = 0; turn < count; ++turn) {
+        const auto session = static_cast<std::size_t>(drawFrom(random, 0, count - 1));
+        std::vector<week::Slot> slots = table.candidatesOf(session);
+        std::erase_if(slots, [&](const week::Slot& slot) { return !table.fits(session, slot); });
+        if (!table.plan()[session] && !slots.empty()) {
+            table.place(session, slots[static_cast<std::size_t>(drawFrom(random, 0, static_cast<int>(slots.size()) - 1))]);
+        }
+    }
+    return table.plan();
 }
 
 }  // namespace chalk::test

@@ -39,6 +39,10 @@ std::size_t addSession(week::WeekProblem& problem, std::size_t client, int minut
 /// plays a part. Sessions have standing slots here and there; locked ones are legal where they stand.
 [[nodiscard]] week::WeekProblem drawnWeek(unsigned seed, std::size_t clients);
 
+/// A plan without faults: the locked sessions stand, every other one takes, in a drawn order, a slot drawn from those that fit; some that
+/// would fit are left over.
+[[nodiscard]] week::WeekPlan drawnPlan(const week::WeekProblem& problem, unsigned seed);
+
 /// Evenly from `least` to `most`, the same on every machine.
 [[nodiscard]] int drawFrom(std::mt19937& random, int least, int most);
 
