@@ -64,7 +64,7 @@ std::string_view keyOf(BookingKind kind)
     switch (kind) {
     case BookingKind::Session: return "session";
     case BookingKind::Screening: return "screening";
-    case BookingKind::Meeting: return "meeting";
+    case BookingKind::Trial: return "trial";
     }
     return {};
 }

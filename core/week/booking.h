@@ -11,10 +11,10 @@
 
 namespace chalk::week {
 
-enum class BookingKind : std::uint8_t { Session, Screening, Meeting };
+enum class BookingKind : std::uint8_t { Session, Screening, Trial };
 enum class BookingState : std::uint8_t { Proposed, Booked, Done, Missed, Cancelled };
 
-inline constexpr std::array<BookingKind, 3> kBookingKinds{BookingKind::Session, BookingKind::Screening, BookingKind::Meeting};
+inline constexpr std::array<BookingKind, 3> kBookingKinds{BookingKind::Session, BookingKind::Screening, BookingKind::Trial};
 inline constexpr std::array<BookingState, 5> kBookingStates{BookingState::Proposed, BookingState::Booked, BookingState::Done, BookingState::Missed,
                                                             BookingState::Cancelled};
 
@@ -49,7 +49,7 @@ struct BookingFilter {
 /// The text is UTF-8; accents that stand as letters of their own are left out.
 [[nodiscard]] std::string initialsOf(std::string_view name);
 
-/// `session`, `screening`, `meeting`.
+/// `session`, `screening`, `trial`.
 [[nodiscard]] std::string_view keyOf(BookingKind kind);
 /// `proposed`, `booked`, `done`, `missed`, `cancelled`.
 [[nodiscard]] std::string_view keyOf(BookingState state);
