@@ -2,6 +2,7 @@
 
 #include "core/store/act_work.h"
 #include "core/store/event_log.h"
+#include "core/store/session_states.h"
 #include "core/store/statement.h"
 
 #include <set>
@@ -31,7 +32,7 @@ QString faultOfBooking(Database& database, const Session& session)
         return QStringLiteral("There is no coach %1").arg(session.coach.value());
     }
     Statement same(database, QStringLiteral("SELECT 1 FROM session WHERE client_id = ? AND day = ? AND start_minute < ? AND start_minute + minutes > ? "
-                                            "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed', 'withdrawn')"));
+                                            "AND state IN ") + statesWhere(sessions::takesTime));
     if (same.run(session.client, session.date, session.startMinute + session.minutes, session.startMinute) && same.next()) {
         return QStringLiteral("There is a session on %1 at that time already").arg(QString::fromStdString(session.date.toString()));
     }
