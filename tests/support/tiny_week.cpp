@@ -17,7 +17,7 @@ int oneOf(Chance& chance, std::initializer_list<int> values)
     return *(values.begin() + chance.below(static_cast<int>(values.size())));
 }
 
-void addCoach(WeekProblem& problem, Chance& chance)
+void addTinyCoach(WeekProblem& problem, Chance& chance)
 {
     week::CoachWeek coach;
     coach.id = "C" + std::to_string(problem.coaches.size());
@@ -36,7 +36,7 @@ void addCoach(WeekProblem& problem, Chance& chance)
     problem.coaches.push_back(coach);
 }
 
-void addClient(WeekProblem& problem, Chance& chance)
+void addTinyClient(WeekProblem& problem, Chance& chance)
 {
     week::ClientWeek client;
     client.id = "K" + std::to_string(problem.clients.size());
@@ -62,7 +62,7 @@ void addClient(WeekProblem& problem, Chance& chance)
     problem.clients.push_back(client);
 }
 
-void addSession(WeekProblem& problem, Chance& chance)
+void addTinySession(WeekProblem& problem, Chance& chance)
 {
     week::SessionWish session;
     session.id = "S" + std::to_string(problem.sessions.size());
@@ -96,13 +96,13 @@ WeekProblem tinyWeek(std::uint64_t seed)
     if (chance.happens(30)) {
         problem.stations[0].closures.push_back({{chance.below(2), kMorning + 10, kMorning + 40}, 0});
     }
-    addCoach(problem, chance);
-    addCoach(problem, chance);
+    addTinyCoach(problem, chance);
+    addTinyCoach(problem, chance);
     for (int i = 2 + chance.below(2); i > 0; --i) {
-        addClient(problem, chance);
+        addTinyClient(problem, chance);
     }
     for (int i = 3 + chance.below(2); i > 0; --i) {
-        addSession(problem, chance);
+        addTinySession(problem, chance);
     }
     return problem;
 }
