@@ -1,13 +1,14 @@
 #include "ui/common/action_button.h"
 #include "ui/common/formats.h"
+#include "ui/common/look.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/lift_table.h"
 #include "ui/floor/session_words.h"
 #include "ui/floor/swap_dialog.h"
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QInputDialog>
-#include <QLineEdit>
 #include <QMenu>
 
 namespace chalk::ui::floor {
@@ -15,6 +16,7 @@ namespace chalk::ui::floor {
 namespace {
 
 constexpr int kMostOfReason = 80;  ///< characters of own words
+constexpr double kReasonWidth = 360;
 
 }  // namespace
 
@@ -47,11 +49,19 @@ void FloorPage::skipFor(sessions::SkipReason reason)
 {
     std::string why(sessions::keyOf(reason));
     if (reason == sessions::SkipReason::Other) {
-        bool isSaid = false;
-        const QString words = QInputDialog::getText(this, tr("Skip lift"), tr("Why, in a few words"), QLineEdit::Normal, {}, &isSaid).simplified();
-        if (!isSaid) {
+        QInputDialog dialog(this);
+        dialog.setWindowTitle(tr("Skip lift"));
+        dialog.setLabelText(tr("Why, in a few words"));
+        dialog.setOkButtonText(tr("Skip lift"));
+        dialog.setCancelButtonText(tr("Leave"));
+        for (auto* button : dialog.findChildren<QAbstractButton*>()) {
+            button->setIcon({});  // no other button of the page has the style's own
+        }
+        dialog.resize(qRound(m_services.look.theme().scaled(kReasonWidth)), dialog.sizeHint().height());
+        if (dialog.exec() != QDialog::Accepted) {
             return;
         }
+        const QString words = dialog.textValue().simplified();
         why = words.isEmpty() ? why : words.left(kMostOfReason).toStdString();
     }
     m_desk.skip(why);

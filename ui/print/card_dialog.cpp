@@ -190,6 +190,7 @@ void CardDialog::showReport()
         return;
     }
     m_isReport = true;
+    setWindowTitle(tr("Progress report"));
     m_layouts->setChosen(kReportSegment);
     m_days->hide();
     m_banner->hide();
@@ -233,6 +234,7 @@ void CardDialog::setLayoutOfSheets(SheetLayout layout)
     m_request.layout = layout;
     if (m_isReport) {
         m_isReport = false;
+        setWindowTitle(tr("Cards"));
         sayWhoGetsNone();
     }
     m_layouts->setChosen(static_cast<int>(layout));
