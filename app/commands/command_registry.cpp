@@ -10,13 +10,14 @@
 #include "app/commands/roster_command.h"
 #include "app/commands/rotate_command.h"
 #include "app/commands/trace_command.h"
+#include "app/commands/week_command.h"
 
 namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
     static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), normsCommand(),
-                                               recordCommand(), rosterCommand(), rotateCommand(), traceCommand()};
+                                               recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), weekCommand()};
     return commands;
 }
 
