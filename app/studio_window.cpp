@@ -25,6 +25,7 @@
 #include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/scanner_listener.h"
+#include "ui/week/week_page.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -129,6 +130,16 @@ private:
         return page;
     }
 
+    ui::week::WeekPage* weekPage(QWidget* parent)
+    {
+        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}}, parent);
+        QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
+        QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,
+                         [this, page](base::Date day, base::SessionId session) { m_cards.showGroup(day, session, page->window()); });
+        readAfterPrinting(page);
+        return page;
+    }
+
     ui::shell::PageRegistry pages()
     {
         ui::shell::PageRegistry registry;
@@ -138,6 +149,8 @@ private:
                               m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->target(), m_catalogue), parent);
                           return withCards(page, &ui::roster::RosterPage::cardAsked);
                       }});
+        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
+                      [this](QWidget* parent) { return weekPage(parent); }});
         registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
                       [this](QWidget* parent) {
                           return floorPage(parent);

@@ -40,6 +40,17 @@ Result<std::vector<NamedSession>> SessionReader::of(base::ClientId client)
     return m_database.resultOf(collect(rows));
 }
 
+Result<std::vector<int>> SessionReader::countsFrom(base::Date first, int days)
+{
+    std::vector<int> counts(static_cast<std::size_t>(days), 0);
+    Statement rows(m_database, QStringLiteral("SELECT day, COUNT(*) FROM session WHERE day BETWEEN ? AND ? AND state IN ('planned', 'printed', 'recorded') GROUP BY day"));
+    rows.run(first, first + (days - 1));
+    while (rows.next()) {
+        counts[static_cast<std::size_t>(rows.date(0) - first)] = static_cast<int>(rows.integer(1));
+    }
+    return m_database.resultOf(std::move(counts));
+}
+
 Result<std::optional<NamedSession>> SessionReader::withCode(const std::string& code)
 {
     const Snapshot snapshot(m_database);

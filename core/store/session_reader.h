@@ -24,6 +24,8 @@ public:
     [[nodiscard]] Result<std::vector<NamedSession>> on(base::Date day);
     /// A client's sessions, the latest first.
     [[nodiscard]] Result<std::vector<NamedSession>> of(base::ClientId client);
+    /// How many sessions take place, or took place, on each of so many days from `first` on.
+    [[nodiscard]] Result<std::vector<int>> countsFrom(base::Date first, int days);
     /// The session with that code; nothing where there is none.
     [[nodiscard]] Result<std::optional<NamedSession>> withCode(const std::string& code);
 

@@ -45,12 +45,10 @@ void CardDesk::showSession(const FloorClient& client, QWidget* parent)
     show({client}, client.session.date, client.client.id, {}, parent);
 }
 
-void CardDesk::showDay(base::Date day, QWidget* parent)
+std::vector<FloorClient> CardDesk::openClientsOf(const std::vector<RunSlot>& run, QString& failure)
 {
-    const auto run = m_services.presenter.run(day);
-    QString failure = run ? QString() : run.error().message;
     std::vector<FloorClient> all;
-    for (const RunSlot& slot : run.value_or(std::vector<RunSlot>())) {
+    for (const RunSlot& slot : run) {
         auto clients = m_services.presenter.clients(slot, m_services.clock.today());
         if (!clients) {
             failure = clients.error().message;
@@ -62,7 +60,37 @@ void CardDesk::showDay(base::Date day, QWidget* parent)
                        clients->end());
         all.insert(all.end(), std::make_move_iterator(clients->begin()), std::make_move_iterator(clients->end()));
     }
+    return all;
+}
+
+void CardDesk::showDay(base::Date day, QWidget* parent)
+{
+    const auto run = m_services.presenter.run(day);
+    QString failure = run ? QString() : run.error().message;
+    const std::vector<FloorClient> all = openClientsOf(run.value_or(std::vector<RunSlot>()), failure);
     show(all, day, {}, failure, parent);
+}
+
+void CardDesk::showGroup(base::Date day, base::SessionId session, QWidget* parent)
+{
+    auto run = m_services.presenter.run(day).value_or(std::vector<RunSlot>());
+    const auto at = std::find_if(run.begin(), run.end(), [session](const RunSlot& slot) {
+        return std::any_of(slot.sessions.begin(), slot.sessions.end(), [session](const sessions::Session& one) { return one.id == session; });
+    });
+    if (at == run.end()) {
+        showDay(day, parent);
+        return;
+    }
+    QString failure;
+    const std::vector<FloorClient> all = openClientsOf({*at}, failure);
+    show(all, day, {}, failure, parent);
+    m_dialog->setLayoutOfSheets(print::SheetLayout::Group);
+}
+
+void CardDesk::showWeek(base::Date day, QWidget* parent)
+{
+    showDay(day, parent);
+    m_dialog->setWholeWeek(true);
 }
 
 std::vector<sessions::CardContent> CardDesk::readWeek(base::Date day, base::ClientId client)

@@ -32,6 +32,10 @@ public:
     void showReport(base::ClientId client, QWidget* parent);
     void showSession(const FloorClient& client, QWidget* parent);
     void showDay(base::Date day, QWidget* parent);
+    /// The sheet of everybody in the slot of a session; of the whole day where there is no such session.
+    void showGroup(base::Date day, base::SessionId session, QWidget* parent);
+    /// The cards of a day, with those of its week laid out first.
+    void showWeek(base::Date day, QWidget* parent);
     /// The dialog that is open; null for none.
     [[nodiscard]] print::CardDialog* dialog() const { return m_dialog; }
 
@@ -40,6 +44,7 @@ Q_SIGNALS:
     void studioChanged();
 
 private:
+    [[nodiscard]] std::vector<FloorClient> openClientsOf(const std::vector<RunSlot>& run, QString& failure);
     /// `weekOf` is whose week is offered beside it, and whose report; everybody's week and no report for none.
     void show(const std::vector<FloorClient>& clients, base::Date day, base::ClientId weekOf, const QString& failure, QWidget* parent);
     [[nodiscard]] std::vector<sessions::CardContent> readWeek(base::Date day, base::ClientId client);

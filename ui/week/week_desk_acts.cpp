@@ -1,0 +1,243 @@
+#include "core/store/record_writer.h"
+#include "ui/floor/session_words.h"
+#include "ui/week/week_desk.h"
+#include "ui/week/week_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace chalk::ui::week {
+
+namespace {
+
+using chalk::week::kDayMinutes;
+using chalk::week::kWeekDays;
+using chalk::week::Slot;
+
+QString deskText(const char* text)
+{
+    return QCoreApplication::translate("WeekDesk", text);
+}
+
+QString sessionsText(std::size_t count)
+{
+    return count == 1 ? deskText("1 session") : deskText("%1 sessions").arg(count);
+}
+
+}  // namespace
+
+bool WeekDesk::done(const store::Result<store::ActOutcome>& outcome, const QString& words)
+{
+    if (outcome) {
+        m_studio.acts.add(outcome->act, words);
+        read();
+    }
+    m_refusal = outcome ? QString() : outcome.error().message;
+    return outcome.has_value();
+}
+
+sessions::Session WeekDesk::sessionOf(std::size_t wish, const Slot& slot) const
+{
+    const chalk::week::BookingPlace place = placeOf(m_facts, m_case, wish, slot);
+    sessions::Session session;
+    session.client = m_case.origins[wish].client;
+    session.kind = m_case.origins[wish].kind;
+    session.coach = place.coach;
+    session.date = place.date;
+    session.startMinute = place.startMinute;
+    session.minutes = place.minutes;
+    session.place = place.place.empty() ? "Floor" : place.place;
+    session.placeCapacity = place.placeCapacity;
+    return session;
+}
+
+store::BookingChanges WeekDesk::changesOf(const Wishes& wishes) const
+{
+    store::BookingChanges changes;
+    for (const std::size_t wish : wishes) {
+        if (!m_plan[wish] || !isProposed(wish)) {
+            continue;
+        }
+        const base::SessionId booked = m_case.origins[wish].booked;
+        if (booked.isNone()) {
+            changes.booked.push_back(sessionOf(wish, *m_plan[wish]));
+        } else {
+            changes.moved.push_back({booked, placeOf(m_facts, m_case, wish, *m_plan[wish])});
+        }
+    }
+    return changes;
+}
+
+bool WeekDesk::move(const Wishes& wishes, const Slot& slot)
+{
+    m_refusal = wishes.empty() ? deskText("What is over stays where it was.") : reasonAgainst(wishes, slot);
+    if (!m_refusal.isEmpty()) {
+        return false;
+    }
+    const bool isOfProposal = std::any_of(wishes.begin(), wishes.end(), [this](std::size_t wish) { return isProposed(wish); });
+    const bool isLeftOver = std::any_of(wishes.begin(), wishes.end(), [this](std::size_t wish) { return !m_plan[wish]; });
+    const bool hasProposals = proposed() > 0;
+    for (const std::size_t wish : wishes) {
+        m_plan[wish] = slot;
+    }
+    if (isOfProposal || (isLeftOver && hasProposals)) {
+        noteProposals();
+        show();
+        return true;
+    }
+    const store::BookingChanges changes = changesOf(wishes);
+    if (changes.isEmpty()) {
+        return true;
+    }
+    const WeekNames names{m_facts, m_case};
+    const QString who = wishes.size() == 1 ? names.firstName(wishes.front()) : sessionsText(wishes.size());
+    const QString words = changes.moved.empty() ? deskText("%1 booked for %2") : deskText("%1 moved to %2");
+    const bool isDone = done(writer().apply(changes), words.arg(who, slotText(slot.start)));
+    if (!isDone) {
+        m_plan = planWithProposals();
+    }
+    return isDone;
+}
+
+bool WeekDesk::toggleLock(const WeekBlock& block)
+{
+    store::BookingChanges changes;
+    QString who;
+    for (const BlockMember& member : block.members) {
+        if (member.wish && !member.booking.isNone() && !member.isProposed) {
+            chalk::week::BookingPlace place = placeOf(m_facts, m_case, *member.wish, *m_plan[*member.wish]);
+            place.isLocked = !block.isLocked;
+            changes.moved.push_back({member.booking, place});
+            who = member.firstName;
+        }
+    }
+    if (changes.isEmpty()) {
+        m_refusal = deskText("Only a booking that is still to come can be locked.");
+        return false;
+    }
+    const QString what = changes.moved.size() == 1 ? who : sessionsText(changes.moved.size());
+    return done(writer().apply(changes), (block.isLocked ? deskText("%1 unlocked") : deskText("%1 locked")).arg(what));
+}
+
+bool WeekDesk::takeAway(const std::vector<BlockMember>& members)
+{
+    store::BookingChanges changes;
+    QString who;
+    bool isDropped = false;
+    for (const BlockMember& member : members) {
+        if (member.wish && member.isProposed) {
+            m_plan[*member.wish] = m_case.booked[*member.wish];
+            isDropped = true;
+        } else if (!member.booking.isNone() && member.state != sessions::SessionState::Recorded) {
+            changes.withdrawn.push_back(member.booking);
+            who = member.firstName;
+        }
+    }
+    if (isDropped) {
+        noteProposals();
+        show();
+    }
+    if (changes.isEmpty()) {
+        m_refusal = isDropped ? QString() : deskText("Something was recorded in it: delete its records first.");
+        return isDropped;
+    }
+    const QString what = changes.withdrawn.size() == 1 ? who : sessionsText(changes.withdrawn.size());
+    return done(writer().apply(changes), deskText("%1 taken out of the week").arg(what));
+}
+
+bool WeekDesk::setState(const BlockMember& member, sessions::SessionState state)
+{
+    if (state == sessions::SessionState::Withdrawn) {
+        return takeAway({member});
+    }
+    return done(store::RecordWriter(m_studio.database, m_studio.atUtc).setSessionState(member.booking, state), floor::stateDone(state, member.firstName));
+}
+
+bool WeekDesk::book(const sessions::Session& session)
+{
+    const auto& clients = m_facts.clients;
+    const auto at = std::find_if(clients.begin(), clients.end(), [&session](const chalk::week::ClientOfWeek& one) { return one.client.id == session.client; });
+    const QString who = at == clients.end() ? QString() : QString::fromStdString(at->client.name).section(QLatin1Char(' '), 0, 0);
+    const int start = session.date.weekday() * kDayMinutes + session.startMinute;
+    return done(writer().book(session), deskText("%1 booked for %2").arg(who, slotText(start)));
+}
+
+void WeekDesk::propose(const chalk::week::WeekPlan& plan)
+{
+    m_plan = plan;
+    m_plan.resize(m_case.booked.size());
+    for (std::size_t i = 0; i < m_plan.size(); ++i) {
+        m_plan[i] = m_plan[i] ? m_plan[i] : m_case.booked[i];  // a booking is never proposed away
+    }
+    noteProposals();
+    show();
+}
+
+int WeekDesk::proposeLastWeek()
+{
+    for (std::size_t i = 0; i < m_case.origins.size(); ++i) {
+        const chalk::week::SessionWish& wish = m_case.problem.sessions[i];
+        if (m_plan[i]) {
+            continue;
+        }
+        for (const chalk::week::BookedSession& before : m_facts.clients[wish.client].sessions) {
+            const auto& coaches = m_facts.coaches;
+            const auto coach = std::find_if(coaches.begin(), coaches.end(), [&](const auto& one) { return one.coach.id == before.session.coach; });
+            const int start = (before.session.date - m_monday + kWeekDays) * kDayMinutes + before.session.startMinute;
+            if (before.session.date >= m_monday || coach == coaches.end()) {
+                continue;
+            }
+            const Slot slot{static_cast<std::size_t>(coach - coaches.begin()), start};
+            if (reasonAgainst({i}, slot).isEmpty()) {
+                m_plan[i] = slot;
+                break;
+            }
+        }
+    }
+    noteProposals();
+    show();
+    return proposed();
+}
+
+bool WeekDesk::keepAll()
+{
+    Wishes all;
+    for (std::size_t i = 0; i < m_plan.size(); ++i) {
+        if (isProposed(i)) {
+            all.push_back(i);
+        }
+    }
+    return keep(all);
+}
+
+bool WeekDesk::keep(const Wishes& wishes)
+{
+    const store::BookingChanges changes = changesOf(wishes);
+    if (changes.isEmpty()) {
+        return false;
+    }
+    const auto outcome = writer().apply(changes);
+    if (!outcome) {
+        m_refusal = outcome.error().message;
+        return false;
+    }
+    const chalk::week::WeekPlan before = m_plan;
+    for (const std::size_t wish : wishes) {
+        m_plan[wish] = m_case.booked[wish];
+    }
+    noteProposals();
+    const std::size_t count = changes.booked.size() + changes.moved.size();
+    const QString words = count == 1 ? deskText("%1 kept on %2").arg(WeekNames{m_facts, m_case}.firstName(wishes.front()), slotText(before[wishes.front()]->start))
+                                     : deskText("%1 kept in week %2").arg(sessionsText(count)).arg(m_monday.isoWeek().week);
+    return done(outcome, words);
+}
+
+void WeekDesk::dropProposals()
+{
+    m_plan = m_case.booked;
+    noteProposals();
+    show();
+}
+
+}  // namespace chalk::ui::week

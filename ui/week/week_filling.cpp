@@ -1,0 +1,93 @@
+#include "ui/week/week_filling.h"
+
+#include "core/week/left_over.h"
+
+#include <QPromise>
+#include <QThreadPool>
+
+#include <algorithm>
+#include <numeric>
+
+namespace chalk::ui::week {
+
+using chalk::week::WeekPlan;
+using chalk::week::WeekProblem;
+
+void fillNearest(const WeekProblem& problem, const WeekPlan& booked, const PlanReport& report)
+{
+    WeekPlan plan = booked;
+    plan.resize(problem.sessions.size());
+    std::vector<std::size_t> order(plan.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto priority = [&problem](std::size_t session) { return problem.clients[problem.sessions[session].client].priority; };
+    std::stable_sort(order.begin(), order.end(), [&priority](std::size_t a, std::size_t b) { return priority(a) > priority(b); });
+    for (const std::size_t session : order) {
+        if (plan[session]) {
+            continue;
+        }
+        plan[session] = leftOverOf(problem, plan, session).nearestFree;
+        if (!report(plan)) {
+            return;
+        }
+    }
+}
+
+WeekFilling::WeekFilling(FillSearch search, QObject* parent) : QObject(parent), m_search(std::move(search)) {}
+
+WeekFilling::~WeekFilling()
+{
+    stop();
+    m_watcher.waitForFinished();
+}
+
+void WeekFilling::start(const WeekProblem& problem, const WeekPlan& booked)
+{
+    stop();
+    m_watcher.waitForFinished();
+    auto run = std::make_shared<Run>();
+    m_run = run;
+    m_isRunning = true;
+    auto promise = std::make_shared<QPromise<void>>();
+    QThreadPool::globalInstance()->start([this, run, promise, problem, booked, search = m_search] {
+        promise->start();
+        search(problem, booked, [this, &run](const WeekPlan& plan) {
+            if (!run->isStopped) {
+                QMetaObject::invokeMethod(this, [this, run, plan] { take(run, plan); }, Qt::QueuedConnection);
+            }
+            return !run->isStopped;
+        });
+        QMetaObject::invokeMethod(this, [this, run] { end(run); }, Qt::QueuedConnection);
+        promise->finish();  // this may be gone from here on
+    });
+    m_watcher.setFuture(promise->future());
+}
+
+void WeekFilling::stop()
+{
+    if (m_run != nullptr) {
+        m_run->isStopped = true;
+    }
+    if (m_isRunning) {
+        m_isRunning = false;
+        m_run.reset();
+        Q_EMIT finished();
+    }
+}
+
+void WeekFilling::take(const std::shared_ptr<Run>& run, const WeekPlan& plan)
+{
+    if (run == m_run) {
+        Q_EMIT found(plan);
+    }
+}
+
+void WeekFilling::end(const std::shared_ptr<Run>& run)
+{
+    if (run == m_run) {
+        m_isRunning = false;
+        m_run.reset();
+        Q_EMIT finished();
+    }
+}
+
+}  // namespace chalk::ui::week

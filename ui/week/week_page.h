@@ -1,0 +1,126 @@
+#pragma once
+
+#ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
+#include "ui/week/week_desk.h"
+#include "ui/week/week_filling.h"
+#endif
+#include "ui/shell/page.h"
+
+class QLabel;
+class QListView;
+class QStackedLayout;
+
+namespace chalk::ui::common {
+class ActionButton;
+class Banner;
+class EmptyState;
+class Look;
+class PageHeader;
+class Panel;
+class SegmentedChoice;
+}  // namespace chalk::ui::common
+
+namespace chalk::ui::week {
+
+class LeftOverModel;
+class MonthGrid;
+class MonthStrip;
+class ProposalBar;
+class WeekGrid;
+struct SlotActs;
+
+/// What the page works with. Everything outlives the page.
+struct WeekServices {
+    const common::Look& look;
+    WeekStudio studio;
+    FillSearch fill = fillNearest;
+};
+
+/// A week of the studio: who comes when, to whom, and what is left over. Filling it only proposes; each change that is saved is undone by Ctrl+Z.
+class WeekPage : public shell::Page {
+    Q_OBJECT
+
+public:
+    explicit WeekPage(const WeekServices& services, QWidget* parent = nullptr);
+    ~WeekPage() override;
+
+    [[nodiscard]] QString title() const override { return tr("Week"); }
+    void open(const shell::Place& place) override;
+    void refresh() override;
+    [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
+    [[nodiscard]] bool canPrint() const override { return true; }
+    void print() override;
+    bool closeOrClear() override;
+    void setRoom(bool isNarrow, bool isLow) override;
+
+    [[nodiscard]] const WeekDesk& desk() const { return m_desk; }
+    [[nodiscard]] WeekGrid* grid() const { return m_grid; }
+    [[nodiscard]] bool isFilling() const { return m_filling.isRunning(); }
+
+Q_SIGNALS:
+    /// The cards of a day are wanted, with those of its week offered.
+    void weekCardsAsked(base::Date day);
+    /// The sheet of the group with that session is wanted.
+    void groupAsked(base::Date day, base::SessionId session);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void build();
+    void buildHeader();
+    void buildWeek(QWidget* left);
+    void buildTray();
+    void buildActions();
+    void addPageAction(const QString& text, const QList<QKeySequence>& keys, std::function<void()> act);
+
+    void show(bool isFocusMoved);
+    void showHeader();
+    void showBar();
+    void showEmpty();
+    /// After an act: tells the others where it was done, and shows what came of it.
+    void settle(bool isDone);
+
+    void goTo(base::Date day);
+    void showMonth(bool isMonth);
+    void openBlock(int index, const QPoint& at);
+    [[nodiscard]] SlotActs actsOf(const WeekBlock& block);
+    void addSession();
+    void toggleLock();
+    void takeAway();
+    void move();
+    void beginMove(const Wishes& wishes, const QString& names);
+    void keepAll();
+    void fill();
+    void copyLastWeek();
+    void takeOffer(int row);
+    void openPlace(const QString& page, base::ClientId client, const QString& tab);
+    [[nodiscard]] QString conflictOf(std::size_t block) const;
+
+    WeekServices m_services;
+    WeekDesk m_desk;
+    WeekFilling m_filling;
+    bool m_isNarrow = false;
+    bool m_isMonth = false;
+    QString m_movingWhere;
+    QString m_movingReason;
+
+    common::PageHeader* m_header = nullptr;
+    common::SegmentedChoice* m_span = nullptr;
+    common::ActionButton* m_print = nullptr;
+    common::ActionButton* m_fill = nullptr;
+    MonthStrip* m_strip = nullptr;
+    ProposalBar* m_bar = nullptr;
+    common::Banner* m_trouble = nullptr;
+    QStackedLayout* m_stack = nullptr;
+    WeekGrid* m_grid = nullptr;
+    MonthGrid* m_month = nullptr;
+    common::EmptyState* m_empty = nullptr;
+    common::ActionButton* m_copy = nullptr;
+    common::Panel* m_tray = nullptr;
+    LeftOverModel* m_items = nullptr;
+    QListView* m_list = nullptr;
+    QLabel* m_hint = nullptr;
+};
+
+}  // namespace chalk::ui::week
