@@ -251,7 +251,7 @@ QString cardsDetails()
         "  group  everybody of one time on a sheet that lies: who does what, when and where, in the order with the least waiting\n"
         "  week   a client's open sessions of a week\n"
         "  report a client's last twelve weeks, for everybody or those of --client; up to the end of --week where that is given\n"
-        "A session that nobody planned gets the lifts that have waited longest. Who waits for clearance gets no card; where nobody else comes, nothing is written.");
+        "A session that nobody planned gets the lifts that have waited longest. Who waits for clearance gets no card;\nwhere nobody else comes, nothing is written.");
 }
 
 }  // namespace
