@@ -17,7 +17,6 @@ constexpr int kMostOut = 25;
 constexpr int kMostClients = 3;
 constexpr int kMostAny = 5;
 constexpr int kHalf = 500;
-constexpr int kCheaperPerMille = 500;
 
 }  // namespace
 
@@ -77,13 +76,12 @@ int Ruin::anySession()
 
 int Ruin::wishfulSession()
 {
-    constexpr int kTries = 24;
     const std::vector<int>& leftOver = m_trial.leftOver();
     if (!leftOver.empty() && m_draw.happens(kHalf)) {
         return leftOver[static_cast<std::size_t>(m_draw.below(static_cast<int>(leftOver.size())))];
     }
     int session = anySession();
-    for (int i = 0; i < kTries; ++i) {
+    for (int i = 0; i < m_habits.tries; ++i) {
         const PackedSession& packed = m_week.session(session);
         if (!m_state.at(session).isSomewhere() || m_state.ownCost(session) > m_week.candidate(packed, 0).cost) {
             break;
@@ -100,8 +98,9 @@ Place Ruin::wishedPlace(int session)
     const auto first = m_week.candidates.begin() + packed.candidates.begin;
     const int own = m_state.at(session).isSomewhere() ? m_state.ownCost(session) : packed.leftOverCost;
     const auto cheaper = std::lower_bound(first, first + count, own, [](const Candidate& one, int cost) { return one.cost < cost; }) - first;
+    const bool isForCheaper = cheaper > 0 && m_habits.cheaperPerMille > 0 && m_draw.happens(m_habits.cheaperPerMille);
+    const double reach = isForCheaper ? static_cast<double>(cheaper) : static_cast<double>(count);
     const double chance = m_draw.unit();
-    const double reach = cheaper > 0 && m_draw.happens(kCheaperPerMille) ? static_cast<double>(cheaper) : static_cast<double>(count);
     return m_week.candidate(packed, std::min(static_cast<int>(chance * chance * chance * reach), count - 1)).place;
 }
 

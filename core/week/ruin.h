@@ -7,6 +7,12 @@
 
 namespace chalk::week {
 
+/// How wishes are chosen.
+struct WishHabits {
+    int tries = 24;              ///< sessions that are looked at for one that is not where it would like best to be
+    int cheaperPerMille = 500;   ///< how often only places are wished that are cheaper than where the session is
+};
+
 /// Takes some sessions out of a plan, so that they and those left over can be placed anew: those around a place that somebody wants, around a
 /// time, of a coach's day, of a few clients, or any.
 class Ruin {
@@ -15,6 +21,7 @@ public:
     Ruin(const PackedWeek& week, const WeekState& state, WeekTrial& trial, Draw& draw, std::vector<int> free);
 
     void run();
+    void setHabits(const WishHabits& habits) { m_habits = habits; }
     /// Puts a session into a place that it wants, and takes out whoever is there and was not moved yet.
     void pushIn(int session);
 
@@ -38,7 +45,7 @@ private:
     [[nodiscard]] int anySession();
     /// One that is left over, or not where it would like best to be.
     [[nodiscard]] int wishfulSession();
-    /// A place that is cheaper for a session than where it is, sooner a cheap one; any where there is none.
+    /// A place of a session, sooner a cheap one; now and then only of those that are cheaper than where it is.
     [[nodiscard]] Place wishedPlace(int session);
     /// Makes room for a session that is left over; false where fixed sessions are in the way.
     bool clear(const PackedSession& session, Place place);
@@ -58,6 +65,7 @@ private:
     std::vector<int> m_free;
     std::vector<int> m_found;
     std::vector<int> m_out;
+    WishHabits m_habits;
     unsigned m_touchedDays = 0;
     bool m_sparesMoved = false;  ///< those who were moved already are not taken out
 };

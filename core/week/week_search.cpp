@@ -19,12 +19,13 @@ struct CycleHabits {
     std::int64_t iterationsASession;
     std::int64_t growthPercent;  ///< from one such cycle to the next
     int chainPerMille;           ///< how often those who suffer by a change are helped
+    WishHabits wishes;
 };
 
 /// Where nearly everybody has a place: many short cycles, and chains of moves that no single step would dare.
-constexpr CycleHabits kRoomy{150, 110, 500};
-/// Where many are left over: long cycles. Nearly every step leaves somebody out there, and chains cost more than they find.
-constexpr CycleHabits kCrowded{500, 150, 0};
+constexpr CycleHabits kRoomy{150, 110, 500, {24, 500}};
+/// Where many are left over: long cycles and any wish. Nearly every step leaves somebody out there, and chains cost more than they find.
+constexpr CycleHabits kCrowded{500, 150, 0, {8, 0}};
 constexpr std::size_t kCrowdedShare = 25;  // one of so many is left over
 
 constexpr int kMostChain = 4;
@@ -149,6 +150,7 @@ void WeekSearch::beginCycle()
     const CycleHabits& habits = isCrowded ? kCrowded : kRoomy;
     std::int64_t& growth = isCrowded ? m_crowdedGrowth : m_roomyGrowth;
     m_chainPerMille = habits.chainPerMille;
+    m_ruin.setHabits(habits.wishes);
     m_cycle = std::max(kLeastCycle, habits.iterationsASession * static_cast<std::int64_t>(m_free.size())) * growth / kWhole;
     growth = growth * habits.growthPercent / kWhole;
     m_inCycle = 0;
