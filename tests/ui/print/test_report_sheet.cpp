@@ -53,8 +53,8 @@ TEST(ReportSheet, SaysWhatWasDoneInAClientsWords)
 TEST(ReportSheet, NothingOnRecordIsSaid)
 {
     ProgressReport report;
-    report.from = kReportFrom;
-    report.to = kReportFrom + 6;
+    report.from = ferroReport().from;
+    report.to = report.from + 6;
     EXPECT_EQ(reportSentence(report).toStdString(), "Nothing is recorded for these weeks yet.");
     EXPECT_TRUE(reportFigures(report).empty());
     EXPECT_TRUE(nextTexts(report).isEmpty());
