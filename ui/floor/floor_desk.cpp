@@ -112,7 +112,7 @@ void FloorDesk::readSlot()
     if (slot == nullptr) {
         return;
     }
-    auto clients = m_presenter.clients(*slot, m_clock.today());
+    auto clients = m_presenter.clients(*slot, m_clock.today(), m_begun);
     m_failure = clients ? QString() : clients.error().message;
     m_clients = clients ? *std::move(clients) : std::vector<FloorClient>();
     for (FloorClient& one : m_clients) {
@@ -359,6 +359,7 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
     m_acts.add(outcome->act, (isCorrection ? deskText("%1 corrected for %2") : deskText("%1 recorded for %2")).arg(what, client()->firstName()));
     Draft& draft = m_drafts[keyOf(before)];
     draft = {};
+    m_begun.insert(client()->session.id);
     read();
     forgetMessages();
     if (isCorrection) {

@@ -122,6 +122,7 @@ private:
     std::vector<RunSlot> m_run;
     std::vector<FloorClient> m_clients;
     std::map<DraftKey, Draft> m_drafts;
+    std::set<base::SessionId> m_begun;  ///< recorded here: their other lifts stay to be recorded, on earlier days too
     int m_slot = -1;
     int m_clientIndex = -1;
     int m_liftIndex = -1;

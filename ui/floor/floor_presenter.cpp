@@ -193,14 +193,14 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
     return client;
 }
 
-store::Result<std::vector<FloorClient>> FloorPresenter::clients(const RunSlot& slot, base::Date today)
+store::Result<std::vector<FloorClient>> FloorPresenter::clients(const RunSlot& slot, base::Date today, const std::set<base::SessionId>& begun)
 {
     std::vector<FloorClient> clients;
     for (const sessions::Session& session : slot.sessions) {
         if (sessions::isCalledOff(session.state)) {
             continue;
         }
-        auto one = client(session, slot.coach, today);
+        auto one = client(session, slot.coach, begun.count(session.id) > 0 ? session.date : today);
         if (!one) {
             return tl::make_unexpected(one.error());
         }

@@ -11,6 +11,7 @@
 #include "ui/floor/floor_case.h"
 
 #include <functional>
+#include <set>
 
 namespace chalk::ui::floor {
 
@@ -21,8 +22,8 @@ public:
 
     /// The slots of a day, by time.
     [[nodiscard]] store::Result<std::vector<RunSlot>> run(base::Date day);
-    /// The clients of a slot with their lifts. Who called off is left out.
-    [[nodiscard]] store::Result<std::vector<FloorClient>> clients(const RunSlot& slot, base::Date today);
+    /// The clients of a slot with their lifts. Who called off is left out. The sessions of `begun` are not over yet, whatever their day.
+    [[nodiscard]] store::Result<std::vector<FloorClient>> clients(const RunSlot& slot, base::Date today, const std::set<base::SessionId>& begun = {});
     /// One client in a session: the lifts that are planned for it and those that were recorded in it. Of a recorded session that
     /// lies before `today` nothing is planned any more.
     [[nodiscard]] store::Result<FloorClient> client(const sessions::Session& session, const QString& coach, base::Date today);

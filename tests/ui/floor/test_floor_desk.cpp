@@ -53,6 +53,21 @@ TEST_F(FloorDeskTest, SavesAndGoesToTheNextOpenLift)
     EXPECT_TRUE(m_desk.run().front().isRecorded());
 }
 
+TEST_F(FloorDeskTest, TheOtherLiftsOfAnEarlierDayStayWhileItsSessionIsEntered)
+{
+    sessions::Session session = m_desk.client()->session;
+    session.date = test::smallStudioDay() - 1;
+    m_desk.goToDay(session.date);
+    ASSERT_TRUE(m_desk.book(session)) << m_desk.runRefusal().toStdString();
+    ASSERT_NE(m_desk.client(), nullptr);
+    const std::size_t lifts = m_desk.client()->lifts.size();
+    ASSERT_GT(lifts, 1U);
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    EXPECT_EQ(m_desk.client()->lifts.size(), lifts);
+    EXPECT_FALSE(m_desk.lift()->isDone()) << "it goes on to the next one";
+}
+
 TEST_F(FloorDeskTest, UndoTakesTheRecordBack)
 {
     const base::LiftId squat = m_desk.lift()->id;

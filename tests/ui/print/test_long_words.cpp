@@ -1,5 +1,7 @@
 #include "tests/ui/print/card_fixture.h"
+#include "tests/ui/print/report_fixture.h"
 #include "tests/ui/print/sheet_checks.h"
+#include "ui/print/report_sheet.h"
 #include "ui/print/sheet_layout.h"
 
 #include <QCoreApplication>
@@ -20,7 +22,8 @@ public:
     [[nodiscard]] QString translate(const char* context, const char* source, const char* /*comment*/, int /*n*/) const override
     {
         const QString text = QString::fromUtf8(source);
-        return qstrcmp(context, "Card") == 0 || qstrcmp(context, "Report") == 0 ? text + text : QString();
+        // Formats put numbers and units together; all else are words.
+        return qstrcmp(context, "Formats") == 0 ? QString() : text + QLatin1Char(' ') + text;
     }
 };
 
@@ -42,10 +45,22 @@ TEST_F(LongWords, NothingClipsOrOverlapsOnAnyLayout)
             SheetRequest request;
             request.layout = layout;
             request.family = family;
-            const std::vector<sessions::CardContent> cards{test::ferroCard(), test::crowdedCard()};
+            std::vector<sessions::CardContent> cards(4, test::crowdedCard());
+            cards[0] = test::ferroCard();
             const QSizeF size = millimetresOf(paperOf(layout, family));
-            test::expectSheetsSound(sheetsOf(cards, request), layout == SheetLayout::Group ? size.transposed() : size, "layout " + std::to_string(static_cast<int>(layout)));
+            const auto sheets = sheetsOf(cards, request);
+            const QString flowing = test::textOf(sheets).replace(QLatin1Char('\n'), QLatin1Char(' '));
+            EXPECT_TRUE(flowing.contains(QStringLiteral("rest rest")) || flowing.contains(QStringLiteral("Rest Rest"))) << flowing.toStdString();
+            test::expectSheetsSound(sheets, layout == SheetLayout::Group ? size.transposed() : size, "layout " + std::to_string(static_cast<int>(layout)));
         }
+    }
+}
+
+TEST_F(LongWords, NothingClipsOrOverlapsInAReport)
+{
+    for (const PaperSize paper : {PaperSize::A4, PaperSize::Letter}) {
+        test::expectSheetsSound(reportSheets(test::ferroReport(), paper), millimetresOf(paper), "usual report");
+        test::expectSheetsSound(reportSheets(test::crowdedReport(), paper), millimetresOf(paper), "crowded report");
     }
 }
 

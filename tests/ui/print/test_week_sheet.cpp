@@ -80,6 +80,7 @@ TEST(WeekSheet, EverySessionsCodeIsReadAndThePdfIsPlain)
     for (const PaperSize paper : {PaperSize::A4, PaperSize::Letter}) {
         const auto sheets = weekSheets(weekOf(test::ferroCard(), 3), paper, kAsOf);
         const QByteArray pdf = sheetsPdf(sheets, paper, QStringLiteral("Week sheets"), QDate(2026, 11, 24));
+        EXPECT_TRUE(pdf == sheetsPdf(weekSheets(weekOf(test::ferroCard(), 3), paper, kAsOf), paper, QStringLiteral("Week sheets"), QDate(2026, 11, 24)));
         const test::PdfFile file(pdf);
         test::expectPlainPdf(file);
         QStringList codes;
