@@ -8,6 +8,7 @@
 #include "ui/common/panel.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/floor/add_session_dialog.h"
+#include "ui/week/hours_dialog.h"
 #include "ui/week/left_over_tray.h"
 #include "ui/week/month_grid.h"
 #include "ui/week/month_strip.h"
@@ -103,6 +104,7 @@ void WeekPage::showHeader()
     m_header->setSubtitle(m_isNarrow ? placed : tr("Week %1 · %2").arg(monday.isoWeek().week).arg(placed));
     m_fill->setText(isFilling() ? tr("Stop filling") : tr("Fill the week"));
     m_print->setText(m_isNarrow ? QString() : tr("Print"));
+    m_hours->setText(m_isNarrow ? QString() : tr("Hours"));
 }
 
 void WeekPage::showBar()
@@ -202,6 +204,18 @@ void WeekPage::addSession()
     floor::AddSessionDialog dialog(m_services.look, choices, m_desk.monday() + start / kDayMinutes, start % kDayMinutes, this);
     if (dialog.exec() == QDialog::Accepted && dialog.session()) {
         settle(m_desk.book(*dialog.session()));
+    }
+}
+
+void WeekPage::editHours()
+{
+    HoursDialog dialog(m_services.look, m_services.studio.database, m_services.studio.clock.today(), this);
+    bool isChanged = false;
+    connect(&dialog, &HoursDialog::changed, this, [&isChanged] { isChanged = true; });
+    dialog.exec();
+    if (isChanged) {
+        refresh();
+        Q_EMIT studioChanged();
     }
 }
 

@@ -86,6 +86,7 @@ private:
     void openBlock(int index, const QPoint& at);
     [[nodiscard]] SlotActs actsOf(const WeekBlock& block);
     void addSession();
+    void editHours();
     void toggleLock();
     void takeAway();
     void move();
@@ -107,6 +108,7 @@ private:
 
     common::PageHeader* m_header = nullptr;
     common::SegmentedChoice* m_span = nullptr;
+    common::ActionButton* m_hours = nullptr;
     common::ActionButton* m_print = nullptr;
     common::ActionButton* m_fill = nullptr;
     MonthStrip* m_strip = nullptr;

@@ -74,6 +74,12 @@ void WeekPage::buildHeader()
     m_span->setChosen(0);
     connect(m_span, &common::SegmentedChoice::choiceMade, this, [this](int index) { showMonth(index == 1); });
     m_header->addTool(m_span);
+    m_hours = new common::ActionButton(m_services.look, tr("Hours"), m_header);
+    m_hours->setIconName(QStringLiteral("closed"));
+    m_hours->setAccessibleName(tr("Hours and closures, H"));
+    m_hours->setToolTip(m_hours->accessibleName());
+    connect(m_hours, &QPushButton::clicked, this, &WeekPage::editHours);
+    m_header->addTool(m_hours);
     m_print = new common::ActionButton(m_services.look, tr("Print"), m_header);
     m_print->setIconName(QStringLiteral("print"));
     m_print->setAccessibleName(tr("Print the cards of the week, Ctrl+P"));
@@ -188,6 +194,7 @@ void WeekPage::buildActions()
     addPageAction(tr("Lock or unlock"), {Qt::Key_L}, [this] { toggleLock(); });
     addPageAction(tr("Move"), {Qt::Key_M}, [this] { move(); });
     addPageAction(tr("Take away"), {Qt::Key_Delete}, [this] { takeAway(); });
+    addPageAction(tr("Hours and closures"), {Qt::Key_H}, [this] { editHours(); });
     addPageAction(tr("This week"), {Qt::Key_T}, [this] { goTo(m_services.studio.clock.today()); });
     addPageAction(tr("The week before"), {Qt::Key_PageUp}, [this] { goTo(m_desk.monday() - kWeekDays); });
     addPageAction(tr("The week after"), {Qt::Key_PageDown}, [this] { goTo(m_desk.monday() + kWeekDays); });
