@@ -45,10 +45,15 @@ WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
     build();
     buildActions();
     connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) {
-        m_desk.propose(plan);
-        show(false);
+        if (!m_grid->isMoving()) {  // what moves is not taken out of the hand
+            m_desk.propose(plan);
+            showWeek(false);
+        }
     });
-    connect(&m_filling, &WeekFilling::finished, this, [this] { show(false); });
+    connect(&m_filling, &WeekFilling::finished, this, [this] {
+        showHeader();
+        showBar();
+    });
     connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, m_hint->isHidden()); });
 }
 
@@ -60,24 +65,24 @@ WeekPage::~WeekPage()
 void WeekPage::open(const shell::Place& /*place*/)
 {
     m_desk.read();
-    show(true);
+    showWeek(true);
 }
 
 void WeekPage::refresh()
 {
     m_filling.stop();  // its plan is of a week that is not there any more
     m_desk.read();
-    show(false);
+    showWeek(false);
 }
 
 void WeekPage::goTo(base::Date day)
 {
     m_filling.stop();
     m_desk.goTo(day);
-    show(true);
+    showWeek(true);
 }
 
-void WeekPage::show(bool isFocusMoved)
+void WeekPage::showWeek(bool isFocusMoved)
 {
     m_grid->setScene(m_desk.scene());
     m_items->setItems(m_desk.items());
@@ -90,7 +95,8 @@ void WeekPage::show(bool isFocusMoved)
     m_trouble->setVisible(!isRead || !m_desk.refusal().isEmpty());
     m_trouble->setMessage({common::Signal::Pain, QStringLiteral("warning"), isRead ? tr("Not changed.") : tr("The week could not be read."), isRead ? m_desk.refusal() : m_desk.failure()});
     if (isFocusMoved) {
-        m_stack->currentWidget()->setFocus(Qt::OtherFocusReason);
+        QWidget* shown = m_stack->currentWidget();
+        (shown == m_empty && !m_copy->isHidden() ? m_copy : shown)->setFocus(Qt::OtherFocusReason);
     }
     Q_EMIT pageChanged();
 }
@@ -139,12 +145,15 @@ void WeekPage::showMonth(bool isMonth)
 {
     m_isMonth = isMonth;
     m_span->setChosen(isMonth ? 1 : 0);
-    show(true);
+    showWeek(true);
 }
 
 void WeekPage::settle(bool isDone)
 {
-    show(false);
+    if (isDone) {
+        m_filling.stop();  // its plan is of the week before this
+    }
+    showWeek(false);
     if (isDone) {
         Q_EMIT studioChanged();
     }
@@ -278,14 +287,14 @@ void WeekPage::fill()
     }
     showMonth(false);
     m_filling.start(m_desk.week().problem, m_desk.plan());
-    show(false);
+    showWeek(false);
 }
 
 void WeekPage::copyLastWeek()
 {
     m_filling.stop();
     m_desk.proposeLastWeek();
-    show(true);
+    showWeek(true);
 }
 
 void WeekPage::takeOffer(int row)
@@ -358,7 +367,7 @@ bool WeekPage::closeOrClear()
     }
     if (m_desk.proposed() > 0) {
         m_desk.dropProposals();
-        show(true);
+        showWeek(true);
         return true;
     }
     return false;

@@ -74,7 +74,8 @@ private:
     void buildActions();
     void addPageAction(const QString& text, const QList<QKeySequence>& keys, std::function<void()> act);
 
-    void show(bool isFocusMoved);
+    /// `isFocusMoved`: the focus goes to where work goes on.
+    void showWeek(bool isFocusMoved);
     void showHeader();
     void showBar();
     void showEmpty();
