@@ -7,8 +7,8 @@ BUILD_PACKAGES="g++ cmake ninja-build ccache lld pkg-config qt6-base-dev libqt6o
 RUN_PACKAGES="libqt6sql6-sqlite libqt6svg6"
 # The same for a display that is Wayland's alone.
 WAYLAND_PACKAGES="qt6-wayland"
-# Test libraries, and programs that look at what was made: PDF text, codes on cards, a window on a display of its own.
-TEST_PACKAGES="libgtest-dev libgmock-dev librapidcheck-dev python3 poppler-utils zbar-tools xvfb xauth"
+# Test libraries, and what looks at what was made: calendars, PDF text, codes on cards, a window on a display of its own.
+TEST_PACKAGES="libgtest-dev libgmock-dev librapidcheck-dev libical-dev python3 poppler-utils zbar-tools xvfb xauth"
 # The fuzzers are built by clang.
 FUZZ_PACKAGES="clang-14 libclang-rt-14-dev"
 

@@ -50,7 +50,7 @@ public:
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
-          m_floor(*m_database, m_catalogue, SystemClock::nowUtc),
+          m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
     {
     }
@@ -121,6 +121,11 @@ private:
         QObject::connect(page, &ui::floor::FloorPage::cardAsked, &m_cards,
                          [this, page](const ui::floor::FloorClient& client) { m_cards.showSession(client, page->window()); });
         QObject::connect(page, &ui::floor::FloorPage::dayCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showDay(day, page->window()); });
+        QObject::connect(page, &ui::floor::FloorPage::restEnded, page, [page](const QString& words) {
+            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
+                window->ledge()->note()->sayNews(words);
+            }
+        });
         readAfterPrinting(page);
         return page;
     }
@@ -159,6 +164,8 @@ private:
         registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
+                          QObject::connect(page, &ui::board::ClientPage::reportAsked, &m_cards,
+                                           [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
         return registry;

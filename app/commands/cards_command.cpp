@@ -202,8 +202,11 @@ store::Result<PaperWork> reportWork(store::Database& database, const CardsAsked&
     return work;
 }
 
-int giveUpOnNothing(const CommandContext& context, const CardsAsked& asked)
+int giveUpOnNothing(const CommandContext& context, const CardsAsked& asked, const QStringList& withheld)
 {
+    if (!withheld.isEmpty()) {
+        return context.giveUp(QStringLiteral("there is no card to make: clearance is not on file for %1").arg(withheld.join(QStringLiteral(", "))));
+    }
     if (asked.isReport()) {
         return context.giveUp(QStringLiteral("there is nobody with a record to report on"));
     }
@@ -226,8 +229,8 @@ int runCards(const CommandContext& context)
     if (!work) {
         return context.report(work.error());
     }
-    if (work->count == 0 && work->withheld.isEmpty()) {
-        return giveUpOnNothing(context, *asked);
+    if (work->count == 0) {
+        return giveUpOnNothing(context, *asked, work->withheld);
     }
     const QString file = context.value(QStringLiteral("out"), QStringLiteral("%1-%2.pdf").arg(QLatin1String(asked->layout.files), asked->when));
     const QDate created = QDate(1970, 1, 1).addDays(context.today.daysSince1970());
@@ -248,7 +251,7 @@ QString cardsDetails()
         "  group  everybody of one time on a sheet that lies: who does what, when and where, in the order with the least waiting\n"
         "  week   a client's open sessions of a week\n"
         "  report a client's last twelve weeks, for everybody or those of --client; up to the end of --week where that is given\n"
-        "A session that nobody planned gets the lifts that have waited longest. Who waits for clearance gets no card.");
+        "A session that nobody planned gets the lifts that have waited longest. Who waits for clearance gets no card;\nwhere nobody else comes, nothing is written.");
 }
 
 }  // namespace

@@ -4,18 +4,20 @@
 #include "app/commands/clearance_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
+#include "app/commands/fill_command.h"
 #include "app/commands/norms_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
 #include "app/commands/rotate_command.h"
 #include "app/commands/trace_command.h"
+#include "app/commands/week_command.h"
 
 namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), normsCommand(),
-                                               recordCommand(), rosterCommand(), rotateCommand(), traceCommand()};
+    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), normsCommand(),
+                                               recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), weekCommand()};
     return commands;
 }
 

@@ -85,6 +85,8 @@ struct ProgressReport {
 
     [[nodiscard]] int came() const;
     [[nodiscard]] int counted() const;
+    /// Whether there is anything to report: lifts with an entry, or sessions that count.
+    [[nodiscard]] bool hasRecords() const { return !lifts.empty() || counted() > 0; }
     /// The lifts with a load at both ends, those that rose most by their share first: indices of `lifts`.
     [[nodiscard]] std::vector<std::size_t> byRise() const;
 };

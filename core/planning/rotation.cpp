@@ -129,7 +129,7 @@ int Rotation::endSecond() const
 RotationEffort usualEffort(std::size_t clients)
 {
     constexpr std::size_t kEasyClients = 4;
-    return clients <= kEasyClients ? RotationEffort{20'000, 40'000} : RotationEffort{100'000, 150'000};
+    return clients <= kEasyClients ? RotationEffort{10'000, 70'000} : RotationEffort{100'000, 160'000};
 }
 
 Rotation rotationOf(const RotationRequest& request, const RotationEffort& effort)

@@ -1,6 +1,8 @@
 #include "core/planning/rotation_search.h"
 
 #include <algorithm>
+#include <bit>
+#include <functional>
 #include <map>
 #include <string>
 #include <tuple>
@@ -9,7 +11,8 @@ namespace chalk::planning {
 
 namespace {
 
-constexpr std::size_t kMostExploredOfOneKind = 48;
+constexpr int kLatest = 1 << 30;
+constexpr int kNeverNeeded = -1;  ///< a unit that nobody who is left takes
 
 /// Names the unit of each turn: at no moment are there more turns at a station than it has units.
 void giveUnits(const RotationRequest& request, Rotation& rotation)
@@ -65,18 +68,18 @@ int RotationSearch::startOf(const RotationState& state, std::size_t client, cons
     return lift.station < 0 ? free : std::max(free, state.unitFree[firstUnit(lift.station)]);
 }
 
-RotationState RotationSearch::after(const RotationState& state, std::size_t client, std::size_t lift, int start) const
+RotationState RotationSearch::after(const RotationState& state, const Move& move) const
 {
     RotationState next = state;
-    const WorkLift& work = m_work.clients[client].lifts[lift];
-    next.done[client] = static_cast<std::uint8_t>(next.done[client] | 1U << lift);
-    next.last[client] = static_cast<std::int8_t>(lift);
-    next.clientFree[client] = start + work.seconds;
-    next.lastStart = start;
-    next.lastClient = client;
+    const WorkLift& work = m_work.clients[move.client].lifts[move.lift];
+    next.done[move.client] = static_cast<std::uint8_t>(next.done[move.client] | 1U << move.lift);
+    next.last[move.client] = static_cast<std::int8_t>(move.lift);
+    next.clientFree[move.client] = move.start + work.seconds;
+    next.lastStart = move.start;
+    next.lastClient = move.client;
     if (work.station >= 0) {
         const auto first = next.unitFree.begin() + static_cast<std::ptrdiff_t>(firstUnit(work.station));
-        *first = start + work.seconds;
+        *first = move.start + work.seconds;
         std::sort(first, first + m_work.units[static_cast<std::size_t>(work.station)]);
     }
     return next;
@@ -85,95 +88,140 @@ RotationState RotationSearch::after(const RotationState& state, std::size_t clie
 std::vector<RotationSearch::Move> RotationSearch::movesFrom(const RotationState& state) const
 {
     std::vector<Move> moves;
-    int latest = 1 << 30;  // whoever begins at or after it leaves room for a whole lift before
+    moves.reserve(kMostRotationClients * kMostRotationLifts);
+    int latest = kLatest;  // whoever begins at or after it leaves room for a whole lift before
     for (std::size_t client = 0; client < m_work.clients.size(); ++client) {
         const unsigned allowed = m_work.clients[client].nextAfter(state.done[client], state.last[client]);
         int lastEnd = 0;
-        for (std::size_t lift = 0; lift < m_work.clients[client].lifts.size(); ++lift) {
-            if ((allowed >> lift & 1U) != 0) {
-                const WorkLift& work = m_work.clients[client].lifts[lift];
-                const int start = startOf(state, client, work);
-                lastEnd = std::max(lastEnd, start + work.seconds);
-                moves.push_back({client, lift, start, {}, {}});
-            }
+        for (unsigned open = allowed; open != 0; open &= open - 1) {
+            const auto lift = static_cast<std::size_t>(std::countr_zero(open));
+            const WorkLift& work = m_work.clients[client].lifts[lift];
+            const int start = startOf(state, client, work);
+            lastEnd = std::max(lastEnd, start + work.seconds);
+            moves.push_back({client, lift, start, {}});
         }
         latest = allowed == 0 ? latest : std::min(latest, lastEnd);
     }
     moves.erase(std::remove_if(moves.begin(), moves.end(), [latest](const Move& move) { return move.start >= latest; }), moves.end());
     for (Move& move : moves) {
-        move.after = after(state, move.client, move.lift, move.start);
-        move.bound = boundOf(m_work, move.after);
+        move.bound = boundOf(m_work, after(state, move), m_bestValue.waited);
     }
-    std::stable_sort(moves.begin(), moves.end(), [](const Move& a, const Move& b) {
-        return std::tuple(a.bound.waited, a.bound.end, a.start) < std::tuple(b.bound.waited, b.bound.end, b.start);
+    std::sort(moves.begin(), moves.end(), [](const Move& a, const Move& b) {
+        return std::tuple(a.bound.waited, a.bound.end, a.start, a.client, a.lift) < std::tuple(b.bound.waited, b.bound.end, b.start, b.client, b.lift);
     });
     return moves;
 }
 
-bool RotationSearch::isNoLater(const RotationState& one, const RotationState& other) const
+int RotationSearch::nextStartOf(const RotationState& state, std::size_t client) const
 {
-    if (std::tuple(one.lastStart, one.lastClient) > std::tuple(other.lastStart, other.lastClient)) {
-        return false;
+    int start = kLatest;
+    for (unsigned open = m_work.clients[client].nextAfter(state.done[client], state.last[client]); open != 0; open &= open - 1) {
+        start = std::min(start, startOf(state, client, m_work.clients[client].lifts[static_cast<std::size_t>(std::countr_zero(open))]));
     }
-    for (std::size_t i = 0; i < m_work.clients.size(); ++i) {
-        if (one.clientFree[i] > other.clientFree[i]) {
-            return false;
-        }
+    return start == kLatest ? state.clientFree[client] : start;
+}
+
+RotationSearch::Times RotationSearch::timesOf(const RotationState& state) const
+{
+    Times times;
+    const std::size_t clients = m_work.clients.size();
+    for (std::size_t i = 0; i < clients; ++i) {
+        times.push_back(nextStartOf(state, i));
     }
     for (std::size_t station = 0; station < m_work.units.size(); ++station) {
-        for (int unit = 0; unit < m_work.units[station]; ++unit) {
-            const std::size_t at = firstUnit(static_cast<int>(station)) + static_cast<std::size_t>(unit);
-            if (one.unitFree[at] > other.unitFree[at]) {
-                return false;
+        int earliest = kLatest;
+        int users = 0;
+        for (std::size_t i = 0; i < clients; ++i) {
+            const WorkNeed& need = m_work.clients[i].needs[state.done[i] * m_work.units.size() + station];
+            if (need.seconds > 0) {
+                earliest = std::min(earliest, times[i] + need.before);
+                ++users;
             }
         }
+        for (int unit = 0; unit < m_work.units[station]; ++unit) {
+            const int free = state.unitFree[firstUnit(static_cast<int>(station)) + static_cast<std::size_t>(unit)];
+            times.push_back(unit < users ? std::max(free, earliest) : kNeverNeeded);
+        }
     }
-    return true;
+    return times;
 }
 
-bool RotationSearch::isKnownWorse(const RotationState& state)
+RotationBound RotationSearch::leastAsLearnt(const Explored& one, std::uint64_t next, const Times& times) const
 {
-    Same same;
-    for (std::size_t i = 0; i < m_work.clients.size(); ++i) {
-        same.done = same.done << 8 | state.done[i];
-        same.last = same.last << 8 | static_cast<std::uint8_t>(state.last[i]);
+    int shift = -kLatest;
+    int ended = 0;
+    int later = 0;
+    int going = 0;
+    const std::size_t clients = m_work.clients.size();
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        if (times[i] == kNeverNeeded) {
+            continue;
+        }
+        const int difference = one.times[i] - times[i];
+        if (i < clients && (next >> 8 * (clients - 1 - i) & 0xFFU) == 0) {
+            ended += difference;
+            later = std::max(later, difference);
+        } else {
+            going += i < clients ? 1 : 0;
+            shift = std::max(shift, difference);
+        }
     }
-    auto& explored = m_explored[same];
-    if (std::any_of(explored.begin(), explored.end(), [&](const RotationState& one) { return isNoLater(one, state); })) {
-        return true;
-    }
-    if (explored.size() < kMostExploredOfOneKind) {
-        explored.push_back(state);
-    }
-    return false;
+    return {one.least.waited - ended - going * shift, one.least.end - std::max({shift, later, 0})};
 }
 
-void RotationSearch::keepIfBest(const RotationState& state)
+RotationBound RotationSearch::explored(const RotationState& state, std::size_t depth)
+{
+    std::uint64_t done = 0;
+    std::uint64_t next = 0;
+    for (std::size_t i = 0; i < m_work.clients.size(); ++i) {
+        done = done << 8 | state.done[i];
+        next = next << 8 | m_work.clients[i].nextAfter(state.done[i], state.last[i]);
+    }
+    const Times times = timesOf(state);
+    for (const Explored& one : m_explored[done]) {
+        if ((next & ~one.next) != 0) {
+            continue;
+        }
+        if (const RotationBound least = leastAsLearnt(one, next, times); least.isWorseOrEqual(m_bestValue)) {
+            return least;
+        }
+    }
+    const RotationBound least = explore(state, depth);
+    m_explored[done].push_back({next, times, least});
+    return least;
+}
+
+RotationBound RotationSearch::keepIfBest(const RotationState& state)
 {
     const RotationBound value = boundOf(m_work, state);
     if (!value.isWorseOrEqual(m_bestValue)) {
         m_bestValue = value;
         m_best = m_taken;
     }
+    return value;
 }
 
-void RotationSearch::explore(const RotationState& state, std::size_t depth)
+RotationBound RotationSearch::explore(const RotationState& state, std::size_t depth)
 {
     if (depth == m_taken.size()) {
-        keepIfBest(state);
-        return;
+        return keepIfBest(state);
     }
+    RotationBound least{kLatest, kLatest};
     for (const Move& move : movesFrom(state)) {
         if (m_steps >= m_effort.mostSteps) {
-            return;
+            break;
         }
         ++m_steps;
-        if (move.bound.isWorseOrEqual(m_bestValue) || isKnownWorse(move.after)) {
-            continue;
+        RotationBound one = move.bound;
+        if (!one.isWorseOrEqual(m_bestValue)) {
+            m_taken[depth] = {move.client, move.lift};
+            one = explored(after(state, move), depth + 1);
         }
-        m_taken[depth] = {move.client, move.lift};
-        explore(move.after, depth + 1);
+        if (!one.isWorseOrEqual(least)) {
+            least = one;
+        }
     }
+    return least;
 }
 
 Rotation RotationSearch::rotationOfBest() const
@@ -190,7 +238,7 @@ Rotation RotationSearch::rotationOfBest() const
         const WorkLift& lift = m_work.clients[step.client].lifts[step.lift];
         const int free = client.endSecond();
         const int begin = lift.station < 0 ? free : std::max(free, state.unitFree[firstUnit(lift.station)]);
-        state = after(state, step.client, step.lift, begin);
+        state = after(state, {step.client, step.lift, begin, {}});
         client.turns.push_back({step.lift, begin, begin + lift.seconds, begin - free, {}});
     }
     giveUnits(m_request, rotation);

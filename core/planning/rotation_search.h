@@ -22,28 +22,30 @@ private:
         std::size_t client = 0;
         std::size_t lift = 0;
         int start = 0;
-        RotationState after;
         RotationBound bound;
     };
-    /// What two states must share to be compared: who has done what, and what last.
-    struct Same {
-        std::uint64_t done = 0;
-        std::uint64_t last = 0;
-
-        bool operator==(const Same&) const = default;
-    };
-    struct SameHash {
-        std::size_t operator()(const Same& same) const { return same.done * 0x9E3779B97F4A7C15U ^ same.last * 0xC2B2AE3D27D4EB4FU; }
+    /// When everybody can begin the next lift or has ended, and when each unit can be taken again or that nobody needs it any more.
+    using Times = std::vector<int>;
+    /// A state that was gone through, beside who had done what.
+    struct Explored {
+        std::uint64_t next = 0;  ///< what each client may do next, a byte each
+        Times times;
+        RotationBound least;     ///< no completion falls below it
     };
 
-    void explore(const RotationState& state, std::size_t depth);
+    /// Goes through what may follow. Answers what no completion falls below, which is no more than the best found where one reaches it.
+    RotationBound explore(const RotationState& state, std::size_t depth);
+    /// The same, from what was learnt of a state like it where that is enough.
+    RotationBound explored(const RotationState& state, std::size_t depth);
     [[nodiscard]] std::vector<Move> movesFrom(const RotationState& state) const;
     [[nodiscard]] int startOf(const RotationState& state, std::size_t client, const WorkLift& lift) const;
-    [[nodiscard]] RotationState after(const RotationState& state, std::size_t client, std::size_t lift, int start) const;
-    /// Whether a state that was explored before is at least as good in everything; keeps this one if not.
-    [[nodiscard]] bool isKnownWorse(const RotationState& state);
-    [[nodiscard]] bool isNoLater(const RotationState& one, const RotationState& other) const;
-    void keepIfBest(const RotationState& state);
+    [[nodiscard]] RotationState after(const RotationState& state, const Move& move) const;
+    /// When a client can begin again, or has ended.
+    [[nodiscard]] int nextStartOf(const RotationState& state, std::size_t client) const;
+    [[nodiscard]] Times timesOf(const RotationState& state) const;
+    /// What an explored state says of one with other times: whatever follows the other may follow it too, a little later.
+    [[nodiscard]] RotationBound leastAsLearnt(const Explored& one, std::uint64_t next, const Times& times) const;
+    RotationBound keepIfBest(const RotationState& state);
     [[nodiscard]] Rotation rotationOfBest() const;
 
     const RotationRequest& m_request;
@@ -54,7 +56,7 @@ private:
     RotationBound m_bestValue{1 << 30, 1 << 30};
     RotationBound m_rootBound;
     std::int64_t m_steps = 0;
-    std::unordered_map<Same, std::vector<RotationState>, SameHash> m_explored;
+    std::unordered_map<std::uint64_t, std::vector<Explored>> m_explored;  ///< by who has done what, a byte each
 };
 
 }  // namespace chalk::planning

@@ -74,6 +74,41 @@ std::vector<std::uint8_t> nextLiftsOf(const WorkClient& client)
     return next;
 }
 
+WorkNeed needOf(const WorkClient& client, unsigned done, int station)
+{
+    WorkNeed need;
+    int firstBlock = 100;
+    int lastBlock = -1;
+    const auto isLeft = [done](std::size_t lift) { return (done >> lift & 1U) == 0; };
+    for (std::size_t i = 0; i < client.lifts.size(); ++i) {
+        if (isLeft(i) && client.lifts[i].station == station) {
+            need.seconds += client.lifts[i].seconds;
+            firstBlock = std::min(firstBlock, client.lifts[i].block);
+            lastBlock = std::max(lastBlock, client.lifts[i].block);
+        }
+    }
+    for (std::size_t i = 0; i < client.lifts.size() && need.seconds > 0; ++i) {
+        need.before += isLeft(i) && client.lifts[i].block < firstBlock ? client.lifts[i].seconds : 0;
+        need.after += isLeft(i) && client.lifts[i].block > lastBlock ? client.lifts[i].seconds : 0;
+    }
+    return need;
+}
+
+/// Works out what is left to do after every set of lifts.
+void fillNeeds(WorkClient& client, int stations)
+{
+    for (unsigned done = 0; done < 1U << client.lifts.size(); ++done) {
+        int left = 0;
+        for (std::size_t i = 0; i < client.lifts.size(); ++i) {
+            left += (done >> i & 1U) == 0 ? client.lifts[i].seconds : 0;
+        }
+        client.secondsLeft.push_back(left);
+        for (int station = 0; station < stations; ++station) {
+            client.needs.push_back(needOf(client, done, station));
+        }
+    }
+}
+
 }  // namespace
 
 RotationWork workOf(const RotationRequest& request)
@@ -94,6 +129,7 @@ RotationWork workOf(const RotationRequest& request)
             }
             one.next = nextLiftsOf(one);
         }
+        fillNeeds(one, static_cast<int>(work.units.size()));
         work.clients.push_back(std::move(one));
     }
     return work;

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstdint>
+#include <limits>
 #include <vector>
 
 namespace chalk::planning {
@@ -17,10 +18,19 @@ struct WorkLift {
     std::uint8_t notRightAfter = 0;    ///< the lifts of the same pattern, a bit each
 };
 
+/// What a client still has to do at one station, in seconds.
+struct WorkNeed {
+    int seconds = 0;
+    int before = 0;  ///< lifts of lower blocks than the first one there
+    int after = 0;   ///< lifts of higher blocks than the last one there
+};
+
 struct WorkClient {
     std::vector<WorkLift> lifts;
     int seconds = 0;                   ///< of all its lifts
     bool isPatternRepeated = false;
+    std::vector<int> secondsLeft;      ///< by what is done
+    std::vector<WorkNeed> needs;       ///< by what is done, for each station that counts
     std::vector<std::uint8_t> next;    ///< by what is done and what was done last (see orderIndex): what may follow and leaves an order for the rest
 
     [[nodiscard]] static std::size_t orderIndex(unsigned done, int last) { return done * (kMostRotationLifts + 1) + static_cast<std::size_t>(last + 1); }
@@ -62,8 +72,8 @@ struct RotationBound {
 };
 
 /// Never above what the best completion of `state` reaches. For each station that counts: the clients that still need it leave it in some
-/// order, and whoever is among the last to leave cannot end before all work of those before is done there.
-[[nodiscard]] RotationBound boundOf(const RotationWork& work, const RotationState& state);
+/// order, and whoever is among the last to leave cannot end before all work of those before is done there. No better bound is sought than `enough` seconds of waiting.
+[[nodiscard]] RotationBound boundOf(const RotationWork& work, const RotationState& state, int enough = std::numeric_limits<int>::max());
 
 /// Where the units of a station begin in RotationState::unitFree.
 [[nodiscard]] inline std::size_t firstUnit(int station)

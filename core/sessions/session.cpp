@@ -33,6 +33,21 @@ std::optional<SessionState> sessionStateOf(std::string_view key)
     return base::enumOf<SessionState>(kStateKeys, key);
 }
 
+bool isCalledOff(SessionState state)
+{
+    return state == SessionState::CancelledInTime || state == SessionState::CancelledLate;
+}
+
+bool isOpen(SessionState state)
+{
+    return state == SessionState::Planned || state == SessionState::Printed;
+}
+
+bool takesTime(SessionState state)
+{
+    return isOpen(state) || state == SessionState::Recorded;
+}
+
 std::string clockText(int minuteOfDay)
 {
     return fmt::format("{:02}:{:02}", minuteOfDay / 60, minuteOfDay % 60);

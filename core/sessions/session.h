@@ -3,6 +3,7 @@
 #include "core/base/date.h"
 #include "core/base/id.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -14,6 +15,9 @@ enum class SessionKind : std::uint8_t { Training, MovementScreen, Trial };
 
 /// What became of a session. A withdrawn one was a booking that somebody took away: it is shown nowhere.
 enum class SessionState : std::uint8_t { Planned, Printed, Recorded, Missed, CancelledInTime, CancelledLate, Withdrawn };
+
+inline constexpr std::array<SessionState, 7> kSessionStates{SessionState::Planned, SessionState::Printed, SessionState::Recorded, SessionState::Missed,
+                                                            SessionState::CancelledInTime, SessionState::CancelledLate, SessionState::Withdrawn};
 
 /// One client's session: booked, and later what became of it.
 struct Session {
@@ -36,7 +40,7 @@ struct Session {
 /// One lift that a session is planned with.
 struct SessionLift {
     base::LiftId lift;
-    std::optional<std::string> leftOut = {};  ///< why it is not done today, may be empty; nothing where it is done
+    std::optional<std::string> leftOut = {};  ///< why it is not done today: the key of a SkipReason, own words or empty; nothing where it is done
 
     bool operator==(const SessionLift&) const = default;
 };
@@ -46,6 +50,12 @@ struct SessionLift {
 /// Nothing where the key is unknown.
 [[nodiscard]] std::optional<SessionKind> sessionKindOf(std::string_view key);
 [[nodiscard]] std::optional<SessionState> sessionStateOf(std::string_view key);
+/// Whether the client said beforehand that they would not come, in time or late.
+[[nodiscard]] bool isCalledOff(SessionState state);
+/// Whether it is still to come.
+[[nodiscard]] bool isOpen(SessionState state);
+/// Whether it takes the client's time: it is still to come, or it took place. Not where it was missed, called off or withdrawn.
+[[nodiscard]] bool takesTime(SessionState state);
 /// `09:00`.
 [[nodiscard]] std::string clockText(int minuteOfDay);
 /// Reads exactly `HH:MM`; nothing for anything else.

@@ -3,6 +3,7 @@
 #include "core/clients/client.h"
 #include "core/store/lift_start.h"
 #include "core/store/profile_rows.h"
+#include "core/store/session_states.h"
 
 #include <algorithm>
 
@@ -26,7 +27,7 @@ void PlanStarter::refuseLoadOfBlocked(base::ClientId client, const std::vector<N
 void PlanStarter::book(base::ClientId client, const PlanToStart& plan, const PlannedVisit& visit, const std::vector<std::pair<lifts::Pattern, base::LiftId>>& lifts)
 {
     Statement same(m_database, QStringLiteral("SELECT 1 FROM session WHERE client_id = ? AND day = ? AND start_minute < ? AND start_minute + minutes > ? "
-                                              "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed', 'withdrawn')"));
+                                              "AND state IN ") + statesWhere(sessions::takesTime));
     if (same.run(client, visit.date, visit.startMinute + visit.minutes, visit.startMinute) && same.next()) {
         refuse(QStringLiteral("There is a session on %1 at that time already").arg(QString::fromStdString(visit.date.toString())));
         return;
@@ -68,7 +69,7 @@ Result<void> PlanStarter::beginLift(base::ClientId client, const NewLift& lift, 
     for (const base::LiftId begun : beginLifts(m_database, client, {lift})) {
         Statement(m_database, QStringLiteral("INSERT INTO session_lift (session_id, position, lift_id) "
                                              "SELECT s.id, MAX(p.position) + 1, ? FROM session s JOIN session_lift p ON p.session_id = s.id "
-                                             "WHERE s.client_id = ? AND s.day >= ? AND s.state IN ('planned', 'printed') GROUP BY s.id"))
+                                             "WHERE s.client_id = ? AND s.day >= ? AND s.state IN ") + statesWhere(sessions::isOpen) + QStringLiteral(" GROUP BY s.id"))
             .run(begun, client, today);
     }
     return transaction.commit();

@@ -1,6 +1,7 @@
 #include "core/store/profile_rows.h"
 
 #include "core/store/lift_codec.h"
+#include "core/store/session_states.h"
 
 namespace chalk::store {
 
@@ -150,10 +151,10 @@ std::vector<clients::Caution> readCautions(Database& database, base::ClientId cl
 
 NextSessionSearch::NextSessionSearch(Database& database)
     : m_next(database, QStringLiteral("SELECT ") + sessionColumns() +
-                           QStringLiteral(" FROM session s WHERE s.client_id = ? AND s.day >= ? AND s.state IN ('planned', 'printed') "
-                                          "ORDER BY s.day, s.start_minute LIMIT 1")),
+                           QStringLiteral(" FROM session s WHERE s.client_id = ? AND s.day >= ? AND s.state IN ") + statesWhere(sessions::isOpen) +
+                           QStringLiteral(" ORDER BY s.day, s.start_minute LIMIT 1")),
       m_taken(database, QStringLiteral("SELECT count(*) FROM session WHERE day = ? AND start_minute = ? AND coach_id = ? "
-                                       "AND state NOT IN ('cancelled_in_time', 'cancelled_late', 'withdrawn')"))
+                                       "AND state IN ") + statesWhere(sessions::takesTime))
 {
 }
 

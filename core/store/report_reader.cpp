@@ -108,7 +108,7 @@ Result<std::vector<checkin::ProgressReport>> ReportReader::readAll(const QString
         if (!report) {
             return tl::make_unexpected(report.error());
         }
-        if (!report->lifts.empty() || report->counted() > 0) {
+        if (report->hasRecords()) {
             reports.push_back(*std::move(report));
         }
     }

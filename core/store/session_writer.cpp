@@ -2,6 +2,7 @@
 
 #include "core/store/act_work.h"
 #include "core/store/event_log.h"
+#include "core/store/session_states.h"
 #include "core/store/statement.h"
 
 #include <set>
@@ -41,7 +42,7 @@ void SessionWriter::refuseOverlaps(ActWork& work, const std::vector<base::Sessio
 {
     Statement same(m_database, QStringLiteral("SELECT a.day FROM session a JOIN session b ON b.client_id = a.client_id AND b.day = a.day AND b.id <> a.id "
                                               "WHERE a.id = ? AND b.start_minute < a.start_minute + a.minutes AND b.start_minute + b.minutes > a.start_minute "
-                                              "AND b.state NOT IN ('cancelled_in_time', 'cancelled_late', 'missed', 'withdrawn')"));
+                                              "AND b.state IN ") + statesWhere(sessions::takesTime));
     for (const base::SessionId session : sessions) {
         if (same.run(session) && same.next()) {
             work.refuse(QStringLiteral("There is a session on %1 at that time already").arg(QString::fromStdString(same.date(0).toString())));

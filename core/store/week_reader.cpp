@@ -114,13 +114,15 @@ void WeekReader::addSessions(week::WeekFacts& facts)
         lifts[base::SessionId(planned.integer(0))].push_back(base::LiftId(planned.integer(1)));
     }
     Statement rows(m_database, QStringLiteral("SELECT ") + sessionColumns() +
-                                   QStringLiteral(" FROM session s WHERE s.day BETWEEN ? AND ? AND s.state <> 'withdrawn' ORDER BY s.day, s.start_minute, s.id"));
+                                   QStringLiteral(", (SELECT count(*) FROM booking_change b WHERE b.session_id = s.id) + "
+                                                  "(SELECT count(*) FROM session_change c WHERE c.session_id = s.id)"
+                                                  " FROM session s WHERE s.day BETWEEN ? AND ? AND s.state <> 'withdrawn' ORDER BY s.day, s.start_minute, s.id"));
     rows.run(first, last);
     while (rows.next()) {
         sessions::Session session = sessionOf(rows);
         if (week::ClientOfWeek* client = clientIn(facts, session.client)) {
             const auto own = lifts.find(session.id);
-            client->sessions.push_back({std::move(session), own == lifts.end() ? std::vector<base::LiftId>() : own->second});
+            client->sessions.push_back({std::move(session), own == lifts.end() ? std::vector<base::LiftId>() : own->second, rows.number(kSessionColumns)});
         }
     }
 }

@@ -59,27 +59,10 @@ std::vector<DaySpan> spansOf(const Closure& closure, base::Date monday)
     return spans;
 }
 
-/// Whether a session takes a place on the floor, or took one.
-bool takesPlace(SessionState state)
-{
-    switch (state) {
-    case SessionState::Planned:
-    case SessionState::Printed:
-    case SessionState::Recorded:
-        return true;
-    case SessionState::Missed:
-    case SessionState::CancelledInTime:
-    case SessionState::CancelledLate:
-    case SessionState::Withdrawn:
-        return false;
-    }
-    return false;
-}
-
 /// Whether a session counts for the number of a week.
 bool isCounted(SessionState state)
 {
-    return takesPlace(state) || state == SessionState::Missed || state == SessionState::CancelledLate;
+    return sessions::takesTime(state) || state == SessionState::Missed || state == SessionState::CancelledLate;
 }
 
 class CaseMaker {
@@ -218,7 +201,7 @@ private:
             if (isThisWeek) {
                 usedDays.insert(start / kDayMinutes);
             }
-            if (takesPlace(booked.session.state)) {
+            if (sessions::takesTime(booked.session.state)) {
                 addBooked(index, booked, counted);
             }
         }

@@ -24,6 +24,7 @@ struct LiftOfWeek {
 struct BookedSession {
     sessions::Session session;
     std::vector<base::LiftId> lifts;
+    int revision = 0;  ///< how often it was moved, called off or brought back
 
     bool operator==(const BookedSession&) const = default;
 };

@@ -97,7 +97,7 @@ struct ClientWeek {
     int maxGroup = 1;                 ///< the most sessions at once of the coach that this client shares; 1 is one-to-one
     Recovery recovery;
     std::vector<DaySpan> available;   ///< a session lies inside of one of them
-    std::vector<DaySpan> preferred;   ///< starts; none: no preference
+    std::vector<DaySpan> preferred;   ///< starts, the last minute included: from may be to; none: no preference
     std::vector<AcceptedCoach> coaches;
     std::vector<PastSession> lastWeek;
 

@@ -32,6 +32,10 @@ CREATE TABLE booking_change (
     PRIMARY KEY (act_id, session_id)
 ) STRICT, WITHOUT ROWID;
 
+CREATE INDEX booking_change_by_session ON booking_change (session_id);
+-- How often a session was changed is what its calendar entry counts.
+CREATE INDEX session_change_by_session ON session_change (session_id);
+
 CREATE TRIGGER booking_change_is_never_changed BEFORE UPDATE ON booking_change
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 CREATE TRIGGER booking_change_is_never_deleted BEFORE DELETE ON booking_change

@@ -1,6 +1,7 @@
 """roster, client, cards and trace: what people read and what programs read."""
 
 import json
+import os
 import shutil
 import subprocess
 import unittest
@@ -83,6 +84,14 @@ class Cards(StudioTest):
         answer = self.good_json(*self.on_studio("cards", "--out", "day.pdf"))
         self.assertEqual(answer["withheld"], ["Beatrix Lowe"])
         self.assertNotIn("Beatrix", self.text_of(self.path("day.pdf")))
+
+    def test_where_everybody_waits_for_clearance_nothing_is_written(self):
+        self.withdraw_clearance("Beatrix Lowe")
+        for layout in ("card", "four", "group"):
+            done = self.run_program(*self.on_studio("cards", "--layout", layout, "--client", "Beatrix", "--out", "none.pdf"))
+            self.assertEqual((done.returncode, done.stdout), (1, ""), done.stderr)
+            self.assertIn("clearance is not on file for Beatrix Lowe", done.stderr)
+            self.assertFalse(os.path.exists(self.path("none.pdf")))
 
     def test_paper_that_does_not_exist_or_does_not_go_with_the_layout(self):
         self.assertIn("--paper", self.refused(*self.on_studio("cards", "--paper", "a2")))

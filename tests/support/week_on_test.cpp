@@ -56,9 +56,9 @@ int drawFrom(std::mt19937& random, int least, int most)
 
 namespace {
 
-void drawClient(WeekProblem& problem, std::mt19937& random)
+void drawBusyClient(WeekProblem& problem, std::mt19937& random)
 {
-    const std::size_t index = addClient(problem, drawFrom(random, 1, 3));
+    const std::size_t index = test::addClient(problem, drawFrom(random, 1, 3));
     week::ClientWeek& client = problem.clients[index];
     client.priority = drawFrom(random, 1, 3);
     client.recovery = {drawFrom(random, 0, 1) == 0 ? week::RecoveryKind::Hours : week::RecoveryKind::RestDay, drawFrom(random, 1, 2) * 24};
@@ -78,9 +78,9 @@ void drawClient(WeekProblem& problem, std::mt19937& random)
     }
 }
 
-void drawSession(WeekProblem& problem, std::size_t client, std::mt19937& random)
+void drawBusySession(WeekProblem& problem, std::size_t client, std::mt19937& random)
 {
-    week::SessionWish& wish = problem.sessions[addSession(problem, client, drawFrom(random, 2, 4) * 15 + drawFrom(random, 0, 1) * 10)];
+    week::SessionWish& wish = problem.sessions[test::addSession(problem, client, drawFrom(random, 2, 4) * 15 + drawFrom(random, 0, 1) * 10)];
     if (drawFrom(random, 0, 1) == 0) {
         wish.patterns = {"pull"};
     }
@@ -94,7 +94,7 @@ void drawSession(WeekProblem& problem, std::size_t client, std::mt19937& random)
 }
 
 /// Locks here and there, where it stands legally beside those that are locked already.
-void drawLocks(WeekProblem& problem, std::mt19937& random)
+void drawBusyLocks(WeekProblem& problem, std::mt19937& random)
 {
     week::WeekPlan locked(problem.sessions.size());
     for (std::size_t session = 0; session < problem.sessions.size(); ++session) {
@@ -125,12 +125,12 @@ WeekProblem drawnWeek(unsigned seed, std::size_t clients)
     }
     problem.coaches[1].absences = {{drawFrom(random, kMon, kWed), 0, week::kDayMinutes}};
     for (std::size_t client = 0; client < clients; ++client) {
-        drawClient(problem, random);
+        drawBusyClient(problem, random);
         for (int count = drawFrom(random, 1, 2); count > 0; --count) {
-            drawSession(problem, client, random);
+            drawBusySession(problem, client, random);
         }
     }
-    drawLocks(problem, random);
+    drawBusyLocks(problem, random);
     return problem;
 }
 

@@ -5,9 +5,9 @@
 #include "ui/board/board_words.h"
 #include "ui/board/client_case.h"
 #include "ui/board/grid_rows.h"
-#include "ui/board/number_entry.h"
 #include "ui/common/formats.h"
 #include "ui/common/style_sheet.h"
+#include "ui/decisions/number_entry.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -19,6 +19,10 @@ namespace chalk::ui::board {
 
 namespace {
 
+using decisions::loadOf;
+using decisions::nearestLoadsText;
+using decisions::restOf;
+using decisions::wholeNumberOf;
 using progression::CoachNumbers;
 using progression::Stage;
 
@@ -66,7 +70,7 @@ struct ChangeEditor::Fields {
 };
 
 ChangeEditor::ChangeEditor(const common::Look& look, const LiftCase& lift, QWidget* parent)
-    : CoachEditor(look, tr("Change the next %1").arg(common::qstring(lift.exercise.name).toLower()), tr("Reason, a few words"), parent),
+    : decisions::CoachEditor(look, tr("Change the next %1").arg(common::qstring(lift.exercise.name).toLower()), tr("Reason, a few words"), parent),
       m_lift(std::make_unique<LiftCase>(lift)),
       m_stage(new QComboBox(this)),
       m_numbers(std::make_unique<Fields>())

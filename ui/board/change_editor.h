@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/progression/stage.h"
-#include "ui/board/coach_editor.h"
+#include "ui/decisions/coach_editor.h"
 
 #include <memory>
 #include <optional>
@@ -21,7 +21,7 @@ struct LiftCase;
 
 /// Other numbers than the rule's for a lift: stage, load, reps, sets and rest, as far as the stage has a use for them.
 /// Numbers outside the rule need a reason; the rule's own need no entry.
-class ChangeEditor : public CoachEditor {
+class ChangeEditor : public decisions::CoachEditor {
     Q_OBJECT
 
 public:

@@ -52,6 +52,7 @@ ClientPage::ClientPage(ClientPageServices services, QWidget* parent)
       m_header(new common::PageHeader(m_services.look, this)),
       m_initials(new Painted(m_services.look, m_header)),
       m_nextSession(new QLabel(m_header)),
+      m_report(new common::ActionButton(m_services.look, tr("Report"), m_header)),
       m_card(new common::ActionButton(m_services.look, tr("Card"), m_header)),
       m_record(new common::ActionButton(m_services.look, tr("Record session"), m_header)),
       m_tabs(new QTabBar(this)),
@@ -77,13 +78,18 @@ void ClientPage::makeHeader()
     m_nextSession->setTextFormat(Qt::RichText);
     m_nextSession->setProperty("role", QStringLiteral("small"));
     m_nextSession->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_report->setIconName(QStringLiteral("trends"));
+    m_report->setAccessibleName(tr("Progress report, Ctrl+Shift+P"));
+    m_report->setToolTip(m_report->accessibleName());
     m_card->setIconName(QStringLiteral("print"));
     m_record->setKind(common::ButtonKind::Primary);
     m_record->setKeyText(QStringLiteral("R"));
     m_header->addLead(m_initials);
     m_header->addTool(m_nextSession);
+    m_header->addTool(m_report);
     m_header->addTool(m_card);
     m_header->addTool(m_record);
+    connect(m_report, &QPushButton::clicked, this, &ClientPage::askForReport);
     connect(m_card, &QPushButton::clicked, this, &ClientPage::print);
     connect(m_record, &QPushButton::clicked, this, &ClientPage::record);
 }
@@ -154,6 +160,7 @@ void ClientPage::makeActions()
     m_holdAction = addPageAction(tr("Hold here"), Qt::Key_H, [this] { m_decisions->hold(); });
     m_swapAction = addPageAction(tr("Swap the exercise"), Qt::Key_S, [this] { m_decisions->swap(); });
     m_releaseAction = addPageAction(tr("Release the lift"), Qt::Key_L, [this] { m_decisions->release(); });
+    m_reportAction = addPageAction(tr("Progress report"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, [this] { askForReport(); });
     addPageAction(tr("Profile, health, screen and plan"), Qt::Key_I, [this] { goToStep(QStringLiteral("profile")); });
     for (int tab = 0; tab < m_tabs->count(); ++tab) {
         addPageAction(m_tabs->tabText(tab), QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + tab)), [this, tab] {
@@ -282,6 +289,8 @@ void ClientPage::readActions()
     m_recordAction->setEnabled(isOpen);
     m_record->setEnabled(isOpen);
     m_card->setEnabled(isOpen);
+    m_report->setEnabled(m_case != nullptr);
+    m_reportAction->setEnabled(m_case != nullptr);
     m_changeAction->setEnabled(isBoard && m_decisions->canChange());
     m_holdAction->setEnabled(isBoard && m_decisions->canHold());
     m_swapAction->setEnabled(isBoard && m_decisions->canSwap());
@@ -313,6 +322,13 @@ void ClientPage::print()
 {
     if (canPrint()) {
         Q_EMIT cardAsked(m_client);
+    }
+}
+
+void ClientPage::askForReport()
+{
+    if (m_case) {
+        Q_EMIT reportAsked(m_client);
     }
 }
 

@@ -72,6 +72,8 @@ public:
 Q_SIGNALS:
     /// A session card of this client is wanted.
     void cardAsked(base::ClientId client);
+    /// A progress report of this client is wanted.
+    void reportAsked(base::ClientId client);
 
 private:
     enum class Tab { Board, Sessions, Health };
@@ -87,6 +89,7 @@ private:
     void readActions();
 
     void record();
+    void askForReport();
     void goToStep(const QString& step);
 
     ClientPageServices m_services;
@@ -97,6 +100,7 @@ private:
     common::PageHeader* m_header;
     Painted* m_initials;
     QLabel* m_nextSession;
+    common::ActionButton* m_report;
     common::ActionButton* m_card;
     common::ActionButton* m_record;
     QTabBar* m_tabs;
@@ -113,6 +117,7 @@ private:
     QAction* m_swapAction = nullptr;
     QAction* m_releaseAction = nullptr;
     QAction* m_recordAction = nullptr;
+    QAction* m_reportAction = nullptr;
 };
 
 }  // namespace chalk::ui::board

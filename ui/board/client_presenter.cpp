@@ -3,7 +3,6 @@
 #include "core/store/client_forms.h"
 #include "core/store/history_reader.h"
 #include "core/store/session_reader.h"
-#include "core/store/studio_reader.h"
 
 #include <algorithm>
 
@@ -11,8 +10,6 @@ namespace chalk::ui::board {
 
 namespace {
 
-using exchange::StudioEquipment;
-using lifts::EquipmentKind;
 using store::Result;
 
 /// The name of an exercise that the catalogue does not know, from its key: `back_squat` is `Back squat`.
@@ -44,56 +41,6 @@ lifts::Exercise exerciseOf(const lifts::Catalogue& catalogue, const store::Cache
     exercise.measure = kit.measure;
     exercise.bodyShare = kit.bodyShare;
     return exercise;
-}
-
-/// A pair is two of the single ones, so whoever has one kind can do with the other.
-EquipmentKind singleOf(EquipmentKind kind)
-{
-    switch (kind) {
-    case EquipmentKind::DumbbellPair:
-        return EquipmentKind::Dumbbell;
-    case EquipmentKind::KettlebellPair:
-        return EquipmentKind::Kettlebell;
-    case EquipmentKind::None:
-    case EquipmentKind::Barbell:
-    case EquipmentKind::TrapBar:
-    case EquipmentKind::Dumbbell:
-    case EquipmentKind::Kettlebell:
-    case EquipmentKind::Bag:
-    case EquipmentKind::Stack:
-    case EquipmentKind::AddedToBody:
-        break;
-    }
-    return kind;
-}
-
-std::vector<EquipmentKind> kindsOf(const std::vector<StudioEquipment>& equipment)
-{
-    std::vector<EquipmentKind> kinds;
-    for (const StudioEquipment& one : equipment) {
-        kinds.push_back(one.kind);
-        if (one.kind == EquipmentKind::Dumbbell) {
-            kinds.push_back(EquipmentKind::DumbbellPair);
-        } else if (one.kind == EquipmentKind::Kettlebell) {
-            kinds.push_back(EquipmentKind::KettlebellPair);
-        }
-    }
-    return kinds;
-}
-
-/// The body alone: one load, nothing added.
-lifts::Equipment nothing()
-{
-    return lifts::BodyAdded{{base::Load()}};
-}
-
-std::vector<lifts::CautionTag> tagsOf(const std::vector<clients::Caution>& cautions)
-{
-    std::vector<lifts::CautionTag> tags;
-    for (const clients::Caution& caution : cautions) {
-        tags.insert(tags.end(), caution.tags.begin(), caution.tags.end());
-    }
-    return tags;
 }
 
 }  // namespace
@@ -177,45 +124,9 @@ Result<LiftCase> ClientPresenter::readLift(const store::ClientLift& one, base::D
     return lift;
 }
 
-Result<std::vector<SwapOffer>> ClientPresenter::swapOffers(const LiftCase& lift, const ClientCase& client)
+Result<std::vector<decisions::SwapOffer>> ClientPresenter::swapOffers(const LiftCase& lift, const ClientCase& client)
 {
-    const auto equipment = store::StudioReader(m_database).equipment();
-    if (!equipment) {
-        return tl::make_unexpected(equipment.error());
-    }
-    std::vector<StudioEquipment> usable = *equipment;
-    std::erase_if(usable, [&lift](const StudioEquipment& one) { return one.unit != lift.machine.setup().unit; });
-    lifts::Exercise now = lift.exercise;
-    now.pattern = lift.pattern;
-    std::vector<SwapOffer> offers;
-    for (const lifts::Exercise* exercise : m_catalogue.alternativesTo(now, kindsOf(usable), tagsOf(client.cautions))) {
-        if (exercise->equipment == EquipmentKind::None) {
-            offers.push_back({exercise, {}, nothing()});
-        }
-        for (const StudioEquipment& one : usable) {
-            if (singleOf(one.kind) == singleOf(exercise->equipment)) {
-                offers.push_back({exercise, one.name, one.equipment});
-            }
-        }
-    }
-    // The same difficulty order, but what is done with the lift's own equipment stands before other equipment.
-    std::stable_sort(offers.begin(), offers.end(), [&lift](const SwapOffer& a, const SwapOffer& b) {
-        const auto& own = lift.machine.kit().equipment;
-        return (a.equipment == own) > (b.equipment == own);
-    });
-    return offers;
-}
-
-progression::Swap ClientPresenter::swapOf(const SwapOffer& offer, std::optional<base::Load> startLoad)
-{
-    progression::Swap swap;
-    swap.equipment = offer.equipment;
-    swap.startLoad = startLoad;
-    swap.bodyShare = offer.exercise->bodyShare;
-    swap.measure = offer.exercise->measure;
-    swap.exerciseKey = offer.exercise->key;
-    swap.pieces = offer.exercise->pieces;
-    return swap;
+    return decisions::swapOffers(m_database, m_catalogue, decisions::swappedLiftOf(lift.machine, lift.exercise, lift.pattern), client.cautions);
 }
 
 Result<store::ActOutcome> ClientPresenter::write(const LiftCase& lift, base::ClientId client, base::Date today, progression::EventBody body)

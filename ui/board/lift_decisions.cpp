@@ -8,9 +8,9 @@
 #include "ui/board/client_words.h"
 #include "ui/board/lift_inspector.h"
 #include "ui/board/note_editor.h"
-#include "ui/board/swap_editor.h"
 #include "ui/common/act_history.h"
 #include "ui/common/formats.h"
+#include "ui/decisions/swap_editor.h"
 
 namespace chalk::ui::board {
 
@@ -22,7 +22,7 @@ QString liftName(const LiftCase& lift)
 }
 
 /// Writes an event for a lift. Where that fails the editor says why, and nothing is answered.
-std::optional<base::ActId> writeOr(CoachEditor& editor, ClientPresenter& presenter, const LiftCase& lift, const ClientCase& client,
+std::optional<base::ActId> writeOr(decisions::CoachEditor& editor, ClientPresenter& presenter, const LiftCase& lift, const ClientCase& client,
                                    progression::EventBody body)
 {
     const auto outcome = presenter.write(lift, client.client.id, client.today, std::move(body));
@@ -66,9 +66,9 @@ bool LiftDecisions::canRelease() const
     return lift() != nullptr && lift()->next.kind == progression::PrescriptionKind::Hold;
 }
 
-void LiftDecisions::edit(CoachEditor* editor)
+void LiftDecisions::edit(decisions::CoachEditor* editor)
 {
-    connect(editor, &CoachEditor::cancelled, &m_board, &BoardTab::endEditing);
+    connect(editor, &decisions::CoachEditor::cancelled, &m_board, &BoardTab::endEditing);
     m_board.inspector()->openEditor(editor);
     editor->firstField()->setFocus(Qt::OtherFocusReason);
 }
@@ -86,7 +86,7 @@ void LiftDecisions::change()
         return;
     }
     auto* editor = new ChangeEditor(m_look, *lift());
-    connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
+    connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = *lift()] {
         const auto event = editor->event();
         if (!event) {
             return;
@@ -110,7 +110,7 @@ void LiftDecisions::hold()
                                   tr("The next session stays at %1, %2. What it does then decides again.")
                                       .arg(loadTextOf(held, held.next.load), setsTextOf(held, held.next)),
                                   tr("Reason, a few words"), tr("Hold here"));
-    connect(editor, &CoachEditor::accepted, this, [this, editor, before = held] {
+    connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = held] {
         const auto set = keepingSetOf(before.machine, before.next, editor->note().toStdString());
         if (const auto act = writeOr(*editor, m_presenter, before, *m_client, set)) {
             finish(*act, heldWords(before, *m_client));
@@ -128,7 +128,7 @@ void LiftDecisions::release()
                              ? tr("It comes back by way of Control, without load, and then a step lighter.")
                              : tr("It stays on its rung.");
     auto* editor = new NoteEditor(m_look, tr("Release %1").arg(liftName(*lift())), then, tr("Note, what makes it safe"), tr("Release"));
-    connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
+    connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = *lift()] {
         if (const auto act = writeOr(*editor, m_presenter, before, *m_client, progression::Release{editor->note().toStdString()})) {
             finish(*act, releasedWords(before, *m_client));
         }
@@ -142,11 +142,12 @@ void LiftDecisions::swap()
         return;
     }
     const auto offers = m_presenter.swapOffers(*lift(), *m_client);
-    auto* editor = new SwapEditor(m_look, *lift(), offers.value_or(std::vector<SwapOffer>()));
+    auto* editor = new decisions::SwapEditor(m_look, decisions::swappedLiftOf(lift()->machine, lift()->exercise, lift()->pattern),
+                                             offers.value_or(std::vector<decisions::SwapOffer>()));
     if (!offers) {
         editor->setFault(offers.error().message);
     }
-    connect(editor, &CoachEditor::accepted, this, [this, editor, before = *lift()] {
+    connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = *lift()] {
         const QString name = editor->chosenName();
         const auto event = editor->event();
         if (!event) {

@@ -10,11 +10,14 @@ class ActHistory;
 class Look;
 }  // namespace chalk::ui::common
 
+namespace chalk::ui::decisions {
+class CoachEditor;
+}
+
 namespace chalk::ui::board {
 
 class BoardTab;
 class ClientPresenter;
-class CoachEditor;
 struct ClientCase;
 struct LiftCase;
 
@@ -48,7 +51,7 @@ Q_SIGNALS:
 private:
     /// The selected lift where anything may be decided about it.
     [[nodiscard]] const LiftCase* lift() const;
-    void edit(CoachEditor* editor);
+    void edit(decisions::CoachEditor* editor);
     void finish(base::ActId act, const QString& words);
 
     const common::Look& m_look;

@@ -4,7 +4,7 @@ namespace chalk::ui::board {
 
 NoteEditor::NoteEditor(const common::Look& look, const QString& title, const QString& hint, const QString& notePrompt,
                        const QString& acceptText, QWidget* parent)
-    : CoachEditor(look, title, notePrompt, parent)
+    : decisions::CoachEditor(look, title, notePrompt, parent)
 {
     setHint(hint);
     setAcceptText(acceptText);

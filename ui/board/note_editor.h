@@ -1,11 +1,11 @@
 #pragma once
 
-#include "ui/board/coach_editor.h"
+#include "ui/decisions/coach_editor.h"
 
 namespace chalk::ui::board {
 
 /// A decision that needs nothing but words: to hold a lift here, to release it.
-class NoteEditor : public CoachEditor {
+class NoteEditor : public decisions::CoachEditor {
     Q_OBJECT
 
 public:

@@ -1,5 +1,8 @@
 #include "ui/floor/card_desk.h"
 
+#include "ui/common/formats.h"
+#include "ui/print/report_sheet.h"
+
 #include <algorithm>
 
 namespace chalk::ui::floor {
@@ -29,6 +32,12 @@ void CardDesk::showClient(base::ClientId client, QWidget* parent)
     } else {
         show({}, today, client, one.error().message, parent);
     }
+}
+
+void CardDesk::showReport(base::ClientId client, QWidget* parent)
+{
+    showClient(client, parent);
+    m_dialog->showReport();
 }
 
 void CardDesk::showSession(const FloorClient& client, QWidget* parent)
@@ -95,6 +104,22 @@ std::vector<sessions::CardContent> CardDesk::readWeek(base::Date day, base::Clie
     return std::move(week->cards);
 }
 
+std::vector<print::Sheet> CardDesk::readReport(base::ClientId client, print::PaperSize paper, bool hasInitialsOnly)
+{
+    auto report = m_services.presenter.reportOf(client, m_services.clock.today());
+    if (!report) {
+        m_dialog->sayFailure(report.error().message);
+        return {};
+    }
+    if (!report->hasRecords()) {
+        return {};
+    }
+    if (hasInitialsOnly) {
+        report->clientName = clients::dottedInitialsOf(report->clientName);
+    }
+    return print::reportSheets(*report, paper);
+}
+
 void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, base::ClientId weekOf, const QString& failure, QWidget* parent)
 {
     std::vector<sessions::CardContent> cards;
@@ -115,6 +140,10 @@ void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, bas
         m_dialog->sayFailure(failure);
     }
     m_dialog->offerWeek(m_services.clock.today(), [this, day, weekOf] { return readWeek(day, weekOf); });
+    if (!weekOf.isNone() && !clients.empty()) {
+        m_dialog->offerReport(common::qstring(clients.front().client.name),
+                              [this, weekOf](print::PaperSize paper, bool hasInitialsOnly) { return readReport(weekOf, paper, hasInitialsOnly); });
+    }
     connect(m_dialog, &print::CardDialog::cardsMade, this, [this, sessions] { note(m_dialog->isWholeWeek() ? m_weekSessions : sessions); });
     m_dialog->open();
 }

@@ -28,6 +28,8 @@ public:
 
     /// The card of a client's session today, else the next one, else one that nobody booked.
     void showClient(base::ClientId client, QWidget* parent);
+    /// The client's progress report up to today, in the same dialog as the card.
+    void showReport(base::ClientId client, QWidget* parent);
     void showSession(const FloorClient& client, QWidget* parent);
     void showDay(base::Date day, QWidget* parent);
     /// The sheet of everybody in the slot of a session; of the whole day where there is no such session.
@@ -43,9 +45,10 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] std::vector<FloorClient> openClientsOf(const std::vector<RunSlot>& run, QString& failure);
-    /// `weekOf` is whose week is offered beside it; everybody's for none.
+    /// `weekOf` is whose week is offered beside it, and whose report; everybody's week and no report for none.
     void show(const std::vector<FloorClient>& clients, base::Date day, base::ClientId weekOf, const QString& failure, QWidget* parent);
     [[nodiscard]] std::vector<sessions::CardContent> readWeek(base::Date day, base::ClientId client);
+    [[nodiscard]] std::vector<print::Sheet> readReport(base::ClientId client, print::PaperSize paper, bool hasInitialsOnly);
     void note(const std::vector<sessions::Session>& sessions);
 
     CardDeskServices m_services;

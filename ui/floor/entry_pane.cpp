@@ -68,7 +68,7 @@ void EntryPane::showDesk(const FloorDesk& desk)
     }
     m_field->setFault(reading.faultBegin, reading.state == EntryState::Fault ? reading.faultLength : 0);
     const progression::Policy& policy = lift.machine.setup().policy;
-    m_sheet->setRehearsal(lift.exercise.pattern, lift.rehearsal, policy.pauseMs, policy.controlReps.value());
+    m_sheet->setRehearsal(lift.points, lift.rehearsal, policy.pauseMs, policy.controlReps.value());
     m_chips->setChips(reading.chips);
     m_next->setMessage(desk.message());
 }

@@ -100,7 +100,7 @@ void addPreview(EntryReading& reading, const FloorClient& client, const FloorLif
 EntryReading readRehearsal(const FloorClient& client, const FloorLift& lift)
 {
     const bool areAllAsked = lift.due.stage == progression::Stage::Pattern;
-    if (const auto fault = faultOf(lift.rehearsal, lift.exercise.pattern, areAllAsked)) {
+    if (const auto fault = faultOf(lift.rehearsal, lift.points, areAllAsked)) {
         const bool isWaiting = fault->place == RehearsalPlace::Point;
         EntryReading reading = withMessage(isWaiting ? EntryState::Waiting : EntryState::Fault,
                                            {isWaiting ? Signal::Muted : Signal::Warn, isWaiting ? QStringLiteral("right") : QStringLiteral("warning"),
@@ -113,7 +113,7 @@ EntryReading readRehearsal(const FloorClient& client, const FloorLift& lift)
                                                  readingText("Judge the movement, or time a pause.")});
     }
     EntryReading reading;
-    reading.body = rehearsalOf(lift.rehearsal, lift.exercise.pattern, lift.machine.setup().policy);
+    reading.body = rehearsalOf(lift.rehearsal, lift.points, lift.machine.setup().policy);
     addPreview(reading, client, lift);
     return reading;
 }

@@ -6,12 +6,14 @@
 #include "core/sessions/entry_line.h"
 #include "core/sessions/session.h"
 #include "core/sessions/session_report.h"
+#include "core/sessions/skip_reason.h"
 #include "ui/floor/rehearsal_draft.h"
 
 #include <QString>
 #include <QStringList>
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace chalk::ui::floor {
@@ -26,10 +28,11 @@ struct FloorLift {
     std::vector<progression::Event> later = {};  ///< what was recorded after this session
     QString line = {};                           ///< as typed and not saved yet
     RehearsalDraft rehearsal = {};               ///< as judged and not saved yet
+    RehearsalPoints points = {};                 ///< that a rehearsal of it is judged by
     base::EventId saved = {};                    ///< the entry of this session; none before it is saved
     std::optional<progression::EventBody> savedBody = {};
     bool isSkipped = false;                      ///< left out of this session
-    QString skipWhy = {};                        ///< the reason for it; may be empty
+    std::string skipWhy = {};                    ///< the key of a SkipReason, own words or empty
 
     [[nodiscard]] sessions::EntryPlan plan() const { return {due, machine.kit().measure, machine.setup().policy}; }
     [[nodiscard]] bool isDone() const { return !saved.isNone() || isSkipped; }

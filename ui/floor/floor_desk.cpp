@@ -41,7 +41,7 @@ void fillFromSaved(FloorLift& lift)
     if (const auto* exposure = std::get_if<Exposure>(&*lift.savedBody)) {
         lift.line = lineOf(*exposure, lift);
     } else if (const auto* rehearsal = std::get_if<Rehearsal>(&*lift.savedBody)) {
-        lift.rehearsal = draftOf(*rehearsal, lift.exercise.pattern);
+        lift.rehearsal = draftOf(*rehearsal, lift.points);
     }
 }
 
@@ -62,6 +62,7 @@ void FloorDesk::read()
 {
     const base::SessionId session = client() == nullptr ? base::SessionId() : client()->session.id;
     const base::LiftId chosen = lift() == nullptr ? base::LiftId() : lift()->id;
+    m_runRefusal.clear();
     auto run = m_presenter.run(m_day);
     m_failure = run ? QString() : run.error().message;
     m_run = run ? *std::move(run) : std::vector<RunSlot>();

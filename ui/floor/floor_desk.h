@@ -67,8 +67,14 @@ public:
     SaveState save();
     /// Says something once of a session of the day. What is wrong is a message.
     SaveState saveReport(base::SessionId session, const sessions::SessionReport& report);
-    /// Leaves the lift out of this session, with a reason that may be empty, and goes to the next one; or takes it in again. What is saved stays.
-    void skip(const QString& why = {});
+    /// Leaves the lift out of this session, with a reason (the key of a SkipReason, own words or empty), and goes to the next one; or takes it in again. What is saved stays.
+    void skip(const std::string& why = {});
+    /// Whether another exercise can take the place of the lift's. Where it is recorded already, or later
+    /// records build on it, none can, and message() says so.
+    bool checkSwap();
+    /// Swaps the lift's exercise for the one called `name`: what is typed for it is forgotten, and a lift that was left out is taken in
+    /// again. Answers why it was refused; empty where it was done.
+    QString swap(const progression::Swap& swap, const QString& name);
     /// Moves the lift among those of the session, for today.
     void shiftLift(int by);
     /// Takes back what is saved for the lift. The first call asks, and message() says what it changes; the second does it.
@@ -77,6 +83,8 @@ public:
     bool setState(const sessions::Session& session, sessions::SessionState state);
     /// Books a session of this day and chooses it.
     bool book(const sessions::Session& session);
+    /// Says why something about the run could not be done.
+    void refuseRun(const QString& why) { m_runRefusal = why; }
     [[nodiscard]] const QString& runRefusal() const { return m_runRefusal; }
     /// Takes another lift of the client into the session and chooses it.
     void addLift(base::LiftId lift);

@@ -103,19 +103,59 @@ bool FloorDesk::keepLifts()
     return kept.has_value();
 }
 
-void FloorDesk::skip(const QString& why)
+void FloorDesk::skip(const std::string& why)
 {
     FloorLift* shown = editedLift();
     if (shown == nullptr || !shown->saved.isNone()) {
         return;
     }
     shown->isSkipped = !shown->isSkipped;
-    shown->skipWhy = shown->isSkipped ? why : QString();
+    shown->skipWhy = shown->isSkipped ? why : std::string();
     shown->line.clear();
     keepDraft();
     if (keepLifts() && shown->isSkipped) {
         moveToOpenLift();
     }
+}
+
+bool FloorDesk::checkSwap()
+{
+    if (lift() == nullptr) {
+        return false;
+    }
+    forgetMessages();
+    const QString what = common::qstring(lift()->exercise.name);
+    if (!lift()->saved.isNone()) {
+        refuse(actText("%1 is recorded already. Delete the record first, then swap the exercise.").arg(what));
+    } else if (!lift()->later.empty()) {
+        refuse(actText("%1 goes on after this day. Swap it today or on the client’s board.").arg(what));
+    }
+    return m_refusal.isEmpty();
+}
+
+QString FloorDesk::swap(const progression::Swap& swap, const QString& name)
+{
+    FloorLift* shown = editedLift();
+    if (shown == nullptr) {
+        return actText("No lift is chosen.");
+    }
+    const auto outcome = m_presenter.swap(*client(), *shown, swap);
+    if (!outcome) {
+        return outcome.error().message;
+    }
+    m_acts.add(outcome->act, actText("%1 swapped for %2 for %3").arg(common::qstring(shown->exercise.name), name, client()->firstName()));
+    m_drafts.erase(keyOf(*shown));
+    bool isKept = true;
+    if (shown->isSkipped) {
+        shown->isSkipped = false;
+        shown->skipWhy.clear();
+        isKept = keepLifts();
+    }
+    const QString refusal = m_refusal;
+    read();
+    forgetMessages();
+    m_refusal = isKept ? QString() : refusal;
+    return {};
 }
 
 void FloorDesk::shiftLift(int by)

@@ -23,7 +23,9 @@
 #include <QLabel>
 #include <QListView>
 #include <QMenu>
+#include <QResizeEvent>
 #include <QSignalBlocker>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -87,23 +89,35 @@ void FloorPage::showDesk(bool isFocusMoved)
     m_trouble->setVisible(!isRead || !m_desk.runRefusal().isEmpty());
     m_trouble->setMessage({common::Signal::Pain, QStringLiteral("warning"), isRead ? tr("Not changed.") : tr("The run could not be read."),
                            isRead ? m_desk.runRefusal() : m_desk.failure()});
-    const bool isFocusLost = !hasEntry() && m_recording->isAncestorOf(focusWidget());
+    const QWidget* focused = focusWidget();
+    const bool isFocusLost = !hasEntry() && (m_recording->isAncestorOf(focused) || m_foot->isAncestorOf(focused));
     m_recording->setVisible(hasEntry());
+    m_foot->setVisible(hasEntry());
+    m_reportBox->setVisible(m_desk.client() != nullptr);
     m_empty->setVisible(!hasEntry());
     if (hasEntry()) {
         m_entry->showDesk(m_desk);
         showRows();
-        m_report->setReport(m_desk.client()->session.id, m_desk.client()->report, m_desk.client()->isHealthKept);
     } else {
         showEmpty();
     }
+    if (const FloorClient* client = m_desk.client()) {
+        m_report->setReport(client->session.id, client->report, client->isHealthKept);
+    }
     showCard();
-    if (isFocusMoved && hasEntry()) {
-        m_entry->focusEntry();
-    } else if (isFocusMoved || isFocusLost) {
-        m_emptyAction->setFocus(Qt::OtherFocusReason);
+    if (isFocusMoved || isFocusLost) {
+        focusWork();
     }
     Q_EMIT pageChanged();
+}
+
+void FloorPage::focusWork()
+{
+    if (hasEntry()) {
+        m_entry->focusEntry();
+    } else {
+        m_emptyAction->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 void FloorPage::showRun()
@@ -148,6 +162,7 @@ void FloorPage::showRows()
     const FloorLift& lift = *m_desk.lift();
     m_skip->setText(lift.isSkipped ? tr("Take it in again") : tr("Skip lift"));
     m_skip->setVisible(lift.saved.isNone());
+    m_swap->setVisible(lift.saved.isNone());
     m_delete->setVisible(!lift.saved.isNone());
     m_add->setEnabled(!m_desk.client()->others.empty());
 }
@@ -272,6 +287,12 @@ void FloorPage::moveSlot(int by)
 
 bool FloorPage::eventFilter(QObject* watched, QEvent* event)
 {
+    if (watched == m_runList->viewport() && event->type() == QEvent::Resize) {
+        const auto* resize = static_cast<QResizeEvent*>(event);
+        if (resize->size().width() != resize->oldSize().width()) {
+            QTimer::singleShot(0, m_runList, &QListView::doItemsLayout);  // its rows are as high as their width makes them
+        }
+    }
     // In the run Up and Down move through the run, though elsewhere on the page they go to another lift.
     if (watched == m_runList && event->type() == QEvent::ShortcutOverride) {
         const auto* key = static_cast<QKeyEvent*>(event);
@@ -281,44 +302,6 @@ bool FloorPage::eventFilter(QObject* watched, QEvent* event)
         }
     }
     return Page::eventFilter(watched, event);
-}
-
-void FloorPage::skipLift()
-{
-    if (!hasEntry()) {
-        return;
-    }
-    if (m_desk.lift()->isSkipped) {
-        m_desk.skip();
-        m_cardOf = {};
-        showDesk(true);
-    } else if (m_desk.lift()->saved.isNone()) {
-        offerReasons();
-    }
-}
-
-void FloorPage::offerReasons()
-{
-    QMenu menu(this);
-    for (const QString& reason : {tr("&No time"), tr("&Equipment taken"), tr("&Client’s wish"), tr("&Pain or discomfort"), tr("&Another reason")}) {
-        menu.addAction(reason, this, [this, reason] {
-            m_desk.skip(QString(reason).remove(QLatin1Char('&')).toLower());
-            m_cardOf = {};
-            showDesk(true);
-        });
-    }
-    menu.setDefaultAction(menu.actions().front());
-    menu.setActiveAction(menu.actions().front());
-    menu.exec(m_skip->mapToGlobal(QPoint(0, -menu.sizeHint().height())));
-}
-
-void FloorPage::shiftLift(int by)
-{
-    if (hasEntry()) {
-        m_desk.shiftLift(by);
-        m_cardOf = {};
-        showDesk(true);
-    }
 }
 
 void FloorPage::typeField(LiftField field, int set, const QString& text)
@@ -334,23 +317,12 @@ void FloorPage::typeField(LiftField field, int set, const QString& text)
     }
 }
 
-void FloorPage::deleteRecord()
-{
-    if (!hasEntry()) {
-        return;
-    }
-    const SaveState state = m_desk.takeBack();
-    if (state == SaveState::Saved) {
-        m_cardOf = {};
-        Q_EMIT studioChanged();
-    }
-    showDesk(state == SaveState::Saved);
-}
-
 void FloorPage::addSession()
 {
     const auto choices = m_services.presenter.bookingChoices(m_desk.day());
     if (!choices) {
+        m_desk.refuseRun(tr("Who can be booked could not be read: %1").arg(choices.error().message));
+        showDesk(false);
         return;
     }
     constexpr int kMidMorning = 10 * 60;
@@ -379,22 +351,6 @@ void FloorPage::offerStates(int slot, const QPoint& at)
                         showDesk(false);
                     });
     menu.exec(at);
-}
-
-void FloorPage::offerLifts()
-{
-    if (!hasEntry()) {
-        return;
-    }
-    QMenu menu(this);
-    for (const FloorLift& one : m_desk.client()->others) {
-        menu.addAction(common::qstring(one.exercise.name), this, [this, id = one.id] {
-            m_desk.addLift(id);
-            m_cardOf = {};
-            showDesk(true);
-        });
-    }
-    menu.exec(m_add->mapToGlobal(QPoint(0, -menu.sizeHint().height())));
 }
 
 std::vector<shell::KeyHint> FloorPage::keyHints() const

@@ -68,17 +68,30 @@ Q_SIGNALS:
     void cardAsked(const chalk::ui::floor::FloorClient& client);
     /// All cards of a day are wanted.
     void dayCardsAsked(base::Date day);
+    /// A rest ended while the page is not on show: to be said elsewhere, in these words.
+    void restEnded(const QString& words);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    /// What can be done about the lift on show.
+    struct LiftActions {
+        QAction* skip = nullptr;
+        QAction* swap = nullptr;
+        QAction* earlier = nullptr;
+        QAction* later = nullptr;
+        QAction* remove = nullptr;
+    };
+
     void build();
     void buildHeader();
     void buildRun();
     void buildRecording();
-    QWidget* buildFoot();
+    QWidget* buildFoot(QWidget* parent);
+    /// To the line of the lift, or to what can be done where there is none.
+    void focusWork();
     void buildActions();
     QAction* addPageAction(const QString& text, const QKeySequence& keys, std::function<void()> act);
     void buildRests();
@@ -105,7 +118,13 @@ private:
     void skipLift();
     /// Offers the reasons for leaving a lift out.
     void offerReasons();
+    /// Leaves the lift out; for another reason own words are asked for.
+    void skipFor(sessions::SkipReason reason);
     void shiftLift(int by);
+    /// Lets another exercise take the place of the lift's.
+    void swapLift();
+    /// What can be done about the lift of a row, at a place of the screen.
+    void offerLiftMenu(int row, const QPoint& at);
     void buildTable();
     void typeField(LiftField field, int set, const QString& text);
     /// Deletes what is saved for the lift, after saying what that changes.
@@ -141,13 +160,16 @@ private:
     EntryPane* m_entry = nullptr;
     LiftRowsModel* m_rows = nullptr;
     LiftTable* m_table = nullptr;
+    QWidget* m_reportBox = nullptr;
     ReportStrip* m_report = nullptr;
+    QWidget* m_foot = nullptr;
     common::Banner* m_trouble = nullptr;
     common::EmptyState* m_empty = nullptr;
     common::ActionButton* m_emptyAction = nullptr;
     common::ActionButton* m_today = nullptr;
     common::ActionButton* m_states = nullptr;
     common::ActionButton* m_skip = nullptr;
+    common::ActionButton* m_swap = nullptr;
     common::ActionButton* m_delete = nullptr;
     common::ActionButton* m_add = nullptr;
     common::ActionButton* m_next = nullptr;
@@ -157,6 +179,7 @@ private:
     RestTimerStrip* m_strip = nullptr;
     RestTimerStrip* m_wall = nullptr;
     QStackedLayout* m_stack = nullptr;
+    LiftActions m_liftActions;
     QList<QAction*> m_workActions;  ///< of the floor, which rest while the wall is shown
 };
 

@@ -96,6 +96,10 @@ void FloorPage::build()
     m_emptyAction = m_empty->addButton(QString());
     connect(m_emptyAction, &QPushButton::clicked, this, &FloorPage::emptyAction);
     middle->body()->addWidget(m_empty, 1);
+    buildReport(middle);
+    middle->body()->addWidget(m_reportBox);
+    m_foot = buildFoot(middle);
+    middle->body()->addWidget(m_foot);
     m_card = new CardPane(m_services.look, this);
     m_card->setFixedWidth(kCardWidth);
     connect(m_card, &CardPane::printAsked, this, &FloorPage::print);
@@ -133,6 +137,7 @@ void FloorPage::buildRun()
     m_runList->setModel(m_runModel);
     m_runList->setMouseTracking(true);
     m_runList->installEventFilter(this);
+    m_runList->viewport()->installEventFilter(this);
     m_runList->setItemDelegate(new RunDelegate(m_services.look, *m_runModel, m_runList));
     m_runPanel->body()->addWidget(m_runList, 1);
     m_runPanel->body()->addWidget(floorRule(m_runPanel));
@@ -200,11 +205,6 @@ void FloorPage::buildRecording()
     scroll->setFrameShape(QFrame::NoFrame);
     common::holdColumn(*scroll, work);
     column->addWidget(scroll, 1);
-    column->addWidget(floorRule(m_recording));
-    buildReport(m_recording);
-    column->addWidget(m_report);
-    column->addWidget(floorRule(m_recording));
-    column->addWidget(buildFoot());
 }
 
 void FloorPage::buildTable()
@@ -221,6 +221,10 @@ void FloorPage::buildTable()
         m_justSaved = {};
         showDesk(true);
     });
+    m_table->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_table, &LiftTable::customContextMenuRequested, this, [this](const QPoint& at) {
+        offerLiftMenu(m_table->indexAt(at).row(), m_table->viewport()->mapToGlobal(at));
+    });
     connect(m_table, &LiftTable::fieldTyped, this, &FloorPage::typeField);
     connect(m_table, &LiftTable::lineAsked, this, [this] { showDesk(true); });
     m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
@@ -228,8 +232,14 @@ void FloorPage::buildTable()
 
 void FloorPage::buildReport(QWidget* parent)
 {
-    m_report = new ReportStrip(m_services.look, parent);
-    connect(m_report, &ReportStrip::left, this, [this] { m_entry->focusEntry(); });
+    m_reportBox = new QWidget(parent);
+    auto* column = new QVBoxLayout(m_reportBox);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_report = new ReportStrip(m_services.look, m_reportBox);
+    column->addWidget(floorRule(m_reportBox));
+    column->addWidget(m_report);
+    connect(m_report, &ReportStrip::left, this, &FloorPage::focusWork);
     connect(m_report, &ReportStrip::told, this, [this](base::SessionId session, const sessions::SessionReport& report) {
         if (m_desk.saveReport(session, report) == SaveState::Saved) {
             Q_EMIT studioChanged();
@@ -238,23 +248,33 @@ void FloorPage::buildReport(QWidget* parent)
     });
 }
 
-QWidget* FloorPage::buildFoot()
+QWidget* FloorPage::buildFoot(QWidget* parent)
 {
-    auto* foot = new QWidget(m_recording);
-    auto* row = new QHBoxLayout(foot);
+    auto* foot = new QWidget(parent);
+    auto* column = new QVBoxLayout(foot);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(floorRule(foot));
+    auto* row = new QHBoxLayout;
+    column->addLayout(row);
     row->setContentsMargins(16, 10, 16, 10);
     row->setSpacing(8);
     m_skip = new common::ActionButton(m_services.look, tr("Skip lift"), foot);
+    m_swap = new common::ActionButton(m_services.look, tr("Swap"), foot);
+    m_swap->setAccessibleName(tr("Swap the exercise, Alt+W"));
+    m_swap->setToolTip(m_swap->accessibleName());
     m_delete = new common::ActionButton(m_services.look, tr("Delete record"), foot);
     m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
     m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
     m_next->setKind(common::ButtonKind::Primary);
     m_next->setKeyText(tr("Ctrl Enter"));
     connect(m_skip, &QPushButton::clicked, this, &FloorPage::skipLift);
+    connect(m_swap, &QPushButton::clicked, this, &FloorPage::swapLift);
     connect(m_add, &QPushButton::clicked, this, &FloorPage::offerLifts);
     connect(m_next, &QPushButton::clicked, this, [this] { save(true); });
     connect(m_delete, &QPushButton::clicked, this, &FloorPage::deleteRecord);
     row->addWidget(m_skip);
+    row->addWidget(m_swap);
     row->addWidget(m_delete);
     row->addWidget(m_add);
     row->addStretch(1);
@@ -284,15 +304,16 @@ void FloorPage::buildActions()
     add(tr("Next session of the run"), Qt::ALT | Qt::Key_Down, [this] { moveSlot(1); });
     add(tr("Previous session of the run"), Qt::ALT | Qt::Key_Up, [this] { moveSlot(-1); });
     add(tr("Type in the fields of the lift"), Qt::Key_F2, [this] { m_table->editBox(); });
-    add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
-    add(tr("Do this lift earlier today"), Qt::CTRL | Qt::ALT | Qt::Key_Up, [this] { shiftLift(-1); });
-    add(tr("Do this lift later today"), Qt::CTRL | Qt::ALT | Qt::Key_Down, [this] { shiftLift(1); });
+    m_liftActions.skip = add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
+    m_liftActions.swap = add(tr("Swap the exercise of this lift"), Qt::ALT | Qt::Key_W, [this] { swapLift(); });
+    m_liftActions.earlier = add(tr("Do this lift earlier today"), Qt::CTRL | Qt::ALT | Qt::Key_Up, [this] { shiftLift(-1); });
+    m_liftActions.later = add(tr("Do this lift later today"), Qt::CTRL | Qt::ALT | Qt::Key_Down, [this] { shiftLift(1); });
     add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });
-    add(tr("Delete what is recorded for this lift"), Qt::ALT | Qt::Key_Delete, [this] { deleteRecord(); });
+    m_liftActions.remove = add(tr("Delete what is recorded for this lift"), Qt::ALT | Qt::Key_Delete, [this] { deleteRecord(); });
     add(tr("Add a session that was not planned"), Qt::ALT | Qt::Key_S, [this] { addSession(); });
     add(tr("What became of the session"), Qt::ALT | Qt::Key_M, [this] { offerStates(m_desk.slotIndex(), m_states->mapToGlobal(QPoint(0, 0))); });
     add(tr("How the session felt"), Qt::ALT | Qt::Key_E, [this] {
-        if (hasEntry()) {
+        if (m_reportBox->isVisible()) {
             m_report->takeFocus();
         }
     });

@@ -5,9 +5,7 @@
 #include "ui/floor/rest_timer_strip.h"
 
 #include <QAction>
-#include <QListView>
 #include <QStackedLayout>
-#include <QTimer>
 
 #include <algorithm>
 
@@ -23,10 +21,12 @@ void FloorPage::buildRests()
     m_stack->addWidget(m_wall);
     connect(m_strip, &RestTimerStrip::otherShapeAsked, this, [this] { showWall(true); });
     connect(m_wall, &RestTimerStrip::otherShapeAsked, this, [this] { showWall(false); });
-    connect(m_strip, &RestTimerStrip::roomChanged, this, [this] {
-        QTimer::singleShot(0, m_runList, &QListView::doItemsLayout);  // its rows depend on its width: with a scroll bar or without
-    });
     connect(m_strip, &RestTimerStrip::focusLost, this, [this] { showDesk(true); });
+    connect(m_rests, &RestWatch::ended, this, [this](const PlannedRest& rest) {
+        if (!isVisible()) {
+            Q_EMIT restEnded(tr("%1’s rest is over: %2").arg(rest.firstName, rest.lift));
+        }
+    });
     connect(m_rests, &RestWatch::changed, this, [this] {
         if (m_rests->timers().isEmpty()) {
             showWall(false);

@@ -2,9 +2,9 @@
 
 #include "core/sessions/session_lifts.h"
 #include "core/store/client_reader.h"
+#include "core/store/report_reader.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
-#include "core/store/session_writer.h"
 #include "core/store/studio_reader.h"
 #include "ui/common/formats.h"
 #include "ui/floor/session_words.h"
@@ -24,11 +24,6 @@ QString firstNameOf(const std::string& name)
     return common::qstring(name).section(QLatin1Char(' '), 0, 0);
 }
 
-bool isOff(const sessions::Session& session)
-{
-    return session.state == SessionState::CancelledInTime || session.state == SessionState::CancelledLate;
-}
-
 /// `Joaquin, Adaeze (missed)`: where one state holds for all it is said elsewhere.
 QString namesOf(const RunSlot& slot)
 {
@@ -39,6 +34,12 @@ QString namesOf(const RunSlot& slot)
         names.append(state.isEmpty() ? slot.firstNames[static_cast<qsizetype>(i)] : QStringLiteral("%1 (%2)").arg(slot.firstNames[static_cast<qsizetype>(i)], state));
     }
     return names.join(QStringLiteral(", "));
+}
+
+RehearsalPoints pointsFor(const FloorLift& lift, const screens::PatternGuide& guide)
+{
+    const auto* saved = lift.savedBody ? std::get_if<progression::Rehearsal>(&*lift.savedBody) : nullptr;
+    return saved == nullptr ? rehearsalPoints(guide) : pointsOf(*saved, guide);
 }
 
 bool isTraining(const progression::EventBody& body)
@@ -60,14 +61,12 @@ bool RunSlot::isRecorded() const
 
 bool RunSlot::isOpen() const
 {
-    return std::any_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) {
-        return session.state == SessionState::Planned || session.state == SessionState::Printed;
-    });
+    return std::any_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) { return sessions::isOpen(session.state); });
 }
 
 bool RunSlot::isCalledOff() const
 {
-    return std::all_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) { return isOff(session); });
+    return std::all_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) { return sessions::isCalledOff(session.state); });
 }
 
 bool RunSlot::isPrinted() const
@@ -75,8 +74,9 @@ bool RunSlot::isPrinted() const
     return std::none_of(sessions.begin(), sessions.end(), [](const sessions::Session& session) { return session.state == SessionState::Planned; });
 }
 
-FloorPresenter::FloorPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
-    : m_database(database), m_catalogue(catalogue), m_atUtc(std::move(atUtc))
+FloorPresenter::FloorPresenter(store::Database& database, const lifts::Catalogue& catalogue, const screens::ScreenCatalogue& screens,
+                               std::function<QString()> atUtc)
+    : m_database(database), m_catalogue(catalogue), m_screens(screens), m_atUtc(std::move(atUtc))
 {
 }
 
@@ -157,6 +157,7 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
     for (const store::ClientLift& one : file->lifts) {
         if (auto lift = floorLift(one.lift.machine, one.lift.id, session)) {
             lift->exercise.pattern = one.lift.pattern;
+            lift->points = pointsFor(*lift, m_screens.of(one.lift.pattern));
             candidates.push_back({one.lift.id, one.lift.pattern, lift->lastTrained});
             all.push_back(*std::move(lift));
         }
@@ -178,7 +179,7 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
     for (FloorLift& lift : all) {
         if (const auto place = placeOf(lift.id); place != planned->end() && place->leftOut && lift.saved.isNone()) {
             lift.isSkipped = true;
-            lift.skipWhy = QString::fromStdString(*place->leftOut);
+            lift.skipWhy = *place->leftOut;
         }
     }
     for (FloorLift& lift : all) {
@@ -196,7 +197,7 @@ store::Result<std::vector<FloorClient>> FloorPresenter::clients(const RunSlot& s
 {
     std::vector<FloorClient> clients;
     for (const sessions::Session& session : slot.sessions) {
-        if (isOff(session)) {
+        if (sessions::isCalledOff(session.state)) {
             continue;
         }
         auto one = client(session, slot.coach, today);
@@ -216,7 +217,7 @@ store::Result<FloorClient> FloorPresenter::forCard(base::ClientId id, base::Date
         return tl::make_unexpected(today ? file.error() : today.error());
     }
     for (const store::NamedSession& one : *today) {
-        if (one.session.client == id && !isOff(one.session)) {
+        if (one.session.client == id && !sessions::isCalledOff(one.session.state)) {
             return client(one.session, common::qstring(one.coachName), day);
         }
     }
@@ -265,73 +266,6 @@ store::Result<store::CardsRead> FloorPresenter::weekCards(base::Date day, base::
     return store::CardReader(m_database, m_catalogue).read({day - day.weekday(), kDaysOfWeek, true, {}, client});
 }
 
-store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body, const QString& remark)
-{
-    std::optional<sessions::SessionReport> report;
-    if (!remark.isEmpty()) {
-        const auto whole = withRemark(client.session.id, lift, remark);
-        if (!whole) {
-            return tl::make_unexpected(whole.error());
-        }
-        report = *whole;
-    }
-    store::RecordWriter writer(m_database, m_atUtc);
-    const progression::Event event{client.session.date, body};
-    return lift.saved.isNone() ? writer.record(client.client.id, client.session.id, {{lift.id, event}}, report) : writer.correct(lift.saved, event, report);
-}
-
-store::Result<sessions::SessionReport> FloorPresenter::withRemark(base::SessionId session, const FloorLift& lift, const QString& remark)
-{
-    auto report = store::SessionReader(m_database).report(session);
-    if (report) {
-        sessions::addToNote(*report, lift.exercise.name + ": " + remark.toStdString());
-    }
-    return report;
-}
-
-store::Result<store::ActOutcome> FloorPresenter::addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark)
-{
-    const auto report = withRemark(client.session.id, lift, remark);
-    return report ? saveReport(client.session.id, *report) : tl::make_unexpected(report.error());
-}
-
-store::Result<store::ActOutcome> FloorPresenter::saveReport(base::SessionId session, const sessions::SessionReport& report)
-{
-    return store::RecordWriter(m_database, m_atUtc).saveReport(session, report);
-}
-
-store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(const std::vector<sessions::Session>& sessions)
-{
-    std::vector<base::SessionId> planned;
-    for (const sessions::Session& session : sessions) {
-        if (!session.id.isNone() && session.state == SessionState::Planned) {
-            planned.push_back(session.id);
-        }
-    }
-    if (planned.empty()) {
-        return std::optional<store::ActOutcome>();
-    }
-    auto outcome = store::RecordWriter(m_database, m_atUtc).setSessionStates(planned, SessionState::Printed);
-    if (!outcome) {
-        return tl::make_unexpected(outcome.error());
-    }
-    return std::optional(*std::move(outcome));
-}
-
-store::Result<void> FloorPresenter::keepLifts(const FloorClient& client)
-{
-    std::vector<sessions::SessionLift> lifts;
-    for (const FloorLift& one : client.lifts) {
-        lifts.push_back({one.id, one.isSkipped ? std::optional(one.skipWhy.toStdString()) : std::nullopt});
-    }
-    return store::SessionWriter(m_database, m_atUtc).setLifts(client.session.id, lifts);
-}
-
-store::Result<store::ActOutcome> FloorPresenter::setState(const sessions::Session& session, SessionState state)
-{
-    return store::RecordWriter(m_database, m_atUtc).setSessionState(session.id, state);
-}
-
 store::Result<BookingChoices> FloorPresenter::bookingChoices(base::Date day)
 {
     const auto roster = store::RosterReader(m_database).read(day);
@@ -347,19 +281,15 @@ store::Result<BookingChoices> FloorPresenter::bookingChoices(base::Date day)
     return choices;
 }
 
-store::Result<store::ActOutcome> FloorPresenter::book(const sessions::Session& session)
+store::Result<checkin::ProgressReport> FloorPresenter::reportOf(base::ClientId client, base::Date to)
 {
-    return store::SessionWriter(m_database, m_atUtc).book(session);
+    return store::ReportReader(m_database, m_catalogue).read(client, to);
 }
 
-store::Result<store::ActOutcome> FloorPresenter::withdraw(const sessions::Session& session)
+store::Result<std::vector<decisions::SwapOffer>> FloorPresenter::swapOffers(const FloorClient& client, const FloorLift& lift)
 {
-    return store::SessionWriter(m_database, m_atUtc).withdraw(session.id);
-}
-
-store::Result<store::ActOutcome> FloorPresenter::takeBack(const FloorLift& lift)
-{
-    return store::RecordWriter(m_database, m_atUtc).takeBack(lift.saved);
+    return decisions::swapOffers(m_database, m_catalogue, decisions::swappedLiftOf(lift.machine, lift.exercise, lift.exercise.pattern),
+                                 client.cautions);
 }
 
 std::optional<TakenBack> takenBackOf(const FloorLift& lift, base::Date day)

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "core/checkin/progress_report.h"
 #include "core/lifts/catalogue.h"
 #include "core/sessions/card_content.h"
 #include "core/store/card_reader.h"
 #include "core/store/client_reader.h"
 #include "core/store/history_reader.h"
 #include "core/store/record_writer.h"
+#include "ui/decisions/swap_offers.h"
 #include "ui/floor/floor_case.h"
 
 #include <functional>
@@ -15,7 +17,7 @@ namespace chalk::ui::floor {
 /// Reads a day's run and writes what is recorded. Owns nothing that it is handed.
 class FloorPresenter {
 public:
-    FloorPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc);
+    FloorPresenter(store::Database& database, const lifts::Catalogue& catalogue, const screens::ScreenCatalogue& screens, std::function<QString()> atUtc);
 
     /// The slots of a day, by time.
     [[nodiscard]] store::Result<std::vector<RunSlot>> run(base::Date day);
@@ -37,6 +39,9 @@ public:
     /// The cards of the open sessions in the week of `day`: everybody's, or one client's.
     [[nodiscard]] store::Result<store::CardsRead> weekCards(base::Date day, base::ClientId client);
 
+    /// What a client's progress report says, up to `to`.
+    [[nodiscard]] store::Result<checkin::ProgressReport> reportOf(base::ClientId client, base::Date to);
+
     /// Saves one lift of a session, or corrects what was saved for it. A remark is added to the session's note, behind the lift's name, in the same act.
     [[nodiscard]] store::Result<store::ActOutcome> save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body,
                                                         const QString& remark = {});
@@ -46,6 +51,10 @@ public:
     [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
     /// Keeps the lifts of a session as they stand on the client: their order, and which are left out and why.
     [[nodiscard]] store::Result<void> keepLifts(const FloorClient& client);
+    /// What could take the place of a lift's exercise.
+    [[nodiscard]] store::Result<std::vector<decisions::SwapOffer>> swapOffers(const FloorClient& client, const FloorLift& lift);
+    /// Swaps a lift's exercise on the day of the session, before it is recorded there. Refused where the lift cannot take it.
+    [[nodiscard]] store::Result<store::ActOutcome> swap(const FloorClient& client, const FloorLift& lift, const progression::Swap& swap);
     /// Sets what became of a session.
     [[nodiscard]] store::Result<store::ActOutcome> setState(const sessions::Session& session, sessions::SessionState state);
     /// Who can be booked on a day, by name, and the coaches; the client's own coach first is for the caller.
@@ -64,6 +73,7 @@ private:
 
     store::Database& m_database;
     const lifts::Catalogue& m_catalogue;
+    const screens::ScreenCatalogue& m_screens;
     std::function<QString()> m_atUtc;
 };
 

@@ -3,6 +3,7 @@
 #include "ui/common/formats.h"
 #include "ui/floor/entry_lines.h"
 #include "ui/floor/entry_words.h"
+#include "ui/floor/session_words.h"
 
 #include <algorithm>
 
@@ -80,7 +81,7 @@ LiftRow liftRowOf(const FloorClient& client, const FloorLift& lift)
     row.stage = lift.due.stage;
     row.isSaved = !lift.saved.isNone();
     row.isSkipped = lift.isSkipped;
-    row.skipWhy = lift.skipWhy;
+    row.skipWhy = skipReasonText(lift.skipWhy);
     const ShownRecord shown = shownRecordOf(client, lift);
     if (!shown.body) {
         return row;

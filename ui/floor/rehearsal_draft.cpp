@@ -10,39 +10,10 @@ namespace chalk::ui::floor {
 
 namespace {
 
-using lifts::Pattern;
 using progression::Rehearsal;
 
 constexpr int kMostReps = 1000;
 constexpr int kMostPauseSeconds = 60;
-constexpr const char* kPointKeys[] = {"depth", "path", "balance", "trunk"};
-
-struct PatternPoints {
-    Pattern pattern;
-    const char* words[4];  ///< in the order of kPointKeys
-};
-
-// clang-format off
-constexpr PatternPoints kPatternPoints[] = {
-    {Pattern::Squat, {QT_TRANSLATE_NOOP("Rehearsal", "Thighs reach level"), QT_TRANSLATE_NOOP("Rehearsal", "Knees follow the toes"),
-                      QT_TRANSLATE_NOOP("Rehearsal", "Heels down, weight even"), QT_TRANSLATE_NOOP("Rehearsal", "Back keeps its shape")}},
-    {Pattern::Hinge, {QT_TRANSLATE_NOOP("Rehearsal", "Hands pass the knees"), QT_TRANSLATE_NOOP("Rehearsal", "Hips go back, shins stay upright"),
-                      QT_TRANSLATE_NOOP("Rehearsal", "Whole foot down, weight even"), QT_TRANSLATE_NOOP("Rehearsal", "Back keeps its shape")}},
-    {Pattern::HorizontalPush, {QT_TRANSLATE_NOOP("Rehearsal", "Full way down and up"), QT_TRANSLATE_NOOP("Rehearsal", "Elbows stay under the hands"),
-                               QT_TRANSLATE_NOOP("Rehearsal", "Both sides move together"), QT_TRANSLATE_NOOP("Rehearsal", "Hips and ribs in one line")}},
-    {Pattern::HorizontalPull, {QT_TRANSLATE_NOOP("Rehearsal", "Full reach, full pull"), QT_TRANSLATE_NOOP("Rehearsal", "Elbows pass close to the ribs"),
-                               QT_TRANSLATE_NOOP("Rehearsal", "Both sides move together"), QT_TRANSLATE_NOOP("Rehearsal", "Trunk stays still")}},
-    {Pattern::VerticalPush, {QT_TRANSLATE_NOOP("Rehearsal", "Arms straight overhead"), QT_TRANSLATE_NOOP("Rehearsal", "Wrists above the elbows"),
-                             QT_TRANSLATE_NOOP("Rehearsal", "Both sides move together"), QT_TRANSLATE_NOOP("Rehearsal", "Ribs stay down")}},
-    {Pattern::VerticalPull, {QT_TRANSLATE_NOOP("Rehearsal", "Full reach, chin to the hands"), QT_TRANSLATE_NOOP("Rehearsal", "Shoulders lead, elbows follow"),
-                             QT_TRANSLATE_NOOP("Rehearsal", "Both sides move together"), QT_TRANSLATE_NOOP("Rehearsal", "No swing")}},
-    {Pattern::SingleLeg, {QT_TRANSLATE_NOOP("Rehearsal", "Front thigh reaches level"), QT_TRANSLATE_NOOP("Rehearsal", "Knee follows the toes"),
-                          QT_TRANSLATE_NOOP("Rehearsal", "Stands without a sway"), QT_TRANSLATE_NOOP("Rehearsal", "Hips stay level, trunk upright")}},
-    {Pattern::CarryBrace, {QT_TRANSLATE_NOOP("Rehearsal", "Full time or way"), QT_TRANSLATE_NOOP("Rehearsal", "Shoulders level, steps even"),
-                           QT_TRANSLATE_NOOP("Rehearsal", "No lean to a side"), QT_TRANSLATE_NOOP("Rehearsal", "Breathes with a firm trunk")}},
-};
-// clang-format on
-
 QString rehearsalText(const char* text)
 {
     return QCoreApplication::translate("Rehearsal", text);
@@ -68,22 +39,41 @@ QString secondsTextOf(const std::optional<int>& pauseMs)
     return pauseMs ? QString::number(*pauseMs / 1000.0) : QString();
 }
 
+/// `heels_down` is `Heels down`.
+QString wordsOfKey(const std::string& key)
+{
+    QString words = common::qstring(key).replace(QLatin1Char('_'), QLatin1Char(' '));
+    return words.left(1).toUpper() + words.mid(1);
+}
+
 }  // namespace
 
-std::vector<RehearsalPoint> rehearsalPoints(Pattern pattern)
+RehearsalPoints rehearsalPoints(const screens::PatternGuide& guide)
 {
-    std::vector<RehearsalPoint> points;
-    for (const PatternPoints& one : kPatternPoints) {
-        for (std::size_t i = 0; one.pattern == pattern && i < std::size(kPointKeys); ++i) {
-            points.push_back({kPointKeys[i], rehearsalText(one.words[i])});
-        }
+    RehearsalPoints points;
+    for (const screens::ScreenPoint& point : guide.points) {
+        points.push_back({point.key, common::qstring(point.text)});
     }
     return points;
 }
 
-std::optional<RehearsalFault> faultOf(const RehearsalDraft& draft, Pattern pattern, bool areAllPointsAsked)
+RehearsalPoints pointsOf(const Rehearsal& rehearsal, const screens::PatternGuide& guide)
 {
-    const auto points = rehearsalPoints(pattern);
+    const auto isKnown = [&guide](const progression::Criterion& criterion) { return guide.find(criterion.key) != nullptr; };
+    if (std::all_of(rehearsal.criteria.begin(), rehearsal.criteria.end(), isKnown)) {
+        return rehearsalPoints(guide);
+    }
+    RehearsalPoints points;
+    for (const progression::Criterion& criterion : rehearsal.criteria) {
+        const screens::ScreenPoint* known = guide.find(criterion.key);
+        points.push_back({criterion.key, known != nullptr ? common::qstring(known->text) : wordsOfKey(criterion.key)});
+    }
+    points.resize(std::min(points.size(), kMostRehearsalPoints));
+    return points;
+}
+
+std::optional<RehearsalFault> faultOf(const RehearsalDraft& draft, const RehearsalPoints& points, bool areAllPointsAsked)
+{
     for (std::size_t i = 0; areAllPointsAsked && i < points.size(); ++i) {
         if (!draft.verdicts[i]) {
             return RehearsalFault{RehearsalPlace::Point, static_cast<int>(i),
@@ -106,10 +96,9 @@ std::optional<RehearsalFault> faultOf(const RehearsalDraft& draft, Pattern patte
     return std::nullopt;
 }
 
-Rehearsal rehearsalOf(const RehearsalDraft& draft, Pattern pattern, const progression::Policy& policy)
+Rehearsal rehearsalOf(const RehearsalDraft& draft, const RehearsalPoints& points, const progression::Policy& policy)
 {
     Rehearsal rehearsal;
-    const auto points = rehearsalPoints(pattern);
     for (std::size_t i = 0; i < points.size(); ++i) {
         if (draft.verdicts[i]) {
             rehearsal.criteria.push_back({points[i].key, *draft.verdicts[i]});
@@ -122,10 +111,9 @@ Rehearsal rehearsalOf(const RehearsalDraft& draft, Pattern pattern, const progre
     return rehearsal;
 }
 
-RehearsalDraft draftOf(const Rehearsal& rehearsal, Pattern pattern)
+RehearsalDraft draftOf(const Rehearsal& rehearsal, const RehearsalPoints& points)
 {
     RehearsalDraft draft;
-    const auto points = rehearsalPoints(pattern);
     for (const progression::Criterion& criterion : rehearsal.criteria) {
         const auto at = std::find_if(points.begin(), points.end(), [&criterion](const RehearsalPoint& point) { return point.key == criterion.key; });
         if (at != points.end()) {

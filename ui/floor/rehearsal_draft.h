@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/lifts/pattern.h"
 #include "core/progression/event.h"
 #include "core/progression/policy.h"
+#include "core/screens/screen_catalogue.h"
 
 #include <QString>
 
@@ -18,8 +18,15 @@ struct RehearsalPoint {
     QString words;    ///< `Thighs reach level`
 };
 
-/// The points that a pattern is judged by, in the order in which they are looked at. Common practice in the trade.
-[[nodiscard]] std::vector<RehearsalPoint> rehearsalPoints(lifts::Pattern pattern);
+using RehearsalPoints = std::vector<RehearsalPoint>;
+
+/// How many points a rehearsal is judged by at most.
+inline constexpr std::size_t kMostRehearsalPoints = screens::kPointsPerPattern;
+
+/// The points that a pattern is judged by, in the order in which they are looked at: those of its screen.
+[[nodiscard]] RehearsalPoints rehearsalPoints(const screens::PatternGuide& guide);
+/// Those that a record is corrected by: its own where it names one that is not of the pattern's screen, the first six of them at most.
+[[nodiscard]] RehearsalPoints pointsOf(const progression::Rehearsal& rehearsal, const screens::PatternGuide& guide);
 
 /// Where something is missing or wrong in a draft.
 enum class RehearsalPlace : std::uint8_t { Point, Reps, PauseTop, PauseMiddle, PauseBottom };
@@ -34,7 +41,7 @@ struct RehearsalFault {
 
 /// An unloaded trial as it is judged on the floor, point by point.
 struct RehearsalDraft {
-    std::array<std::optional<progression::Verdict>, 4> verdicts;
+    std::array<std::optional<progression::Verdict>, kMostRehearsalPoints> verdicts;
     QString reps;                   ///< as typed; empty: as planned
     std::array<QString, 3> pauses;  ///< top, middle, bottom in seconds as typed; empty: not tried
     progression::Steadiness felt = progression::Steadiness::Steady;
@@ -47,10 +54,10 @@ struct RehearsalDraft {
 
 /// The first thing that keeps the draft from being a rehearsal: a point that is not judged (in Pattern all are asked for), reps
 /// or seconds that make no sense. Nothing where it can be saved.
-[[nodiscard]] std::optional<RehearsalFault> faultOf(const RehearsalDraft& draft, lifts::Pattern pattern, bool areAllPointsAsked);
+[[nodiscard]] std::optional<RehearsalFault> faultOf(const RehearsalDraft& draft, const RehearsalPoints& points, bool areAllPointsAsked);
 /// The draft as a record. It has no fault.
-[[nodiscard]] progression::Rehearsal rehearsalOf(const RehearsalDraft& draft, lifts::Pattern pattern, const progression::Policy& policy);
+[[nodiscard]] progression::Rehearsal rehearsalOf(const RehearsalDraft& draft, const RehearsalPoints& points, const progression::Policy& policy);
 /// A record as a draft, for a correction. Points that it names otherwise are left open.
-[[nodiscard]] RehearsalDraft draftOf(const progression::Rehearsal& rehearsal, lifts::Pattern pattern);
+[[nodiscard]] RehearsalDraft draftOf(const progression::Rehearsal& rehearsal, const RehearsalPoints& points);
 
 }  // namespace chalk::ui::floor

@@ -132,11 +132,16 @@ void RehearsalSheet::buildFelt()
     watch(m_pain);
 }
 
-void RehearsalSheet::setRehearsal(lifts::Pattern pattern, const RehearsalDraft& draft, int pauseMs, int reps)
+void RehearsalSheet::setRehearsal(const RehearsalPoints& points, const RehearsalDraft& draft, int pauseMs, int reps)
 {
-    const auto points = rehearsalPoints(pattern);
     m_draft = draft;
-    for (std::size_t i = 0; i < m_points.size() && i < points.size(); ++i) {
+    for (std::size_t i = 0; i < m_points.size(); ++i) {
+        const bool isThere = i < points.size();
+        m_points[i]->setVisible(isThere);
+        m_verdicts[i]->setVisible(isThere);
+        if (!isThere) {
+            continue;
+        }
         m_points[i]->setText(QStringLiteral("%1  %2").arg(i + 1).arg(points[i].words));
         m_verdicts[i]->setAccessibleName(points[i].words);
         m_verdicts[i]->setChosen(draft.verdicts[i] ? static_cast<int>(*draft.verdicts[i]) : -1);
@@ -160,6 +165,19 @@ void RehearsalSheet::setRehearsal(lifts::Pattern pattern, const RehearsalDraft& 
 void RehearsalSheet::tell()
 {
     Q_EMIT judged(m_draft);
+}
+
+bool RehearsalSheet::isRowThere(int row) const
+{
+    return row >= 0 && row < static_cast<int>(m_rows.size()) && !m_rows[static_cast<std::size_t>(row)].front()->isHidden();
+}
+
+int RehearsalSheet::rowFrom(int row, int by) const
+{
+    do {
+        row += by;
+    } while (row >= 0 && row < static_cast<int>(m_rows.size()) && !isRowThere(row));
+    return row;
 }
 
 int RehearsalSheet::rowWithFocus() const
@@ -188,8 +206,8 @@ void RehearsalSheet::focusRow(int row)
 
 bool RehearsalSheet::moveRow(int by)
 {
-    const int to = rowWithFocus() + by;
-    if (to < 0 || to >= static_cast<int>(m_rows.size())) {
+    const int to = rowFrom(rowWithFocus(), by);
+    if (!isRowThere(to)) {
         return false;
     }
     focusRow(to);
@@ -199,7 +217,7 @@ bool RehearsalSheet::moveRow(int by)
 void RehearsalSheet::focusOpenPlace()
 {
     for (std::size_t i = 0; i < m_verdicts.size(); ++i) {
-        if (!m_draft.verdicts[i]) {
+        if (!m_draft.verdicts[i] && isRowThere(static_cast<int>(i))) {
             focusRow(static_cast<int>(i));
             return;
         }
@@ -246,7 +264,7 @@ bool RehearsalSheet::eventFilter(QObject* watched, QEvent* event)
     const int by = key->key() == Qt::Key_Up ? -1 : 1;
     const int row = rowWithFocus();
     // At the first and the last row Up and Down are left to the page, which goes to another lift.
-    const bool isInside = isUpOrDown && row + by >= 0 && row + by < static_cast<int>(m_rows.size());
+    const bool isInside = isUpOrDown && isRowThere(rowFrom(row, by));
     if (event->type() == QEvent::ShortcutOverride) {
         if (isInside) {
             event->accept();

@@ -25,8 +25,8 @@ class RehearsalSheet : public QWidget {
 public:
     explicit RehearsalSheet(const common::Look& look, QWidget* parent = nullptr);
 
-    /// Shows a draft without telling. `pauseMs` is how long a pause is held at least, `reps` how many are planned.
-    void setRehearsal(lifts::Pattern pattern, const RehearsalDraft& draft, int pauseMs, int reps);
+    /// Shows a draft without telling, with a row for each of the points. `pauseMs` is how long a pause is held at least, `reps` how many are planned.
+    void setRehearsal(const RehearsalPoints& points, const RehearsalDraft& draft, int pauseMs, int reps);
     [[nodiscard]] const RehearsalDraft& draft() const { return m_draft; }
     /// Puts the focus on the first point that is not judged, else on the pauses.
     void focusOpenPlace();
@@ -50,14 +50,17 @@ private:
     QLineEdit* addSeconds(const QString& name);
     void watch(QWidget* row);
     void tell();
+    /// Rows of points that there are not are out of sight and passed over.
+    [[nodiscard]] bool isRowThere(int row) const;
+    [[nodiscard]] int rowFrom(int row, int by) const;
     [[nodiscard]] int rowWithFocus() const;
     void focusRow(int row);
     bool moveRow(int by);
 
     const common::Look& m_look;
     RehearsalDraft m_draft;
-    std::array<QLabel*, 4> m_points{};
-    std::array<common::SegmentedChoice*, 4> m_verdicts{};
+    std::array<QLabel*, kMostRehearsalPoints> m_points{};
+    std::array<common::SegmentedChoice*, kMostRehearsalPoints> m_verdicts{};
     QLineEdit* m_reps = nullptr;
     std::array<QLineEdit*, 3> m_pauses{};
     QLabel* m_numbersHint = nullptr;

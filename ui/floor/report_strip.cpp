@@ -8,6 +8,7 @@
 #include "ui/floor/report_field.h"
 
 #include <QApplication>
+#include <QHideEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QTimer>

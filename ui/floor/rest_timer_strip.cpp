@@ -212,13 +212,6 @@ void RestTimerStrip::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     showRests();
-    Q_EMIT roomChanged();
-}
-
-void RestTimerStrip::hideEvent(QHideEvent* event)
-{
-    QWidget::hideEvent(event);
-    Q_EMIT roomChanged();
 }
 
 }  // namespace chalk::ui::floor

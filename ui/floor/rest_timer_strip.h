@@ -48,13 +48,10 @@ Q_SIGNALS:
     void otherShapeAsked();
     /// The rest whose button had the focus is over and gone.
     void focusLost();
-    /// It takes another height, or none any more.
-    void roomChanged();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
-    void hideEvent(QHideEvent* event) override;
 
 private:
     void build();

@@ -4,6 +4,8 @@
 #include <QSettings>
 #include <QTimer>
 
+#include <algorithm>
+
 namespace chalk::ui::floor {
 
 namespace {
@@ -59,8 +61,14 @@ void RestWatch::setHeard(bool isHeard)
 
 void RestWatch::look()
 {
-    if (!m_timers.endedSinceAsked().empty() && m_isHeard) {
+    const auto ended = m_timers.endedSinceAsked();
+    if (!ended.empty() && m_isHeard) {
         m_services.beep();
+    }
+    for (const Rest& rest : m_timers.rests()) {
+        if (std::find(ended.begin(), ended.end(), rest.plan.client) != ended.end()) {
+            Q_EMIT this->ended(rest.plan);
+        }
     }
     if (const auto next = m_timers.untilNextChange()) {
         m_next->start(*next);

@@ -43,6 +43,8 @@ public:
 Q_SIGNALS:
     /// A figure or a rest is different, or isHeard().
     void changed();
+    /// A client's rest ended just now.
+    void ended(const chalk::ui::floor::PlannedRest& rest);
 
 private:
     RestServices m_services;

@@ -14,11 +14,6 @@ QString scanText(const char* words)
     return QApplication::translate("ScanDesk", words);
 }
 
-bool isCalledOff(const sessions::Session& session)
-{
-    return session.state == sessions::SessionState::CancelledInTime || session.state == sessions::SessionState::CancelledLate;
-}
-
 void closeMenus()
 {
     while (QWidget* popup = QApplication::activePopupWidget()) {
@@ -46,7 +41,7 @@ void ScanDesk::take(const QString& code)
         return;
     }
     const store::NamedSession& named = **found;
-    if (isCalledOff(named.session)) {
+    if (sessions::isCalledOff(named.session.state)) {
         m_services.say(scanText("%1 called off on %2.").arg(common::qstring(named.clientName), common::dayText(named.session.date)));
         return;
     }

@@ -7,6 +7,7 @@ namespace chalk::ui::floor {
 namespace {
 
 using sessions::SessionState;
+using sessions::SkipReason;
 
 constexpr int kMinutesOfDay = 24 * 60;
 
@@ -73,6 +74,44 @@ QString stateDone(SessionState state, const QString& name)
         return sessionText(QT_TRANSLATE_NOOP("Session", "%1 came")).arg(name);
     case SessionState::Withdrawn:
         return sessionText(QT_TRANSLATE_NOOP("Session", "Booking of %1 taken away")).arg(name);
+    }
+    return {};
+}
+
+QString skipReasonText(const std::string& kept)
+{
+    const auto reason = sessions::skipReasonOf(kept);
+    if (!reason) {
+        return QString::fromStdString(kept);
+    }
+    switch (*reason) {
+    case SkipReason::NoTime:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "no time"));
+    case SkipReason::EquipmentTaken:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "equipment taken"));
+    case SkipReason::ClientsWish:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "client’s wish"));
+    case SkipReason::Pain:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "pain or discomfort"));
+    case SkipReason::Other:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "another reason"));
+    }
+    return {};
+}
+
+QString skipReasonAction(SkipReason reason)
+{
+    switch (reason) {
+    case SkipReason::NoTime:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "&No time"));
+    case SkipReason::EquipmentTaken:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "&Equipment taken"));
+    case SkipReason::ClientsWish:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "&Client’s wish"));
+    case SkipReason::Pain:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "&Pain or discomfort"));
+    case SkipReason::Other:
+        return sessionText(QT_TRANSLATE_NOOP("Session", "&Another reason…"));
     }
     return {};
 }

@@ -28,6 +28,7 @@ namespace {
 constexpr int kDialogWidth = 760;
 constexpr int kDialogHeight = 640;
 constexpr int kToolsWidth = 268;
+constexpr int kReportSegment = 4;  ///< behind those of SheetLayout
 
 PaperFamily familyOfLocale()
 {
@@ -56,11 +57,18 @@ CardDialog::CardDialog(const CardDialogServices& services, std::vector<sessions:
     resize(kDialogWidth, kDialogHeight);
     build();
     layOut();
+    sayWhoGetsNone();
+}
+
+void CardDialog::sayWhoGetsNone()
+{
     if (!m_withheld.isEmpty()) {
         say(common::Signal::Pain, QStringLiteral("clearance"), tr("No card for %1.").arg(m_withheld.join(QStringLiteral(", "))),
             tr("Clearance is not on file."));
     } else if (m_cards.empty()) {
         say(common::Signal::Info, QStringLiteral("info"), tr("There is no card to make."), tr("Nobody with lifts is booked."));
+    } else {
+        m_banner->hide();
     }
 }
 
@@ -129,17 +137,20 @@ void CardDialog::buildTools(QVBoxLayout& column)
 
 void CardDialog::buildChoices(QVBoxLayout& column)
 {
-    m_layouts = new common::SegmentedChoice(tr("Layout"), {{tr("Card")}, {tr("Four")}, {tr("Group")}, {tr("Week")}}, this);
+    m_layouts = new common::SegmentedChoice(tr("Layout"), {{tr("Card")}, {tr("Four")}, {tr("Group")}, {tr("Week")}, {tr("Report")}}, this);
     m_days = new common::SegmentedChoice(tr("Days"), {{tr("This day")}, {tr("Whole week")}}, this);
     m_papers = new common::SegmentedChoice(tr("Paper"), {{tr("A4, A5")}, {tr("Letter, half")}}, this);
     m_initials = new QCheckBox(tr("Initials only"), this);
     m_initials->setToolTip(tr("Clients’ names as initials, for paper that lies open"));
     m_days->hide();
     m_layouts->setAvailable(static_cast<int>(SheetLayout::Group), m_cards.size() > 1);
+    m_layouts->setAvailable(kReportSegment, false);
     m_layouts->setChosen(0);
     m_days->setChosen(0);
     m_papers->setChosen(static_cast<int>(m_request.family));
-    connect(m_layouts, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setLayoutOfSheets(static_cast<SheetLayout>(choice)); });
+    connect(m_layouts, &common::SegmentedChoice::choiceMade, this, [this](int choice) {
+        choice == kReportSegment ? showReport() : setLayoutOfSheets(static_cast<SheetLayout>(choice));
+    });
     connect(m_days, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setWholeWeek(choice == 1); });
     connect(m_papers, &common::SegmentedChoice::choiceMade, this, [this](int choice) { setFamily(static_cast<PaperFamily>(choice)); });
     connect(m_initials, &QCheckBox::toggled, this, &CardDialog::setInitialsOnly);
@@ -166,9 +177,32 @@ void CardDialog::offerWeek(base::Date today, std::function<std::vector<sessions:
     m_days->setVisible(m_readWeek != nullptr && m_request.layout != SheetLayout::Week);
 }
 
+void CardDialog::offerReport(const QString& clientName, ReportSheets report)
+{
+    m_reportOf = clientName;
+    m_makeReport = std::move(report);
+    m_layouts->setAvailable(kReportSegment, m_makeReport != nullptr);
+}
+
+void CardDialog::showReport()
+{
+    if (!m_makeReport) {
+        return;
+    }
+    m_isReport = true;
+    setWindowTitle(tr("Progress report"));
+    m_layouts->setChosen(kReportSegment);
+    m_days->hide();
+    m_banner->hide();
+    layOut();
+    if (m_sheets.empty() && m_banner->isHidden()) {
+        say(common::Signal::Info, QStringLiteral("info"), tr("There is nothing to report yet."), tr("Nothing is on record of the last weeks."));
+    }
+}
+
 bool CardDialog::isWholeWeek() const
 {
-    return m_readWeek != nullptr && (m_isWeekWanted || m_request.layout == SheetLayout::Week);
+    return !m_isReport && m_readWeek != nullptr && (m_isWeekWanted || m_request.layout == SheetLayout::Week);
 }
 
 const std::vector<sessions::CardContent>& CardDialog::shown()
@@ -184,7 +218,7 @@ const std::vector<sessions::CardContent>& CardDialog::shown()
 
 void CardDialog::layOut()
 {
-    m_sheets = sheetsOf(shown(), m_request);
+    m_sheets = m_isReport ? m_makeReport(paper(), m_request.hasInitialsOnly) : sheetsOf(shown(), m_request);
     showSheet(m_sheet);
 }
 
@@ -198,6 +232,11 @@ void CardDialog::setFamily(PaperFamily family)
 void CardDialog::setLayoutOfSheets(SheetLayout layout)
 {
     m_request.layout = layout;
+    if (m_isReport) {
+        m_isReport = false;
+        setWindowTitle(tr("Cards"));
+        sayWhoGetsNone();
+    }
     m_layouts->setChosen(static_cast<int>(layout));
     m_days->setVisible(m_readWeek != nullptr && layout != SheetLayout::Week);
     layOut();
@@ -219,6 +258,9 @@ void CardDialog::setInitialsOnly(bool isOnly)
 
 QString CardDialog::titleOfSheet()
 {
+    if (m_isReport) {
+        return tr("Progress report");
+    }
     switch (m_request.layout) {
     case SheetLayout::Card: {
         int first = 0;
@@ -272,6 +314,9 @@ QString CardDialog::saying() const
 QString CardDialog::suggestedName()
 {
     const QString day = m_day.toString(Qt::ISODate);
+    if (m_isReport) {
+        return m_request.hasInitialsOnly ? tr("report-%1.pdf").arg(day) : tr("report-%1-%2.pdf").arg(fileWord(m_reportOf), day);
+    }
     const QString when = isWholeWeek() ? common::qstring(base::toString(dateOf(m_day).isoWeek())) : day;
     switch (m_request.layout) {
     case SheetLayout::Card:
@@ -285,10 +330,15 @@ QString CardDialog::suggestedName()
     if (m_cards.size() != 1 || isWholeWeek() || m_request.hasInitialsOnly) {
         return tr("cards-%1.pdf").arg(when);
     }
-    QString name = common::qstring(m_cards.front().clientName).toLower();
+    return tr("card-%1-%2.pdf").arg(fileWord(common::qstring(m_cards.front().clientName)), day);
+}
+
+QString CardDialog::fileWord(QString name)
+{
+    name = name.toLower();
     // A name may hold what no file may.
     std::replace_if(name.begin(), name.end(), [](QChar letter) { return !letter.isLetterOrNumber(); }, QLatin1Char('-'));
-    return tr("card-%1-%2.pdf").arg(name, day);
+    return name;
 }
 
 void CardDialog::print()
@@ -302,12 +352,19 @@ void CardDialog::print()
     }
     if (!printSheets(printer, m_sheets, paper())) {
         const QString name = printer.outputFileName().isEmpty() ? printer.printerName() : QDir::toNativeSeparators(printer.outputFileName());
-        say(common::Signal::Warn, QStringLiteral("print"), tr("The printer did not take the cards."),
-            tr("%1 is not ready or cannot be written. Nothing is lost: try again, or save them as PDF.").arg(name));
+        say(common::Signal::Warn, QStringLiteral("print"), m_isReport ? tr("The printer did not take the report.") : tr("The printer did not take the cards."),
+            tr("%1 is not ready or cannot be written. Nothing is lost: try again, or save as PDF.").arg(name));
         return;
     }
     say(common::Signal::Ok, QStringLiteral("check"), tr("Sent to the printer."), tr("%n sheet(s).", nullptr, sheetCount()));
-    Q_EMIT cardsMade();
+    tellCardsMade();
+}
+
+void CardDialog::tellCardsMade()
+{
+    if (!m_isReport) {
+        Q_EMIT cardsMade();
+    }
 }
 
 void CardDialog::save()
@@ -316,17 +373,17 @@ void CardDialog::save()
         return;
     }
     const auto file = m_services.dialogs.fileToSave(
-        this, {tr("Save the cards as PDF"), {}, suggestedName(), tr("PDF (*.pdf)"), QStringLiteral("pdf")});
+        this, {m_isReport ? tr("Save the report as PDF") : tr("Save the cards as PDF"), {}, suggestedName(), tr("PDF (*.pdf)"), QStringLiteral("pdf")});
     if (!file) {
         return;
     }
     const QString shown = QDir::toNativeSeparators(*file);
-    if (const auto fault = savePdf(*file, sheetsPdf(m_sheets, paper(), tr("Session cards"), m_day))) {
+    if (const auto fault = savePdf(*file, sheetsPdf(m_sheets, paper(), m_isReport ? tr("Progress report") : tr("Session cards"), m_day))) {
         say(common::Signal::Warn, QStringLiteral("warning"), tr("Not saved."), tr("%1: %2. Nothing is lost: choose another place.").arg(shown, *fault));
         return;
     }
     say(common::Signal::Ok, QStringLiteral("check"), tr("Saved."), shown);
-    Q_EMIT cardsMade();
+    tellCardsMade();
 }
 
 }  // namespace chalk::ui::print

@@ -50,7 +50,14 @@ public:
     /// itself, and says that its numbers are of `today`.
     void offerWeek(base::Date today, std::function<std::vector<sessions::CardContent>()> week);
 
-    [[nodiscard]] PaperSize paper() const { return paperOf(m_request.layout, m_request.family); }
+    /// Makes the sheets of a client's progress report; none where nothing is on record.
+    using ReportSheets = std::function<std::vector<Sheet>(PaperSize paper, bool hasInitialsOnly)>;
+    /// Where a client's progress report can be had beside the cards: made each time that it is laid out.
+    void offerReport(const QString& clientName, ReportSheets report);
+    /// Shows the report; nothing where none is offered. A layout of cards leads back.
+    void showReport();
+
+    [[nodiscard]] PaperSize paper() const { return paperOf(m_isReport ? SheetLayout::Week : m_request.layout, m_request.family); }
     void setFamily(PaperFamily family);
     void setLayoutOfSheets(SheetLayout layout);
     void setWholeWeek(bool isWhole);
@@ -82,8 +89,13 @@ private:
     void addKeys();
     /// Lays all sheets out anew.
     void layOut();
+    /// Says who gets no card and why; nothing where everybody does.
+    void sayWhoGetsNone();
+    /// What a file is named after a client: `joaquin-ferro`.
+    [[nodiscard]] static QString fileWord(QString name);
     [[nodiscard]] const std::vector<sessions::CardContent>& shown();
     [[nodiscard]] QString titleOfSheet();
+    void tellCardsMade();
     void say(common::Signal signal, const QString& icon, const QString& lead, const QString& text);
     [[nodiscard]] QString suggestedName();
 
@@ -95,6 +107,9 @@ private:
     std::function<std::vector<sessions::CardContent>()> m_readWeek;
     std::optional<std::vector<sessions::CardContent>> m_week;
     bool m_isWeekWanted = false;
+    QString m_reportOf;  ///< the name of the client whose report is offered
+    ReportSheets m_makeReport;
+    bool m_isReport = false;
     std::vector<Sheet> m_sheets;
     int m_sheet = 0;
 

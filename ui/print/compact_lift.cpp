@@ -112,13 +112,27 @@ CompactShare shareOf(const CompactLift& what, double width)
     return {true, width - kCompactColumnGap - boxes, boxes};
 }
 
+/// The warm-up's line where it is wanted and its shortest way fits; none else.
+std::vector<Runs> warmUpOf(const CompactLift& what, const CompactShare& share)
+{
+    std::vector<Runs> ways = what.hasWarmUp ? warmUpLines(what.lift) : std::vector<Runs>();
+    const bool fits = !ways.empty() && widthOf(ways.back(), kLeastPoints / ways.back().front().points) <= share.textWidth;
+    return fits ? ways : std::vector<Runs>();
+}
+
+double textHeightOf(const CompactLift& what, const CompactShare& share)
+{
+    return kTextHeight + (warmUpOf(what, share).empty() ? 0 : kCompactDetail);
+}
+
 }  // namespace
 
 double compactHeight(const CompactLift& what, double width)
 {
     const CompactShare share = shareOf(what, width);
     const double boxes = boxRows(what.lift, kCompactBoxes, share.boxesWidth) * kLeastBoxRowHeight;
-    return share.isBeside ? std::max(kTextHeight, kCompactTitle + boxes + kBelowBoxes) : kTextHeight + kCompactGap + boxes + kBelowBoxes;
+    const double text = textHeightOf(what, share);
+    return share.isBeside ? std::max(text, kCompactTitle + boxes + kBelowBoxes) : text + kCompactGap + boxes + kBelowBoxes;
 }
 
 void addCompactLift(Sheet& sheet, const CompactLift& what, const QRectF& area)
@@ -127,13 +141,17 @@ void addCompactLift(Sheet& sheet, const CompactLift& what, const QRectF& area)
     QRectF cell(area.left(), area.top(), area.width(), kCompactTitle);
     addCompactTitle(sheet, what, cell);
     const QRectF below = area.adjusted(0, kCompactTitle, 0, 0);
-    const double numbersHeight = kTextHeight - kCompactTitle;
+    const double numbersHeight = textHeightOf(what, share) - kCompactTitle;
     const double top = share.isBeside ? below.center().y() - numbersHeight / 2 : below.top();
     const Runs large = largeLine(what.lift);
     cell = {area.left(), top + kCompactGap, share.textWidth, kCompactLarge};
     place(sheet, large, cell, std::min(kLargeScale, scaleToFit(large, share.textWidth)));
     cell = {area.left(), cell.bottom() + kCompactGap, share.textWidth, kCompactDetail};
     placeBest(sheet, detailsFitting(what, cell.width()), cell);
+    if (const auto warmUp = warmUpOf(what, share); !warmUp.empty()) {
+        cell.moveTop(cell.bottom());
+        placeBest(sheet, warmUp, cell);
+    }
     const QRectF beside = below.adjusted(share.textWidth + kCompactColumnGap, 0, 0, -kBelowBoxes);
     const QRectF underneath(area.left(), cell.bottom() + kCompactGap, area.width(), area.bottom() - cell.bottom() - kCompactGap - kBelowBoxes);
     addWriteBoxes(sheet, what.lift, share.isBeside ? beside : underneath, kCompactBoxes);

@@ -7,7 +7,7 @@
 
 namespace chalk::ui::print {
 
-/// One lift where room is short: load and reps of 18 pt, no warm-up. Its boxes stand beside the numbers, or below them where the place is
+/// One lift where room is short: load and reps of 18 pt, a warm-up only where it is asked for. Its boxes stand beside the numbers, or below them where the place is
 /// narrow.
 struct CompactLift {
     const sessions::CardLift& lift;
@@ -15,6 +15,7 @@ struct CompactLift {
     QString lead;               ///< before the name, such as a time; may be empty
     bool saysReserve = false;   ///< the reps that are to be left
     bool hasStageWord = false;  ///< the stage by its name, not by its number, where that fits
+    bool hasWarmUp = false;     ///< a line with the warm-up below all, where there is one and it fits the width
 };
 
 /// The least height that a lift takes in `width` millimetres, with boxes that can be written into.

@@ -216,23 +216,6 @@ Run lastRun(QString text, QFont::Weight weight, double gap)
     return {std::move(text), kLastPoints, weight, false, false, gap};
 }
 
-/// All sets first; then without the lightest ones.
-std::vector<Runs> warmUpLines(const CardLift& lift)
-{
-    QStringList sets;
-    for (const sessions::CardWarmUp& set : lift.warmUp) {
-        const bool isBody = isOnBody(lift.equipment) && set.load == base::Load();
-        const QString load = isBody ? liftText(QT_TRANSLATE_NOOP("Card", "bodyweight")) : numberText(set.load);
-        sets.append(QStringLiteral("%1 × %2%3").arg(load).arg(set.amount).arg(measureUnit(lift.measure)));
-    }
-    std::vector<Runs> lines;
-    for (; !sets.isEmpty(); sets.removeFirst()) {
-        lines.push_back({lastRun(liftText(QT_TRANSLATE_NOOP("Card", "warm up")), QFont::Medium, 0),
-                         lastRun(sets.join(QStringLiteral(", ")), QFont::Medium, 0.9)});
-    }
-    return lines;
-}
-
 /// All cues first; then without the last ones.
 std::vector<Runs> cueLines(const CardLift& lift)
 {
@@ -318,6 +301,22 @@ std::vector<Runs> platesLines(const CardLift& lift)
 {
     return {{plain(eachSideText()), bold(platesText(lift.platesPerSide, PlateForm::Grouped), kSpace)},
             {plain(eachSideText()), bold(platesText(lift.platesPerSide, PlateForm::Tight), kSpace)}};
+}
+
+std::vector<Runs> warmUpLines(const CardLift& lift)
+{
+    QStringList sets;
+    for (const sessions::CardWarmUp& set : lift.warmUp) {
+        const bool isBody = isOnBody(lift.equipment) && set.load == base::Load();
+        const QString load = isBody ? liftText(QT_TRANSLATE_NOOP("Card", "bodyweight")) : numberText(set.load);
+        sets.append(QStringLiteral("%1 × %2%3").arg(load).arg(set.amount).arg(measureUnit(lift.measure)));
+    }
+    std::vector<Runs> lines;
+    for (; !sets.isEmpty(); sets.removeFirst()) {
+        lines.push_back({lastRun(liftText(QT_TRANSLATE_NOOP("Card", "warm up")), QFont::Medium, 0),
+                         lastRun(sets.join(QStringLiteral(", ")), QFont::Medium, 0.9)});
+    }
+    return lines;
 }
 
 std::vector<Runs> lastLines(const CardLift& lift)

@@ -23,6 +23,8 @@ namespace chalk::ui::print {
 /// The line below the numbers where there is only one and it is short, from the longest way to say it to the shortest: rest, a pause that is
 /// asked for, plates or equipment; plates go before they are cut.
 [[nodiscard]] std::vector<Runs> compactDetails(const sessions::CardLift& lift, bool saysReserve);
+/// The warm-up from all sets to the heaviest alone, the longest way first; none where there is none.
+[[nodiscard]] std::vector<Runs> warmUpLines(const sessions::CardLift& lift);
 /// The last line, which goes first where room is short, from the longest way to say it to the shortest: the pause that is asked
 /// for, else the warm-up, else cues. May be none.
 [[nodiscard]] std::vector<Runs> lastLines(const sessions::CardLift& lift);

@@ -78,7 +78,9 @@ QStringList wrapped(const QString& text, const QFont& font, double width)
             lines.append(line);
         }
         while (widthOf(word, font) > width && word.size() > 1) {
-            const qsizetype length = fittingLength(word, font, width);
+            const qsizetype most = fittingLength(word, font, width);
+            const qsizetype hyphen = word.left(most).lastIndexOf(QLatin1Char('-'));
+            const qsizetype length = hyphen > 0 ? hyphen + 1 : most;
             lines.append(word.left(length));
             word = word.mid(length);
         }

@@ -91,14 +91,14 @@ struct QuarterPlan {
     std::size_t end = 0;
 };
 
-CompactLift compactOf(const CardContent& card, std::size_t lift)
+CompactLift compactOf(const CardContent& card, std::size_t lift, bool hasWarmUp)
 {
-    return {card.lifts[lift], {}, {}, hasMixedReserves(card), false};
+    return {card.lifts[lift], {}, {}, hasMixedReserves(card), false, hasWarmUp};
 }
 
-double rowHeight(const CardContent& card, std::size_t lift, double width)
+double rowHeight(const CardContent& card, std::size_t lift, double width, bool hasWarmUp = false)
 {
-    return compactHeight(compactOf(card, lift), width) + kRowPadding;
+    return compactHeight(compactOf(card, lift, hasWarmUp), width) + kRowPadding;
 }
 
 QRectF quarterArea(PaperSize paper)
@@ -128,21 +128,38 @@ std::vector<QuarterPlan> planOf(const CardContent& card, PaperSize paper)
     return plans;
 }
 
+/// Which lifts of a quarter are given their warm-up, from the first on, as long as `room` has place for its line.
+std::vector<bool> warmUpsOf(const QuarterPlan& plan, double width, double room)
+{
+    for (std::size_t i = plan.first; i < plan.end; ++i) {
+        room -= rowHeight(plan.card, i, width);
+    }
+    std::vector<bool> given;
+    for (std::size_t i = plan.first; i < plan.end; ++i) {
+        const double more = rowHeight(plan.card, i, width, true) - rowHeight(plan.card, i, width);
+        given.push_back(more <= room);
+        room -= given.back() ? more : 0;
+    }
+    return given;
+}
+
 void addQuarter(Sheet& sheet, const QuarterPlan& plan, const QString& count, const QRectF& area)
 {
     const CardContent& card = plan.card;
     double y = addQuarterHead(sheet, card, area);
     const double bottom = area.bottom() - kQuarterFoot;
+    const std::vector<bool> warmUps = warmUpsOf(plan, area.width(), bottom - y);
     double least = 0;
     for (std::size_t i = plan.first; i < plan.end; ++i) {
-        least += rowHeight(card, i, area.width());
+        least += rowHeight(card, i, area.width(), warmUps[i - plan.first]);
     }
     const double more = plan.end == plan.first ? 0 : std::max(0.0, bottom - y - least) / static_cast<double>(plan.end - plan.first);
     for (std::size_t i = plan.first; i < plan.end; ++i) {
-        const double own = rowHeight(card, i, area.width());
+        const bool hasWarmUp = warmUps[i - plan.first];
+        const double own = rowHeight(card, i, area.width(), hasWarmUp);
         const double height = std::max(own, std::min(own + more, kMostQuarterRow));
         addRule(sheet, area, y);
-        addCompactLift(sheet, compactOf(card, i), {area.left(), y + kRowPadding, area.width(), height - kRowPadding});
+        addCompactLift(sheet, compactOf(card, i, hasWarmUp), {area.left(), y + kRowPadding, area.width(), height - kRowPadding});
         y += height;
     }
     if (bottom - y > 0.5) {

@@ -9,7 +9,7 @@
 
 namespace chalk::ui::print {
 
-/// Cards four to a sheet of A4 or Letter, to be cut along the dashed lines: load and reps of 18 pt, no warm-up. A card with more lifts than
+/// Cards four to a sheet of A4 or Letter, to be cut along the dashed lines: load and reps of 18 pt, a warm-up where there is room. A card with more lifts than
 /// go into its quarter goes on in the next one. Loads, reps, boxes and cautions are never left out.
 [[nodiscard]] std::vector<Sheet> quarterSheets(std::span<const sessions::CardContent> cards, PaperSize paper);
 /// How many quarters of a sheet a card takes.

@@ -3,6 +3,7 @@
 #include "core/checkin/progress_report.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 

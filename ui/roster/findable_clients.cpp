@@ -21,11 +21,6 @@ QString standText(const store::LiftStand& lift)
     return lift.cycle > 1 ? QCoreApplication::translate("Roster", "%1, cycle %2").arg(stage).arg(lift.cycle) : stage;
 }
 
-bool isCalledOff(sessions::SessionState state)
-{
-    return state == sessions::SessionState::CancelledInTime || state == sessions::SessionState::CancelledLate;
-}
-
 }  // namespace
 
 std::vector<shell::FindableClient> findableClientsOf(std::span<const store::RosterEntry> entries, std::span<const store::NamedSession> sessions,
@@ -44,7 +39,7 @@ std::vector<shell::FindableClient> findableClientsOf(std::span<const store::Rost
             client.lifts.push_back({lift.pattern, exerciseName(lift.exerciseKey, lift.pattern, catalogue), standText(lift)});
         }
         const auto session = std::find_if(sessions.begin(), sessions.end(), [&entry](const store::NamedSession& one) {
-            return one.session.client == entry.client.id && !isCalledOff(one.session.state);
+            return one.session.client == entry.client.id && !sessions::isCalledOff(one.session.state);
         });
         if (session != sessions.end()) {
             client.sessionToday = session->session.id;

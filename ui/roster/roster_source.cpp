@@ -17,8 +17,7 @@ int slotsOf(const std::vector<store::NamedSession>& sessions)
 {
     std::set<std::pair<base::CoachId, int>> slots;
     for (const store::NamedSession& named : sessions) {
-        const auto state = named.session.state;
-        if (state != sessions::SessionState::CancelledInTime && state != sessions::SessionState::CancelledLate) {
+        if (!sessions::isCalledOff(named.session.state)) {
             slots.emplace(named.session.coach, named.session.startMinute);
         }
     }

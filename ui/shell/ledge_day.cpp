@@ -100,8 +100,7 @@ std::vector<LedgeSession> ledgeSessionsOf(std::span<const store::NamedSession> s
     std::vector<LedgeSession> shown;
     for (const store::NamedSession& named : sessions) {
         const sessions::SessionState state = named.session.state;
-        if (state == sessions::SessionState::Planned || state == sessions::SessionState::Printed ||
-            state == sessions::SessionState::Recorded) {
+        if (sessions::takesTime(state)) {
             shown.push_back({named.session.id, named.session.startMinute, named.session.minutes, common::qstring(named.coachName),
                              common::qstring(named.clientName), state == sessions::SessionState::Recorded});
         }

@@ -21,6 +21,7 @@ namespace chalk::ui::shell {
 namespace {
 
 constexpr double kLongestNote = 360;
+constexpr int kMinutesOfDay = 24 * 60;
 
 /// A word in yellow and its keys, on the slate of the frame.
 class NoteButton final : public QAbstractButton {
@@ -98,7 +99,7 @@ void LedgeNote::setMinute(int minuteOfDay)
 {
     if (minuteOfDay != m_minute) {
         m_minute = minuteOfDay;
-        if (m_kind != Kind::Trouble) {
+        if (m_kind != Kind::Trouble && !(m_kind == Kind::News && isNewsFresh())) {
             readActs();
         }
     }
@@ -111,9 +112,8 @@ QString LedgeNote::words() const
 
 void LedgeNote::readActs()
 {
-    constexpr int kDay = 24 * 60;
     const auto isFresh = [this](const std::optional<common::DoneAct>& done) {
-        return done && (m_minute - done->minuteOfDay + kDay) % kDay < kUndoMinutes;
+        return done && (m_minute - done->minuteOfDay + kMinutesOfDay) % kMinutesOfDay < kUndoMinutes;
     };
     const auto done = m_acts.lastDone();
     const auto takenBack = m_acts.lastTakenBack();
@@ -137,9 +137,26 @@ void LedgeNote::sayTrouble(const QString& reason)
         return;
     }
     say(Kind::Trouble, reason.toHtmlEscaped());
-    setAccessibleName(reason);
+    tell(reason);
+}
+
+void LedgeNote::sayNews(const QString& news)
+{
+    m_newsMinute = m_minute;
+    say(Kind::News, news.toHtmlEscaped());
+    tell(news);
+}
+
+void LedgeNote::tell(const QString& words)
+{
+    setAccessibleName(words);
     QAccessibleEvent event(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
+}
+
+bool LedgeNote::isNewsFresh() const
+{
+    return (m_minute - m_newsMinute + kMinutesOfDay) % kMinutesOfDay < kNewsMinutes;
 }
 
 void LedgeNote::say(Kind kind, const QString& html)
@@ -161,7 +178,7 @@ void LedgeNote::say(Kind kind, const QString& html)
 
 void LedgeNote::dress()
 {
-    static constexpr const char* kIcons[] = {"check", "undo", "again", "check", "warning"};
+    static constexpr const char* kIcons[] = {"check", "undo", "again", "check", "warning", "rest"};
     const common::Theme& theme = m_look.theme();
     m_icon->setPixmap(theme.icons->pixmap(QLatin1String(kIcons[static_cast<int>(m_kind)]), qRound(theme.scaled(16)),
                                           m_kind == Kind::Saved ? theme.railInk : theme.railOn, devicePixelRatioF()));

@@ -20,6 +20,7 @@ class LedgeNote : public QWidget {
 
 public:
     static constexpr int kUndoMinutes = 10;
+    static constexpr int kNewsMinutes = 2;
 
     LedgeNote(const common::Look& look, common::ActHistory& acts, QWidget* parent = nullptr);
 
@@ -30,18 +31,23 @@ public:
     [[nodiscard]] QAbstractButton* button() const { return m_button; }
     /// Says what could not be done, until something is done; told to screen readers. Empty where the trouble is over.
     void sayTrouble(const QString& reason);
+    /// Says what happened by itself, as the end of a rest, for two minutes or until something is done; told to screen readers.
+    void sayNews(const QString& news);
 
 private:
-    enum class Kind : std::uint8_t { Nothing, Done, TakenBack, Saved, Trouble };
+    enum class Kind : std::uint8_t { Nothing, Done, TakenBack, Saved, Trouble, News };
 
     void readActs();
     void say(Kind kind, const QString& html);
+    void tell(const QString& words);
+    [[nodiscard]] bool isNewsFresh() const;
     void dress();
     void act();
 
     const common::Look& m_look;
     common::ActHistory& m_acts;
     int m_minute = 0;
+    int m_newsMinute = 0;
     Kind m_kind = Kind::Nothing;
     QString m_html;
     QLabel* m_icon;

@@ -17,7 +17,7 @@ namespace {
 using chalk::week::kDayMinutes;
 using common::Theme;
 
-constexpr int kHour = 60;
+constexpr int kPaintedHour = 60;
 constexpr double kGap = 8;
 constexpr double kTag = 18;
 constexpr float kTodayWash = 0.55F;
@@ -66,7 +66,7 @@ void paintHours(QPainter& painter, const WeekPicture& picture)
 {
     const WeekGeometry& geometry = picture.geometry;
     painter.setFont(picture.theme.font(12, QFont::Normal));
-    for (int minute = picture.scene.from; minute <= picture.scene.to; minute += kHour) {
+    for (int minute = picture.scene.from; minute <= picture.scene.to; minute += kPaintedHour) {
         const auto& folds = picture.scene.folds;
         const bool isFolded = std::any_of(folds.begin(), folds.end(), [minute](const FoldedHours& fold) { return fold.from < minute && minute < fold.to; });
         if (isFolded) {

@@ -212,6 +212,62 @@ TEST(Rotation, AgreesWithEveryOrderOfSmallGroups)
     }
 }
 
+TEST(Rotation, AgreesWithEveryOrderOfThreeWhoDoThreeLiftsEach)
+{
+    for (unsigned seed = 200; seed < 206; ++seed) {
+        SCOPED_TRACE(seed);
+        RotationRequest request = drawnRequest(seed, 3, 4);
+        for (RotationClient& client : request.clients) {
+            client.lifts.resize(std::min<std::size_t>(client.lifts.size(), 3));
+        }
+        const RotationBound best = EveryOrder(request).best();
+        const Rotation rotation = rotationOf(request, {0, 100'000});
+        expectLegal(request, rotation);
+        EXPECT_TRUE(rotation.isProved);
+        EXPECT_EQ(rotation.waitedSeconds(), best.waited);
+        EXPECT_EQ(rotation.endSecond(), best.end);
+    }
+}
+
+/// Four people of four to six lifts each on a floor as most have it.
+RotationRequest usualFour(unsigned seed)
+{
+    using lifts::Pattern;
+    const std::vector<RotationLift> usual{{"squat", Pattern::Squat, "rack", 0, {}},          {"press", Pattern::HorizontalPush, "bench", 0, {}},
+                                          {"pulldown", Pattern::VerticalPull, "machine", 0, {}}, {"split squat", Pattern::SingleLeg, "", 0, {}},
+                                          {"carry", Pattern::CarryBrace, "lane", 1, {}},      {"deadlift", Pattern::Hinge, "rack", 0, {}},
+                                          {"row", Pattern::HorizontalPull, "machine", 0, {}}, {"overhead", Pattern::VerticalPush, "rack", 0, {}},
+                                          {"pull-up", Pattern::VerticalPull, "pull_up_bar", 0, {}}};
+    std::mt19937 random(seed);
+    const auto draw = [&random](int least, int most) { return least + static_cast<int>(random() % static_cast<unsigned>(most - least + 1)); };
+    RotationRequest request;
+    request.stations = {{"rack", 2}, {"bench", 2}, {"machine", 2}, {"pull_up_bar", 1}, {"lane", 2}};
+    for (int i = 0; i < 4; ++i) {
+        RotationClient client{"client " + std::to_string(i), usual};
+        for (std::size_t k = client.lifts.size() - 1; k > 0; --k) {
+            std::swap(client.lifts[k], client.lifts[static_cast<std::size_t>(draw(0, static_cast<int>(k)))]);
+        }
+        client.lifts.resize(static_cast<std::size_t>(draw(4, 6)));
+        for (RotationLift& lift : client.lifts) {
+            lift.timing = {draw(2, 5), draw(24, 40), 30 * draw(3, 6), 30 + 10 * draw(0, 12)};
+        }
+        request.clients.push_back(client);
+    }
+    return request;
+}
+
+TEST(Rotation, NearlyEveryUsualGroupOfFourIsProved)
+{
+    int proved = 0;
+    for (unsigned seed = 0; seed < 6; ++seed) {
+        const RotationRequest request = usualFour(seed);
+        const Rotation rotation = rotationOf(request, usualEffort(4));
+        expectLegal(request, rotation);
+        proved += rotation.isProved ? 1 : 0;
+    }
+    EXPECT_GE(proved, 5);
+}
+
 TEST(Rotation, TheBoundNeverExceedsTheBest)
 {
     for (unsigned seed = 1000; seed < 1100; ++seed) {

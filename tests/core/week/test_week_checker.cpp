@@ -1,9 +1,13 @@
 #include "core/week/week_checker.h"
 
+#include "tests/support/tiny_week.h"
+#include "tests/support/week_judge.h"
 #include "tests/support/week_on_test.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include <array>
 
 namespace chalk::week {
 
@@ -326,6 +330,31 @@ TEST_F(WeekCheckerTest, FindsEveryFaultOfABrokenPlan)
     EXPECT_THAT(rules(), ElementsAre(PlanRule::OffGrid, PlanRule::OffGrid, PlanRule::CoachNotAccepted, PlanRule::StudioClosed, PlanRule::StudioClosed,
                                      PlanRule::CoachAway, PlanRule::CoachAway, PlanRule::ClientAway, PlanRule::ClientAway, PlanRule::GroupSize,
                                      PlanRule::StationUnits));
+}
+
+TEST(WeekCheckerPropertyTest, AgreesWithAnotherJudgeOnDrawnPlans)
+{
+    std::array<int, 2> seen{};
+    for (unsigned seed = 0; seed < 60; ++seed) {
+        std::mt19937 random(seed);
+        const WeekProblem problem = seed % 2 == 0 ? test::tinyWeek(seed) : test::drawnWeek(seed, 3);
+        for (int turn = 0; turn < 4; ++turn) {
+            WeekPlan plan = test::drawnPlan(problem, seed);
+            const auto session = static_cast<std::size_t>(test::drawFrom(random, 0, static_cast<int>(plan.size()) - 1));
+            const std::vector<DaySpan>& hours = problem.clients[problem.sessions[session].client].available;
+            if (turn > 0 && !hours.empty()) {
+                const DaySpan& span = hours[static_cast<std::size_t>(test::drawFrom(random, 0, static_cast<int>(hours.size()) - 1))];
+                const int minute = test::drawFrom(random, span.from, span.to) / problem.grid * problem.grid;
+                plan[session] = Slot{static_cast<std::size_t>(test::drawFrom(random, 0, 1)), at(span.day, 0, minute)};
+            }
+            const std::vector<std::string> judged = test::judged(problem, plan).faults;
+            const bool isLegal = faultsOf(problem, plan).empty();
+            EXPECT_EQ(isLegal, judged.empty()) << problem.name << ' ' << seed << ' ' << (judged.empty() ? "" : judged.front());
+            ++seen.at(isLegal ? 1 : 0);
+        }
+    }
+    EXPECT_GT(seen[0], 20);
+    EXPECT_GT(seen[1], 20);
 }
 
 }  // namespace chalk::week

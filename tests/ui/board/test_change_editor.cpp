@@ -80,7 +80,7 @@ TEST_F(ChangeEditorTest, TheNumbersOfTheRuleNeedNoEntry)
 
 TEST_F(ChangeEditorTest, ANumberOutsideTheRuleAsksForAReason)
 {
-    const QSignalSpy accepted(&m_editor, &CoachEditor::accepted);
+    const QSignalSpy accepted(&m_editor, &decisions::CoachEditor::accepted);
     type(QStringLiteral("Load"), QStringLiteral("82,5"));
     EXPECT_EQ(use()->text(), QStringLiteral("Use 82.5"));
     EXPECT_FALSE(use()->isEnabled());
@@ -127,15 +127,15 @@ TEST_F(ChangeEditorTest, AnotherStageHasItsOwnFields)
 
 TEST_F(ChangeEditorTest, EscapeLeavesEverythingAsItIs)
 {
-    const QSignalSpy cancelled(&m_editor, &CoachEditor::cancelled);
+    const QSignalSpy cancelled(&m_editor, &decisions::CoachEditor::cancelled);
     QTest::keyClick(&m_editor, Qt::Key_Escape);
     EXPECT_EQ(cancelled.count(), 1);
 }
 
 TEST_F(ChangeEditorTest, EnterOnTheButtonThatLeavesItLeavesIt)
 {
-    const QSignalSpy accepted(&m_editor, &CoachEditor::accepted);
-    const QSignalSpy cancelled(&m_editor, &CoachEditor::cancelled);
+    const QSignalSpy accepted(&m_editor, &decisions::CoachEditor::accepted);
+    const QSignalSpy cancelled(&m_editor, &decisions::CoachEditor::cancelled);
     type(QStringLiteral("Load"), QStringLiteral("82.5"));
     type(QStringLiteral("Reason"), QStringLiteral("a good week"));
     ASSERT_TRUE(use()->isEnabled());

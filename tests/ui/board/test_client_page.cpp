@@ -8,7 +8,7 @@
 #include "tests/support/small_studio.h"
 #include "ui/board/board_tab.h"
 #include "ui/board/client_case.h"
-#include "ui/board/coach_editor.h"
+#include "ui/decisions/coach_editor.h"
 #include "ui/board/lift_inspector.h"
 #include "ui/board/stage_board.h"
 #include "ui/common/act_history.h"
@@ -50,7 +50,7 @@ protected:
 
     BoardTab& board() { return *m_page.findChild<BoardTab*>(); }
     const LiftCase& lift() { return *board().selectedLift(); }
-    CoachEditor* editor() { return m_page.findChild<CoachEditor*>(); }
+    decisions::CoachEditor* editor() { return m_page.findChild<decisions::CoachEditor*>(); }
     QAction* action(const QString& text)
     {
         for (QAction* one : m_page.actions()) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/screen_json.h"
 #include "core/store/record_writer.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/lift_on_test.h"
@@ -28,12 +29,13 @@ protected:
 
     StudioOnTest m_studio;
     const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
+    const screens::ScreenCatalogue m_screens = exchange::builtInScreenCatalogue(m_catalogue);
     const tests::FakeClock m_clock;
     ui::common::ActHistory m_acts{m_clock, [this](base::ActId act) -> tl::expected<base::ActId, QString> {
                                       auto outcome = store::RecordWriter(m_studio.database(), someMoment).undo(act);
                                       return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
                                   }};
-    ui::floor::FloorPresenter m_presenter{m_studio.database(), m_catalogue, someMoment};
+    ui::floor::FloorPresenter m_presenter{m_studio.database(), m_catalogue, m_screens, someMoment};
 };
 
 }  // namespace chalk::test

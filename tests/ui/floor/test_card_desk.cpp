@@ -71,4 +71,31 @@ TEST_F(CardDeskTest, AClientWhoIsNotThereIsSaidInWords)
     EXPECT_TRUE(m_desk.dialog()->saying().contains(QStringLiteral("no card to make")));
 }
 
+TEST_F(CardDeskTest, AReportIsMadeOfTheClientAndNoSessionCountsAsPrinted)
+{
+    const auto run = m_presenter.run(test::smallStudioDay());
+    m_desk.showReport(run->front().sessions.front().client, nullptr);
+    ASSERT_EQ(m_desk.dialog()->sheetCount(), 1);
+    EXPECT_EQ(m_desk.dialog()->paper(), print::paperOf(print::SheetLayout::Week, print::PaperFamily::Iso));
+    const QString file = m_studio.folder() + QStringLiteral("/report.pdf");
+    m_dialogs.paths = {file};
+    m_desk.dialog()->save();
+    EXPECT_TRUE(QFile::exists(file));
+    EXPECT_EQ(m_dialogs.askedFiles.front().suggestion, QStringLiteral("report-ada-lund-2026-11-24.pdf"));
+    EXPECT_EQ(stateOf("S3"), sessions::SessionState::Planned);
+    m_desk.dialog()->setLayoutOfSheets(print::SheetLayout::Card);
+    EXPECT_EQ(m_desk.dialog()->paper(), print::PaperSize::A5);
+    EXPECT_EQ(m_desk.dialog()->sheetCount(), 1);
+}
+
+TEST_F(CardDeskTest, WhereNothingIsOnRecordTheReportSaysSo)
+{
+    const auto run = m_presenter.run(test::smallStudioDay());
+    m_desk.showReport(run->back().sessions.front().client, nullptr);
+    EXPECT_EQ(m_desk.dialog()->sheetCount(), 0);
+    EXPECT_TRUE(m_desk.dialog()->saying().startsWith(QStringLiteral("There is nothing to report yet."))) << m_desk.dialog()->saying().toStdString();
+    m_desk.dialog()->setLayoutOfSheets(print::SheetLayout::Card);
+    EXPECT_TRUE(m_desk.dialog()->saying().startsWith(QStringLiteral("No card for Bo Arden.")));
+}
+
 }  // namespace chalk::ui::floor

@@ -1,6 +1,7 @@
 #include "ui/floor/floor_desk.h"
 
 #include "tests/ui/floor/floor_fixture.h"
+#include "ui/floor/lift_row_words.h"
 
 namespace chalk::ui::floor {
 
@@ -187,7 +188,7 @@ TEST_F(FloorDeskTest, ARehearsalIsJudgedPointByPoint)
 {
     const base::LiftId id = chooseLift(m_desk, "split_squat").id;
     RehearsalDraft draft;
-    draft.verdicts = {Verdict::Met, Verdict::Met, Verdict::Met, std::nullopt};
+    draft.verdicts = {Verdict::Met, Verdict::Met, Verdict::Met, std::nullopt, Verdict::Met, Verdict::Met};
     draft.pauses = {QStringLiteral("1"), QStringLiteral("1,2"), QStringLiteral("1")};
     m_desk.judge(draft);
     EXPECT_EQ(m_desk.reading().state, EntryState::Waiting);
@@ -203,7 +204,7 @@ TEST_F(FloorDeskTest, ARehearsalIsJudgedPointByPoint)
     ASSERT_EQ(m_desk.save(), SaveState::Saved);
     const auto* saved = std::get_if<progression::Rehearsal>(&*chooseLift(m_desk, "split_squat").savedBody);
     ASSERT_NE(saved, nullptr);
-    EXPECT_EQ(saved->criteria.size(), 4U);
+    EXPECT_EQ(saved->criteria.size(), screens::kPointsPerPattern);
     EXPECT_EQ(saved->pauses.middleMs, 1200);
     EXPECT_EQ(m_desk.lift()->rehearsal.verdicts, draft.verdicts) << "ready to be corrected";
 }
@@ -348,18 +349,30 @@ TEST_F(FloorDeskTest, WhatIsSaidOfASessionIsOneActWithWords)
 
 TEST_F(FloorDeskTest, ASkippedLiftAndItsReasonStayWithTheSession)
 {
-    m_desk.skip(QStringLiteral("no time"));
+    m_desk.skip("no_time");
     FloorDesk later{m_presenter, m_clock, m_acts};
     later.read();
     const FloorLift& squat = chooseLift(later, "back_squat");
     EXPECT_TRUE(squat.isSkipped);
-    EXPECT_EQ(squat.skipWhy, QStringLiteral("no time"));
+    EXPECT_EQ(squat.skipWhy, "no_time");
+    EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT left_out FROM session_lift WHERE left_out IS NOT NULL")), QStringList{QStringLiteral("no_time")})
+        << "a key, in whatever language the screen is";
+    EXPECT_EQ(liftRowOf(*later.client(), squat).skipWhy, QStringLiteral("no time"));
     const sessions::CardContent card = m_presenter.cardOf(*later.client());
     EXPECT_EQ(std::count_if(card.lifts.begin(), card.lifts.end(), [](const sessions::CardLift& one) { return one.name == "Back squat"; }), 0) << "it is not on the card";
     later.skip();
     EXPECT_FALSE(chooseLift(later, "back_squat").isSkipped);
     later.read();
     EXPECT_FALSE(chooseLift(later, "back_squat").isSkipped) << "taken in again";
+}
+
+TEST_F(FloorDeskTest, WhatGoesOnAfterADayIsNotSwappedOnIt)
+{
+    EXPECT_TRUE(m_desk.checkSwap());
+    m_desk.goToDay(test::smallStudioDay() - 14);
+    chooseLift(m_desk, "back_squat");
+    EXPECT_FALSE(m_desk.checkSwap());
+    EXPECT_TRUE(says().contains(QStringLiteral("goes on after this day"))) << says().toStdString();
 }
 
 TEST_F(FloorDeskTest, TheOrderOfTodayStaysWithTheSession)

@@ -3,6 +3,7 @@
 #include "tests/support/accessible_audit.h"
 #include "tests/ui/floor/floor_fixture.h"
 #include "ui/common/action_button.h"
+#include "ui/common/banner.h"
 #include "ui/common/empty_state.h"
 #include "ui/common/look.h"
 #include "ui/floor/card_pane.h"
@@ -11,12 +12,17 @@
 #include "ui/floor/lift_table.h"
 #include "ui/floor/next_time_bar.h"
 #include "ui/floor/rehearsal_sheet.h"
+#include "ui/floor/report_strip.h"
 #include "ui/floor/run_list.h"
 
 #include <QApplication>
+#include <QLineEdit>
 #include <QListView>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
+
+#include <algorithm>
 
 namespace chalk::ui::floor {
 
@@ -121,15 +127,18 @@ TEST_F(FloorPageTest, ARehearsalIsJudgedByDigitsAndSavedByEnter)
     ASSERT_EQ(lift(), "split_squat");
     EXPECT_TRUE(sheet().isVisible());
     EXPECT_FALSE(field().isVisible());
-    for (const int key : {Qt::Key_1, Qt::Key_1, Qt::Key_3, Qt::Key_1}) {
+    for (const int key : {Qt::Key_1, Qt::Key_1, Qt::Key_3, Qt::Key_1, Qt::Key_1, Qt::Key_1}) {
         press(key);
     }
     EXPECT_EQ(sheet().draft().verdicts[2], progression::Verdict::NotMet);
-    press(Qt::Key_Up);
-    press(Qt::Key_Up);
+    for (int i = 0; i < 4; ++i) {
+        press(Qt::Key_Up);
+    }
     press(Qt::Key_1);
     EXPECT_EQ(sheet().draft().verdicts[2], progression::Verdict::Met);
-    press(Qt::Key_Down);
+    for (int i = 0; i < 3; ++i) {
+        press(Qt::Key_Down);
+    }
     press(Qt::Key_Tab);
     for (int i = 0; i < 3; ++i) {
         type(QStringLiteral("1"));
@@ -196,6 +205,58 @@ TEST_F(FloorPageTest, ClearanceIsALockThatLeadsToTheHealthPage)
     press(Qt::Key_Space);
     ASSERT_EQ(asked.count(), 1);
     EXPECT_EQ(asked.front().front().value<shell::Place>().tab, QStringLiteral("health"));
+}
+
+TEST_F(FloorPageTest, WhoWaitsForClearanceCanStillSayHowTheSessionFelt)
+{
+    press(Qt::Key_Down, Qt::AltModifier);
+    ASSERT_TRUE(desk().client()->isBlocked);
+    auto& strip = *m_page.findChild<ReportStrip*>();
+    EXPECT_TRUE(strip.isVisible());
+    EXPECT_FALSE(m_page.findChild<LiftTable*>()->isVisible());
+    press(Qt::Key_E, Qt::AltModifier);
+    ASSERT_TRUE(strip.isAncestorOf(QApplication::focusWidget()));
+    Q_EMIT strip.told(desk().client()->session.id, {{}, {}, {}, {}, {}, "Talked about the letter."});
+    EXPECT_EQ(desk().client()->report.note, "Talked about the letter.");
+    Q_EMIT strip.left();
+    EXPECT_EQ(QApplication::focusWidget(), empty().findChild<common::ActionButton*>());
+}
+
+TEST_F(FloorPageTest, OwnWordsAreAReasonToSkipALift)
+{
+    QTimer menus;
+    QTimer dialogs;  // of its own: a timer does not fire inside of what it started
+    QObject::connect(&menus, &QTimer::timeout, &m_page, [&menus] {
+        if (QWidget* menu = QApplication::activePopupWidget()) {
+            menus.stop();
+            QTest::keyClick(menu, Qt::Key_A);
+        }
+    });
+    QObject::connect(&dialogs, &QTimer::timeout, &m_page, [&dialogs] {
+        if (QWidget* dialog = QApplication::activeModalWidget()) {
+            dialogs.stop();
+            QTest::keyClicks(dialog->findChild<QLineEdit*>(), QStringLiteral("slept badly"));
+            QTest::keyClick(dialog->findChild<QLineEdit*>(), Qt::Key_Return);
+        }
+    });
+    menus.start(5);
+    dialogs.start(5);
+    press(Qt::Key_X, Qt::AltModifier);
+    const auto& lifts = desk().client()->lifts;
+    const auto squat = std::find_if(lifts.begin(), lifts.end(), [](const FloorLift& one) { return one.exercise.key == "back_squat"; });
+    EXPECT_TRUE(squat->isSkipped);
+    EXPECT_EQ(squat->skipWhy, "slept badly");
+}
+
+TEST_F(FloorPageTest, WhoCanBeBookedCannotBeReadAndThatIsSaid)
+{
+    m_studio.rows(QStringLiteral("ALTER TABLE coach RENAME TO coach_away"));
+    press(Qt::Key_S, Qt::AltModifier);
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
+    const auto banners = m_page.findChildren<common::Banner*>();
+    EXPECT_TRUE(std::any_of(banners.begin(), banners.end(), [](const common::Banner* one) {
+        return one->isVisible() && one->accessibleName().contains(QStringLiteral("Who can be booked could not be read"));
+    }));
 }
 
 TEST_F(FloorPageTest, TheRunIsMovedThroughByItsOwnKeys)

@@ -7,6 +7,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <algorithm>
@@ -155,6 +156,23 @@ TEST_F(FloorPageRestsTest, NoTwoActionsShareAKey)
         }
     }
     EXPECT_TRUE(keys.contains(QStringLiteral("F11")));
+}
+
+TEST_F(FloorPageRestsTest, TheEndOfARestIsSaidElsewhereWhileThePageIsAway)
+{
+    const QSignalSpy said(&m_page, &FloorPage::restEnded);
+    const auto passRest = [this] {
+        watch().start({base::ClientId(1), QStringLiteral("Ada"), QStringLiteral("Back squat"), base::Seconds(90)});
+        m_now += std::chrono::seconds(91);
+        watch().look();
+        watch().look();
+    };
+    passRest();
+    EXPECT_EQ(said.count(), 0) << "the strip shows it";
+    m_page.hide();
+    passRest();
+    ASSERT_EQ(said.count(), 1) << "once";
+    EXPECT_EQ(said.front().front().toString(), QStringLiteral("Ada’s rest is over: Back squat"));
 }
 
 }  // namespace chalk::ui::floor

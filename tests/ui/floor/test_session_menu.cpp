@@ -95,4 +95,16 @@ TEST(SessionWords, LateIsLessThanADayAhead)
     EXPECT_TRUE(isLateNow(session, kMenuDay, 700)) << "past";
 }
 
+TEST(SkipReasons, AKeyIsSaidInWordsAndOwnWordsStayAsTheyAre)
+{
+    QStringList words;
+    for (const sessions::SkipReason reason : sessions::kSkipReasons) {
+        words.append(skipReasonText(std::string(sessions::keyOf(reason))));
+        EXPECT_TRUE(skipReasonAction(reason).contains(QLatin1Char('&')));
+    }
+    EXPECT_EQ(words.join(QLatin1String(" | ")), QStringLiteral("no time | equipment taken | client’s wish | pain or discomfort | another reason"));
+    EXPECT_EQ(skipReasonText("slept badly"), QStringLiteral("slept badly"));
+    EXPECT_TRUE(skipReasonText("").isEmpty());
+}
+
 }  // namespace chalk::ui::floor

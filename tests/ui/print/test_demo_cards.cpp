@@ -1,4 +1,5 @@
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/screen_json.h"
 #include "core/exchange/studio_json.h"
 #include "core/store/client_reader.h"
 #include "tests/support/small_studio.h"
@@ -40,7 +41,8 @@ TEST(DemoCards, NoTextOfAnyClientsCardOverflowsOnAnyPaper)
     const auto document = exchange::readStudio(demoFiles(), catalogue);
     ASSERT_TRUE(document) << document.error().message().toStdString();
     test::StudioOnTest studio(*document);
-    floor::FloorPresenter presenter(studio.database(), catalogue, test::someMoment);
+    const auto screens = exchange::builtInScreenCatalogue(catalogue);
+    floor::FloorPresenter presenter(studio.database(), catalogue, screens, test::someMoment);
     const auto names = store::ClientReader(studio.database()).names();
     ASSERT_TRUE(names);
     EXPECT_EQ(names->size(), document->clients.size());

@@ -64,6 +64,14 @@ TEST(PrintRuns, LinesShrinkThenTakeShorterWaysThenAreCut)
     EXPECT_LE(widthOf(elided(ways[0], 10, 1)), 10);
 }
 
+TEST(PrintText, AWordThatIsTooLongIsBrokenBehindItsHyphen)
+{
+    const QFont font = printFont(8, QFont::DemiBold);
+    const double width = widthOf(QStringLiteral("Chest-rest"), font);
+    EXPECT_EQ(wrapped(QStringLiteral("Chest-rested row"), font, width), (QStringList{QStringLiteral("Chest-"), QStringLiteral("rested row")}));
+    EXPECT_EQ(wrapped(QStringLiteral("Chest-rested row"), font, 2 * width).front(), QStringLiteral("Chest-rested row"));
+}
+
 TEST(PrintRuns, AFrameStandsAroundItsNumberAndTakesItsRoom)
 {
     Sheet sheet;

@@ -86,6 +86,33 @@ TEST(QuarterSheet, WhatDoesNotGoIntoAQuarterGoesOnInTheNext)
     EXPECT_EQ(text.count(QStringLiteral("Joaquin Ferro")), 2);
 }
 
+TEST(QuarterSheet, TheWarmUpStandsWhereThereIsRoomAndGoesFirstWhereThereIsNone)
+{
+    const auto withWarmUps = [](int lifts, int sets) {
+        CardContent card = quarterOf(lifts, sets);
+        for (sessions::CardLift& lift : card.lifts) {
+            lift.warmUp = {{base::Load::fromCenti(2000), 8}, {base::Load::fromCenti(4000), 5}, {base::Load::fromCenti(5000), 2}};
+        }
+        return card;
+    };
+    const auto countOf = [](const CardContent& card) {
+        return textOf(quarterSheets(std::vector<CardContent>{card}, PaperSize::A4)).count(QStringLiteral("warm up"));
+    };
+    EXPECT_EQ(countOf(withWarmUps(4, 3)), 4);
+    CardContent without = quarterOf(4, 3);
+    for (sessions::CardLift& lift : without.lifts) {
+        lift.warmUp.clear();
+    }
+    EXPECT_EQ(countOf(without), 0);
+    for (int lifts = 1; lifts <= 12; ++lifts) {
+        const CardContent card = withWarmUps(lifts, 3);
+        EXPECT_EQ(quarterCount(card, PaperSize::A4), quarterCount(quarterOf(lifts, 3), PaperSize::A4)) << "a warm-up costs no quarter";
+        expectQuartersSound({card}, std::to_string(lifts) + " lifts with warm-ups");
+    }
+    EXPECT_GT(countOf(withWarmUps(5, 3)), 0);
+    EXPECT_LT(countOf(withWarmUps(5, 3)), 5);
+}
+
 TEST(QuarterSheet, LoadsRepsAndCautionsAreWhole)
 {
     const CardContent card = test::crowdedCard();

@@ -86,4 +86,20 @@ TEST_F(LedgeNoteTest, SaysWhyAnUndoCouldNotBeDone)
     EXPECT_EQ(m_note.words().toStdString(), "Printed");
 }
 
+TEST_F(LedgeNoteTest, NewsStandsForTwoMinutesOrUntilSomethingIsDone)
+{
+    m_acts.add(base::ActId(1), QStringLiteral("Recorded"));
+    m_note.sayNews(QStringLiteral("Ada’s rest is over: <squat>"));
+    EXPECT_EQ(m_note.words(), QStringLiteral("Ada’s rest is over: <squat>"));
+    EXPECT_FALSE(m_note.button()->isVisible());
+    wait(1);
+    EXPECT_TRUE(m_note.words().startsWith(QStringLiteral("Ada’s rest")));
+    wait(1);
+    EXPECT_EQ(m_note.words(), QStringLiteral("Recorded"));
+    EXPECT_TRUE(m_note.button()->isVisible());
+    m_note.sayNews(QStringLiteral("Bo’s rest is over"));
+    m_acts.add(base::ActId(2), QStringLiteral("Corrected"));
+    EXPECT_EQ(m_note.words(), QStringLiteral("Corrected"));
+}
+
 }  // namespace chalk::ui::shell

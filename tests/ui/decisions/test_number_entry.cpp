@@ -1,8 +1,8 @@
-#include "ui/board/number_entry.h"
+#include "ui/decisions/number_entry.h"
 
 #include <gtest/gtest.h>
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
 
 namespace {
 
@@ -61,4 +61,4 @@ TEST(NumberEntry, TheLoadsBesideOneThatCannotBeSetUpAreNamed)
     EXPECT_EQ(text(100), QStringLiteral("This equipment gives no less than 5 lb."));
 }
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions

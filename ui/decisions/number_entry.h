@@ -8,7 +8,7 @@
 
 #include <optional>
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
 
 /// A number as somebody typed it, with a point or a comma, at most two decimals and within the loads that there are; nothing
 /// for anything else. A minus, the sign or the hyphen, is help from the machine.
@@ -20,4 +20,4 @@ namespace chalk::ui::board {
 /// `This equipment gives 80 or 85 kg.`: the loads next to one that cannot be set up.
 [[nodiscard]] QString nearestLoadsText(const lifts::LoadTable& loads, base::Load wanted, base::MassUnit unit);
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions

@@ -1,11 +1,20 @@
-#include "ui/board/number_entry.h"
+#include "ui/decisions/number_entry.h"
 
-#include "ui/board/board_text.h"
 #include "ui/common/formats.h"
 
+#include <QCoreApplication>
 #include <QRegularExpression>
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
+
+namespace {
+
+QString numberWords(const char* text)
+{
+    return QCoreApplication::translate("NumberEntry", text);
+}
+
+}  // namespace
 
 std::optional<base::Load> loadOf(const QString& text)
 {
@@ -52,12 +61,12 @@ QString nearestLoadsText(const lifts::LoadTable& loads, base::Load wanted, base:
     const auto above = loads.nextAbove(wanted);
     const QString unitName = common::unitText(unit);
     if (below && above) {
-        return BoardText::tr("This equipment gives %1 or %2 %3.").arg(common::numberText(*below), common::numberText(*above), unitName);
+        return numberWords("This equipment gives %1 or %2 %3.").arg(common::numberText(*below), common::numberText(*above), unitName);
     }
     if (below) {
-        return BoardText::tr("This equipment gives no more than %1 %2.").arg(common::numberText(*below), unitName);
+        return numberWords("This equipment gives no more than %1 %2.").arg(common::numberText(*below), unitName);
     }
-    return BoardText::tr("This equipment gives no less than %1 %2.").arg(common::numberText(loads.lightest()), unitName);
+    return numberWords("This equipment gives no less than %1 %2.").arg(common::numberText(loads.lightest()), unitName);
 }
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions

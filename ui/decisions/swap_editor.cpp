@@ -1,10 +1,9 @@
-#include "ui/board/swap_editor.h"
+#include "ui/decisions/swap_editor.h"
 
-#include "ui/board/client_presenter.h"
-#include "ui/board/grid_rows.h"
-#include "ui/board/number_entry.h"
 #include "ui/common/formats.h"
 #include "ui/common/style_sheet.h"
+#include "ui/decisions/number_entry.h"
+#include "ui/decisions/swap_offers.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -12,7 +11,7 @@
 #include <QListWidget>
 #include <QVBoxLayout>
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
 
 namespace {
 
@@ -32,11 +31,19 @@ QString offerText(const SwapOffer& offer, const lifts::Exercise& now)
     return QStringLiteral("%1\n%2 · %3").arg(common::qstring(offer.exercise->name), difficultyText(*offer.exercise, now), with);
 }
 
+QLabel* secondaryLabel(const QString& text, QWidget* parent)
+{
+    auto* label = new QLabel(text, parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setProperty("role", QStringLiteral("secondary"));
+    return label;
+}
+
 }  // namespace
 
-SwapEditor::SwapEditor(const common::Look& look, const LiftCase& lift, const std::vector<SwapOffer>& offers, QWidget* parent)
+SwapEditor::SwapEditor(const common::Look& look, const SwappedLift& lift, const std::vector<SwapOffer>& offers, QWidget* parent)
     : CoachEditor(look, tr("Swap %1").arg(common::qstring(lift.exercise.name).toLower()), {}, parent),
-      m_lift(std::make_unique<LiftCase>(lift)),
+      m_lift(std::make_unique<SwappedLift>(lift)),
       m_offers(offers),
       m_list(new QListWidget(this)),
       m_start(new QLineEdit(this))
@@ -50,9 +57,9 @@ SwapEditor::SwapEditor(const common::Look& look, const LiftCase& lift, const std
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_start->setAccessibleName(tr("Start at"));
     auto* startRow = new QHBoxLayout;
-    startRow->addWidget(rowLabel(tr("Start at"), "secondary", false, this));
+    startRow->addWidget(secondaryLabel(tr("Start at"), this));
     startRow->addWidget(m_start);
-    startRow->addWidget(rowLabel(common::unitText(lift.machine.setup().unit), "secondary", false, this));
+    startRow->addWidget(secondaryLabel(common::unitText(lift.unit), this));
     startRow->addStretch();
     fields()->addWidget(m_list);
     fields()->addLayout(startRow);
@@ -102,7 +109,7 @@ QString SwapEditor::startFault() const
     if (!load) {
         return tr("The load is a number, as 77.5.");
     }
-    return loads && !loads->canGive(*load) ? nearestLoadsText(*loads, *load, m_lift->machine.setup().unit) : QString();
+    return loads && !loads->canGive(*load) ? nearestLoadsText(*loads, *load, m_lift->unit) : QString();
 }
 
 bool SwapEditor::isReady() const
@@ -125,7 +132,7 @@ void SwapEditor::reviewChoice()
     if (const auto loads = lifts::LoadTable::of(offer->equipment)) {
         m_start->setPlaceholderText(common::numberText(loads->lightest()));
     }
-    const bool isLoaded = progression::isLoaded(m_lift->next.stage);
+    const bool isLoaded = progression::isLoaded(m_lift->stage);
     setHint(!fault.isEmpty() ? fault
             : isLoaded       ? tr("A first load is found again: the lift goes back to Base load.")
                              : tr("The lift stays on its rung."));
@@ -139,7 +146,7 @@ std::optional<progression::Swap> SwapEditor::event() const
     if (offer == nullptr || !startFault().isEmpty()) {
         return std::nullopt;
     }
-    return ClientPresenter::swapOf(*offer, loadOf(m_start->text()));
+    return swapOf(*offer, loadOf(m_start->text()));
 }
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions

@@ -1,4 +1,4 @@
-#include "ui/board/coach_editor.h"
+#include "ui/decisions/coach_editor.h"
 
 #include "ui/common/action_button.h"
 #include "ui/common/banner.h"
@@ -11,7 +11,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
 
 namespace {
 
@@ -124,4 +124,4 @@ void CoachEditor::keyPressEvent(QKeyEvent* event)
     QWidget::keyPressEvent(event);
 }
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions

@@ -13,7 +13,7 @@ class Banner;
 class Look;
 }  // namespace chalk::ui::common
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
 
 /// What the coach decides about a lift, in the place of the inspector: a title, fields of the kind, words for the record,
 /// and one button that does it. Enter does it where it can be done, Esc leaves everything as it is.
@@ -65,4 +65,4 @@ private:
     common::ActionButton* m_cancel;
 };
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/board/coach_editor.h"
+#include "ui/decisions/coach_editor.h"
 
 #include <memory>
 #include <optional>
@@ -13,10 +13,10 @@ namespace chalk::progression {
 struct Swap;
 }
 
-namespace chalk::ui::board {
+namespace chalk::ui::decisions {
 
-struct LiftCase;
 struct SwapOffer;
+struct SwappedLift;
 
 /// Another exercise for a pattern, of those that the studio's equipment and the client's cautions allow.
 class SwapEditor : public CoachEditor {
@@ -24,7 +24,7 @@ class SwapEditor : public CoachEditor {
 
 public:
     /// Copies of `lift` and `offers` are kept; the exercises that the offers point at outlive the editor.
-    SwapEditor(const common::Look& look, const LiftCase& lift, const std::vector<SwapOffer>& offers, QWidget* parent = nullptr);
+    SwapEditor(const common::Look& look, const SwappedLift& lift, const std::vector<SwapOffer>& offers, QWidget* parent = nullptr);
     ~SwapEditor() override;
 
     /// Nothing where no offer is chosen or the start load makes no sense.
@@ -43,10 +43,10 @@ private:
     [[nodiscard]] const SwapOffer* chosen() const;
     [[nodiscard]] QString startFault() const;
 
-    std::unique_ptr<LiftCase> m_lift;
+    std::unique_ptr<SwappedLift> m_lift;
     std::vector<SwapOffer> m_offers;
     QListWidget* m_list;
     QLineEdit* m_start;
 };
 
-}  // namespace chalk::ui::board
+}  // namespace chalk::ui::decisions
