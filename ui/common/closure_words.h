@@ -10,6 +10,6 @@ namespace chalk::ui::common {
 
 /// What a closure says of one of its days: `Closed from 12:00: Harbour lights`, `Tobias away 16:00 – 20:00`,
 /// `Of the racks there are 1, all day`.
-[[nodiscard]] QString closureText(const week::Closure& closure, const std::vector<week::CoachOfWeek>& coaches);
+[[nodiscard]] QString closureText(const chalk::week::Closure& closure, const std::vector<chalk::week::CoachOfWeek>& coaches);
 
 }  // namespace chalk::ui::common

@@ -137,7 +137,7 @@ void ClosuresEditor::showAll()
 {
     m_list->clear();
     for (const store::KeptClosure& kept : m_hours.closures()) {
-        auto* item = new QListWidgetItem(closureText(kept.closure, m_hours.coaches()), m_list);
+        auto* item = new QListWidgetItem(closureLine(kept.closure, m_hours.coaches()), m_list);
         item->setData(Qt::UserRole, QVariant::fromValue<qlonglong>(kept.id));
     }
     m_remove->setEnabled(false);
@@ -148,7 +148,7 @@ void ClosuresEditor::showTyped()
     const auto typed = closure();
     m_units->setEnabled(m_what->currentData().toLongLong() >= kStationBase);
     m_add->setEnabled(typed.has_value());
-    m_typed->setText(!m_hours.refusal().isEmpty() ? m_hours.refusal() : typed ? closureText(*typed, m_hours.coaches()) : tr("The days or the hours make no sense yet: 24 Dec 2026."));
+    m_typed->setText(!m_hours.refusal().isEmpty() ? m_hours.refusal() : typed ? closureLine(*typed, m_hours.coaches()) : tr("The days or the hours make no sense yet: 24 Dec 2026."));
 }
 
 void ClosuresEditor::add()

@@ -1,28 +1,13 @@
 #include "ui/week/studio_hours.h"
 
-#include "core/sessions/session.h"
 #include "core/store/studio_reader.h"
+#include "ui/common/closure_words.h"
 #include "ui/common/formats.h"
-#include "ui/print/group_words.h"
-
-#include <QCoreApplication>
-#include <QStringList>
-
-#include <algorithm>
 
 namespace chalk::ui::week {
 
 using chalk::week::Closure;
 using chalk::week::CoachWork;
-
-namespace {
-
-QString hoursText(const char* text)
-{
-    return QCoreApplication::translate("StudioHours", text);
-}
-
-}  // namespace
 
 template <class Outcome>
 bool StudioHours::done(const Outcome& outcome)
@@ -109,23 +94,15 @@ bool StudioHours::removeClosure(std::int64_t id)
     return done(store::WeekSettings(m_database).removeClosure(id));
 }
 
-QString closureText(const Closure& closure, const std::vector<clients::Coach>& coaches)
+QString closureLine(const Closure& closure, const std::vector<clients::Coach>& coaches)
 {
-    const auto clock = [](int minute) { return minute == chalk::week::kDayMinutes ? QStringLiteral("24:00") : common::qstring(sessions::clockText(minute)); };
-    QStringList parts{closure.first == closure.last ? common::dayText(closure.first)
-                                                    : QStringLiteral("%1 – %2").arg(common::dayText(closure.first), common::dayText(closure.last))};
-    const auto coach = std::find_if(coaches.begin(), coaches.end(), [&closure](const clients::Coach& one) { return one.id == closure.coach; });
-    if (closure.station) {
-        const QString left = closure.units == 0 ? hoursText("none left") : hoursText("%1 left").arg(closure.units);
-        parts.append(QStringLiteral("%1, %2").arg(print::stationName(*closure.station), left));
-    } else {
-        parts.append(closure.coach.isNone() ? hoursText("studio") : coach == coaches.end() ? hoursText("a coach") : common::qstring(coach->name));
+    std::vector<chalk::week::CoachOfWeek> known;
+    for (const clients::Coach& coach : coaches) {
+        known.push_back({coach, {}});
     }
-    const bool isAllDay = closure.fromMinute == 0 && closure.toMinute == chalk::week::kDayMinutes;
-    parts.append(isAllDay ? hoursText("all day") : QStringLiteral("%1 – %2").arg(clock(closure.fromMinute), clock(closure.toMinute)));
-    parts.append(common::qstring(closure.why));
-    parts.removeAll(QString());
-    return parts.join(QStringLiteral(" · "));
+    const QString days = closure.first == closure.last ? common::dayText(closure.first)
+                                                       : QStringLiteral("%1 – %2").arg(common::dayText(closure.first), common::dayText(closure.last));
+    return QStringLiteral("%1 · %2").arg(days, common::closureText(closure, known));
 }
 
 }  // namespace chalk::ui::week

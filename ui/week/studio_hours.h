@@ -52,7 +52,7 @@ private:
     QString m_refusal;
 };
 
-/// A closure in words: `Thu 24 Dec – Sat 2 Jan · studio · all day · Between the years`.
-[[nodiscard]] QString closureText(const chalk::week::Closure& closure, const std::vector<clients::Coach>& coaches);
+/// A closure with its days: `Thu 24 Dec – Sat 2 Jan · Closed all day: Between the years`.
+[[nodiscard]] QString closureLine(const chalk::week::Closure& closure, const std::vector<clients::Coach>& coaches);
 
 }  // namespace chalk::ui::week

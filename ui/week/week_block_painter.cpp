@@ -13,9 +13,10 @@ namespace {
 using common::Theme;
 
 constexpr double kRound = 5;
-constexpr double kNameLeft = 11;
+constexpr double kNameLeft = 10;
 constexpr double kTop = 3;
-constexpr double kNameRight = 3;
+constexpr double kNameRight = 2;
+constexpr double kCloserLetters = -0.35;  ///< pixels: a name that just does not fit is set closer before it is cut
 constexpr double kLockSide = 16;
 constexpr double kLockOver = 5;   ///< how far the lock lies outside of its block
 constexpr double kWarnSide = 14;
@@ -75,6 +76,8 @@ void paintNames(QPainter& painter, const WeekPicture& picture, const WeekBlock& 
         const bool isLast = kTop + (i + 1) * line > rect.height() - icons - kTop;
         const double right = (block.isLocked && i == 0 ? kLockSide - kLockOver - 1 : 0) + (icons > 0 && isLast ? icons + 1 : 0);
         const QRectF at(rect.left() + kNameLeft, rect.top() + kTop + i * line, rect.width() - kNameLeft - kNameRight - right, line);
+        const bool isWide = QFontMetricsF(font).horizontalAdvance(lines[i]) > at.width();
+        font.setLetterSpacing(QFont::AbsoluteSpacing, isWide ? kCloserLetters : 0);
         painter.setFont(font);
         painter.setPen(isMember ? ink : picture.theme.ink2);
         painter.drawText(at, Qt::AlignLeft | Qt::AlignVCenter, QFontMetricsF(font).elidedText(lines[i], Qt::ElideRight, at.width()));

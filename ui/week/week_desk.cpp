@@ -166,7 +166,7 @@ QString WeekDesk::reasonAgainst(const Wishes& wishes, const Slot& slot) const
     for (const PlanFault& fault : faultsOf(m_case.problem, moved)) {
         const bool isOurs = std::any_of(wishes.begin(), wishes.end(), [&fault](std::size_t wish) { return std::find(fault.sessions.begin(), fault.sessions.end(), wish) != fault.sessions.end(); });
         if (isOurs) {
-            return faultText(fault, {m_facts, m_case});
+            return faultText(fault, m_facts, m_case);
         }
     }
     return {};

@@ -71,6 +71,8 @@ public:
     void propose(const chalk::week::WeekPlan& plan);
     /// Proposes the times of last week to those who have no booking yet, as far as no rule is broken. How many there are now.
     int proposeLastWeek();
+    /// Proposes a place for a session, and another one for the session that makes room.
+    void rearrange(std::size_t wish, const chalk::week::Slot& slot, std::size_t other, const chalk::week::Slot& otherSlot);
     bool keepAll();
     bool keep(const Wishes& wishes);
     void dropProposals();

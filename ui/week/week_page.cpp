@@ -51,6 +51,7 @@ WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
         }
     });
     connect(&m_filling, &WeekFilling::finished, this, [this] {
+        m_isNothingFound = m_desk.proposed() == 0;
         showHeader();
         showBar();
     });
@@ -78,6 +79,7 @@ void WeekPage::refresh()
 void WeekPage::goTo(base::Date day)
 {
     m_filling.stop();
+    m_isNothingFound = false;
     m_desk.goTo(day);
     showWeek(true);
 }
@@ -123,6 +125,8 @@ void WeekPage::showBar()
     } else if (proposed > 0) {
         const QString lead = proposed == 1 ? tr("1 session proposed,") : tr("%1 sessions proposed,").arg(proposed);
         m_bar->setWords({lead, tr("%1 left over. Nothing is saved until you keep them.").arg(m_desk.leftOver()), tr("Undo"), tr("Keep all"), false});
+    } else if (m_isNothingFound) {
+        m_bar->setWords({tr("Nothing more fits."), tr("%1 left over; each says what would help.").arg(m_desk.leftOver()), tr("Well"), {}, false});
     } else {
         m_bar->setWords({});
     }
@@ -152,6 +156,7 @@ void WeekPage::settle(bool isDone)
 {
     if (isDone) {
         m_filling.stop();  // its plan is of the week before this
+        m_isNothingFound = false;
     }
     showWeek(false);
     if (isDone) {
@@ -165,7 +170,7 @@ QString WeekPage::conflictOf(std::size_t block) const
     if (block >= scene.blocks.size() || scene.blocks[block].faults.empty()) {
         return {};
     }
-    return faultText(scene.faults[scene.blocks[block].faults.front()], {m_desk.facts(), m_desk.week()});
+    return faultText(scene.faults[scene.blocks[block].faults.front()], m_desk.facts(), m_desk.week());
 }
 
 void WeekPage::openBlock(int index, const QPoint& at)
@@ -306,6 +311,14 @@ void WeekPage::takeOffer(int row)
             settle(m_desk.move({*item.wish}, *item.slot));
         }
         return;
+    case OfferKind::Rearrange:
+        if (item.wish && item.slot && item.other && item.otherSlot) {
+            m_desk.rearrange(*item.wish, *item.slot, *item.other, *item.otherSlot);
+            showWeek(true);
+        }
+        return;
+    case OfferKind::EditHours:
+        return editHours();
     case OfferKind::OpenHealth:
         return openPlace(QStringLiteral("client"), item.client, QStringLiteral("health"));
     case OfferKind::OpenHours:
@@ -368,6 +381,11 @@ bool WeekPage::closeOrClear()
     if (m_desk.proposed() > 0) {
         m_desk.dropProposals();
         showWeek(true);
+        return true;
+    }
+    if (m_isNothingFound) {
+        m_isNothingFound = false;
+        showBar();
         return true;
     }
     return false;

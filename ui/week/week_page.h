@@ -33,7 +33,7 @@ struct SlotActs;
 struct WeekServices {
     const common::Look& look;
     WeekStudio studio;
-    FillSearch fill = fillNearest;
+    FillSearch fill = searchForFill;
 };
 
 /// A week of the studio: who comes when, to whom, and what is left over. Filling it only proposes; each change that is saved is undone by Ctrl+Z.
@@ -104,6 +104,7 @@ private:
     WeekFilling m_filling;
     bool m_isNarrow = false;
     bool m_isMonth = false;
+    bool m_isNothingFound = false;  ///< the week was filled, and nothing more fits
     QString m_movingWhere;
     QString m_movingReason;
 

@@ -24,7 +24,7 @@ TEST(LeftOverItems, ASessionWithoutAPlaceIsOfferedTheNearestFreeOne)
     EXPECT_EQ(items[0].name, QStringLiteral("Gwen Tarrant"));
     EXPECT_EQ(items[0].which, QStringLiteral("1st of 1"));
     EXPECT_EQ(items[0].kind, OfferKind::Place);
-    EXPECT_EQ(items[0].offer, QStringLiteral("Put on Thu 17:30"));
+    EXPECT_EQ(items[0].offer, QStringLiteral("Offer Thu 17:30 with Ines"));
     EXPECT_EQ(items[0].slot, (chalk::week::Slot{0, 3 * chalk::week::kDayMinutes + clock(17, 30)}));
 }
 
@@ -38,6 +38,7 @@ TEST(LeftOverItems, WithoutAnyPlaceTheFreeHoursAreOffered)
     ASSERT_EQ(items.size(), 1U);
     EXPECT_EQ(items[0].kind, OfferKind::OpenHours);
     EXPECT_FALSE(items[0].reason.isEmpty());
+    EXPECT_FALSE(items[0].offer.isEmpty());
 }
 
 TEST(LeftOverItems, AConflictComesFirstWithAWayOut)

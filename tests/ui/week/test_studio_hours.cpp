@@ -61,16 +61,10 @@ TEST_F(StudioHoursTest, ClosuresComeAndGo)
 TEST_F(StudioHoursTest, AClosureInWords)
 {
     chalk::week::Closure closure = lights();
-    EXPECT_EQ(closureText(closure, m_hours.coaches()), QStringLiteral("Sat 5 Dec · studio · 12:00 – 24:00 · Harbour lights"));
+    EXPECT_EQ(closureLine(closure, m_hours.coaches()), QStringLiteral("Sat 5 Dec · Closed from 12:00: Harbour lights"));
     closure.last = closure.first + 1;
-    closure.fromMinute = 0;
     closure.coach = base::CoachId(2);
-    closure.why.clear();
-    EXPECT_EQ(closureText(closure, m_hours.coaches()), QStringLiteral("Sat 5 Dec – Sun 6 Dec · Tobias · all day"));
-    closure.coach = {};
-    closure.station = lifts::Station::Rack;
-    closure.units = 1;
-    EXPECT_EQ(closureText(closure, m_hours.coaches()), QStringLiteral("Sat 5 Dec – Sun 6 Dec · Rack, 1 left · all day"));
+    EXPECT_EQ(closureLine(closure, m_hours.coaches()), QStringLiteral("Sat 5 Dec – Sun 6 Dec · Tobias away from 12:00: Harbour lights"));
 }
 
 }  // namespace chalk::ui::week

@@ -80,7 +80,7 @@ TEST_F(WeekDeskTest, ALockedSessionDoesNotMove)
     EXPECT_TRUE(m_desk.toggleLock(block)) << m_desk.refusal().toStdString();
     EXPECT_TRUE(m_desk.scene().blocks.front().isLocked);
     EXPECT_FALSE(m_desk.move({kBooked}, {0, weekMinute(3, 10)}));
-    EXPECT_EQ(m_desk.refusal(), QStringLiteral("Ada is locked. L unlocks it."));
+    EXPECT_TRUE(m_desk.refusal().endsWith(QStringLiteral("L unlocks it."))) << m_desk.refusal().toStdString();
     EXPECT_TRUE(m_desk.toggleLock(WeekBlock(m_desk.scene().blocks.front())));
     EXPECT_FALSE(m_desk.scene().blocks.front().isLocked);
 }

@@ -8,6 +8,8 @@
 #include <QThread>
 #include <QThreadPool>
 
+#include <algorithm>
+
 namespace chalk::ui::week {
 
 namespace {
@@ -15,10 +17,12 @@ namespace {
 using chalk::week::WeekPlan;
 using chalk::week::WeekProblem;
 
-/// Reports the same plan until it is told to end.
+/// Goes to and fro between two plans until it is told to end.
 void searchOn(const WeekProblem& /*problem*/, const WeekPlan& booked, const PlanReport& report)
 {
-    while (report(booked)) {
+    WeekPlan plan = booked;
+    for (int i = 0; report(plan); ++i) {
+        plan.front() = chalk::week::Slot{0, 540 + i % 2 * 60};
         QThread::msleep(2);
     }
 }
@@ -34,31 +38,38 @@ chalk::week::WeekCase threeClients()
 
 }  // namespace
 
-TEST(WeekFilling, TheNearestPlacesBreakNoRule)
-{
-    const chalk::week::WeekCase week = threeClients();
-    WeekPlan best;
-    fillNearest(week.problem, week.booked, [&best](const WeekPlan& plan) {
-        best = plan;
-        return true;
-    });
-    ASSERT_EQ(best.size(), 6U);
-    EXPECT_TRUE(std::all_of(best.begin(), best.end(), [](const auto& slot) { return slot.has_value(); }));
-    EXPECT_TRUE(faultsOf(week.problem, best).empty());
-}
-
 TEST(WeekFilling, FindsBesideTheWindowsThreadAndEndsByItself)
 {
     const chalk::week::WeekCase week = threeClients();
-    WeekFilling filling(fillNearest);
+    WeekFilling filling(searchForFill);
     QSignalSpy finished(&filling, &WeekFilling::finished);
-    int found = 0;
-    QObject::connect(&filling, &WeekFilling::found, &filling, [&found] { ++found; });
+    WeekPlan best;
+    QObject::connect(&filling, &WeekFilling::found, &filling, [&best](const WeekPlan& plan) { best = plan; });
     filling.start(week.problem, week.booked);
     EXPECT_TRUE(filling.isRunning());
-    ASSERT_TRUE(finished.wait());
-    EXPECT_EQ(found, 6);
+    ASSERT_TRUE(finished.wait(20'000));
+    ASSERT_EQ(best.size(), 6U);
+    EXPECT_TRUE(std::all_of(best.begin(), best.end(), [](const auto& slot) { return slot.has_value(); }));
+    EXPECT_TRUE(faultsOf(week.problem, best).empty());
     EXPECT_FALSE(filling.isRunning());
+}
+
+TEST(WeekFilling, ABookingThatBreaksARuleStaysWhereItIs)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    chalk::week::ClientOfWeek& ada = test::addClient(facts, "Ada Lund");
+    ada.free = {};
+    ASSERT_TRUE(ada.free.add({2, test::clock(9), test::clock(12)}));
+    test::book(ada, 1, test::clock(15));
+    test::addClient(facts, "Bo Arden");
+    const chalk::week::WeekCase week = caseOf(facts);
+    WeekPlan best;
+    searchForFill(week.problem, week.booked, [&best](const WeekPlan& plan) {
+        best = plan;
+        return false;
+    });
+    EXPECT_EQ(best[0], week.booked[0]) << "somebody agreed to it";
+    EXPECT_TRUE(best[1]);
 }
 
 TEST(WeekFilling, StoppedItSaysNoMore)

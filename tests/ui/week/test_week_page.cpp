@@ -40,7 +40,7 @@ protected:
     void fill()
     {
         press(Qt::Key_F);
-        EXPECT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }));
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }, 20'000));
     }
 
     const common::Look m_look;

@@ -4,7 +4,6 @@
 
 namespace chalk::ui::week {
 
-using chalk::week::kDayMinutes;
 using chalk::week::PlanFault;
 using chalk::week::PlanRule;
 using test::clock;
@@ -14,19 +13,16 @@ protected:
     WeekWordsTest()
     {
         m_facts = test::someWeek();
-        test::addClient(m_facts, "Gwen Tarrant").planning.standing = {{3, clock(17, 30), base::CoachId(1)}};
+        test::addClient(m_facts, "Gwen Tarrant");
         m_week = caseOf(m_facts);
     }
-    QString said(const PlanFault& fault) const { return faultText(fault, {m_facts, m_week}); }
 
     chalk::week::WeekFacts m_facts;
     chalk::week::WeekCase m_week;
 };
 
-TEST_F(WeekWordsTest, TimesAndRanges)
+TEST_F(WeekWordsTest, RangesAndNumbers)
 {
-    EXPECT_EQ(slotText(3 * kDayMinutes + clock(17, 30)), QStringLiteral("Thu 17:30"));
-    EXPECT_EQ(longSlotText(3 * kDayMinutes + clock(17, 30)), QStringLiteral("Thursday at 17:30"));
     EXPECT_EQ(rangeText(m_facts.monday, m_facts.monday + 5), QStringLiteral("23 – 28 November"));
     EXPECT_EQ(rangeText(m_facts.monday + 7, m_facts.monday + 12), QStringLiteral("30 November – 5 December"));
     EXPECT_EQ(numberOfText(1, 2), QStringLiteral("1st of 2"));
@@ -35,62 +31,36 @@ TEST_F(WeekWordsTest, TimesAndRanges)
     EXPECT_EQ(numberOfText(4, 7), QStringLiteral("4th of 7"));
 }
 
-TEST_F(WeekWordsTest, ABrokenRuleSaysItsNumbers)
+TEST_F(WeekWordsTest, NamesStandInTheOrderOfTheCase)
+{
+    const common::WeekNames names = namesOf(m_facts, m_week);
+    EXPECT_EQ(names.clients, std::vector<QString>{QStringLiteral("Gwen")});
+    EXPECT_EQ(names.coaches.size(), m_week.problem.coaches.size());
+    ASSERT_EQ(names.stations.size(), m_week.problem.stations.size());
+    for (std::size_t i = 0; i < names.stations.size(); ++i) {
+        EXPECT_EQ(m_week.problem.stations[i].id == "rack", names.stations[i] == QStringLiteral("rack"));
+    }
+}
+
+TEST_F(WeekWordsTest, ALockedSessionSaysHowItIsUnlocked)
 {
     PlanFault fault;
-    fault.rule = PlanRule::StationUnits;
+    fault.rule = PlanRule::LockedMoved;
     fault.sessions = {0};
-    const auto& stations = m_week.problem.stations;
-    for (std::size_t i = 0; i < stations.size(); ++i) {
-        fault.station = stations[i].id == "rack" ? std::optional(i) : fault.station;
-    }
-    ASSERT_TRUE(fault.station);
-    fault.from = clock(17, 30);
-    fault.needed = 250;
-    fault.there = 200;
-    EXPECT_EQ(said(fault), QStringLiteral("3 need a rack at 17:30, there are 2."));
-    fault.there = 100;
-    EXPECT_EQ(said(fault), QStringLiteral("3 need a rack at 17:30, there is 1."));
-    fault.there = 0;
-    EXPECT_EQ(said(fault), QStringLiteral("3 need a rack at 17:30, there is none."));
-    fault.rule = PlanRule::Capacity;
+    fault.from = clock(9);
+    EXPECT_TRUE(faultText(fault, m_facts, m_week).endsWith(QStringLiteral("L unlocks it.")));
+    fault.rule = PlanRule::CoachNotAccepted;
     fault.coach = 1;
-    fault.needed = 5;
-    fault.there = 4;
-    EXPECT_EQ(said(fault), QStringLiteral("5 at once with Tobias at 17:30, there are 4 places."));
-    fault.rule = PlanRule::RecoveryTime;
-    EXPECT_EQ(said(fault), QStringLiteral("Gwen needs 48 hours between sessions."));
+    EXPECT_EQ(faultText(fault, m_facts, m_week), QStringLiteral("Gwen does not go to Tobias."));
 }
 
-TEST_F(WeekWordsTest, EveryRuleHasASentence)
+TEST_F(WeekWordsTest, TheIconIsOfWhatIsInTheWay)
 {
-    for (int rule = 0; rule < chalk::week::kPlanRuleCount; ++rule) {
-        PlanFault fault;
-        fault.rule = static_cast<PlanRule>(rule);
-        fault.sessions = {0};
-        fault.coach = 0;
-        fault.station = 0;
-        EXPECT_TRUE(said(fault).endsWith(QLatin1Char('.'))) << rule;
-    }
-}
-
-TEST_F(WeekWordsTest, WhatIsLeftOverSaysWhatItWantsAndWhatIsInTheWay)
-{
-    m_facts.closures = {{m_facts.monday + 3, m_facts.monday + 3, clock(16), clock(24), base::CoachId(1), {}, 0, ""}};
-    m_week = caseOf(m_facts);
-    const LeftOverWords words = leftOverWords(leftOverOf(m_week.problem, m_week.booked, 0), {m_facts, m_week});
-    EXPECT_EQ(words.reason, QStringLiteral("Wants Thursday at 17:30. Ines is not there then."));
-    EXPECT_EQ(words.icon, QStringLiteral("closed"));
-}
-
-TEST_F(WeekWordsTest, WithoutATimeOfItsOwnTheLastThingInTheWayIsSaid)
-{
-    m_facts.clients[0].planning.standing.clear();
     m_facts.studio.stations = {{lifts::Station::Rack, 1}};
-    m_facts.closures = {{m_facts.monday, m_facts.monday + 6, 0, kDayMinutes, {}, lifts::Station::Rack, 0, "Repair"}};
-    m_week = caseOf(m_facts);
-    const LeftOverWords words = leftOverWords(leftOverOf(m_week.problem, m_week.booked, 0), {m_facts, m_week});
-    EXPECT_EQ(words.reason, QStringLiteral("Whenever Gwen can come, all racks are taken."));
+    m_facts.closures = {{m_facts.monday, m_facts.monday + 6, 0, chalk::week::kDayMinutes, {}, lifts::Station::Rack, 0, "Repair"}};
+    const chalk::week::WeekCase shut = caseOf(m_facts);
+    EXPECT_EQ(iconOf(leftOverOf(shut.problem, shut.booked, 0)), QStringLiteral("rack"));
+    EXPECT_EQ(iconOf(leftOverOf(m_week.problem, m_week.booked, 0)), QStringLiteral("week")) << "there is room";
 }
 
 }  // namespace chalk::ui::week
