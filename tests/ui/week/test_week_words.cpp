@@ -8,9 +8,9 @@ using chalk::week::PlanFault;
 using chalk::week::PlanRule;
 using test::clock;
 
-class WeekWordsTest : public ::testing::Test {
+class WeekNamesTest : public ::testing::Test {
 protected:
-    WeekWordsTest()
+    WeekNamesTest()
     {
         m_facts = test::someWeek();
         test::addClient(m_facts, "Gwen Tarrant");
@@ -21,7 +21,7 @@ protected:
     chalk::week::WeekCase m_week;
 };
 
-TEST_F(WeekWordsTest, RangesAndNumbers)
+TEST_F(WeekNamesTest, RangesAndNumbers)
 {
     EXPECT_EQ(rangeText(m_facts.monday, m_facts.monday + 5), QStringLiteral("23 – 28 November"));
     EXPECT_EQ(rangeText(m_facts.monday + 7, m_facts.monday + 12), QStringLiteral("30 November – 5 December"));
@@ -31,7 +31,7 @@ TEST_F(WeekWordsTest, RangesAndNumbers)
     EXPECT_EQ(numberOfText(4, 7), QStringLiteral("4th of 7"));
 }
 
-TEST_F(WeekWordsTest, NamesStandInTheOrderOfTheCase)
+TEST_F(WeekNamesTest, NamesStandInTheOrderOfTheCase)
 {
     const common::WeekNames names = namesOf(m_facts, m_week);
     EXPECT_EQ(names.clients, std::vector<QString>{QStringLiteral("Gwen")});
@@ -42,7 +42,7 @@ TEST_F(WeekWordsTest, NamesStandInTheOrderOfTheCase)
     }
 }
 
-TEST_F(WeekWordsTest, ALockedSessionSaysHowItIsUnlocked)
+TEST_F(WeekNamesTest, ALockedSessionSaysHowItIsUnlocked)
 {
     PlanFault fault;
     fault.rule = PlanRule::LockedMoved;
@@ -54,7 +54,7 @@ TEST_F(WeekWordsTest, ALockedSessionSaysHowItIsUnlocked)
     EXPECT_EQ(faultText(fault, m_facts, m_week), QStringLiteral("Gwen does not go to Tobias."));
 }
 
-TEST_F(WeekWordsTest, TheIconIsOfWhatIsInTheWay)
+TEST_F(WeekNamesTest, TheIconIsOfWhatIsInTheWay)
 {
     m_facts.studio.stations = {{lifts::Station::Rack, 1}};
     m_facts.closures = {{m_facts.monday, m_facts.monday + 6, 0, chalk::week::kDayMinutes, {}, lifts::Station::Rack, 0, "Repair"}};
