@@ -77,21 +77,7 @@ void ClosuresEditor::build()
     m_list->setWordWrap(true);
     column->addWidget(m_list, 1);
     column->addWidget(m_remove, 0, Qt::AlignLeft);
-    auto* form = new QFormLayout;
-    const auto add = [form](const QString& text, QWidget* field) {
-        field->setAccessibleName(text);
-        form->addRow(text, field);
-    };
-    add(tr("First day"), m_first);
-    add(tr("Last day"), m_last);
-    m_last->setPlaceholderText(tr("The same day"));
-    add(tr("From"), m_from);
-    add(tr("To"), m_to);
-    add(tr("What is not there"), m_what);
-    m_units->setRange(0, 20);
-    add(tr("How many are left"), m_units);
-    add(tr("Why"), m_why);
-    column->addLayout(form);
+    column->addLayout(buildForm());
     m_typed->setWordWrap(true);
     m_typed->setProperty("role", QStringLiteral("secondary"));
     column->addWidget(m_typed);
@@ -108,6 +94,33 @@ void ClosuresEditor::build()
     connect(m_list, &QListWidget::currentRowChanged, this, [this](int row) { m_remove->setEnabled(row >= 0); });
     connect(m_add, &QPushButton::clicked, this, &ClosuresEditor::add);
     connect(m_remove, &QPushButton::clicked, this, &ClosuresEditor::remove);
+}
+
+QFormLayout* ClosuresEditor::buildForm()
+{
+    auto* form = new QFormLayout;
+    form->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    const auto addPair = [this, form](const QString& text, QWidget* from, const QString& fromName, QWidget* to, const QString& toName) {
+        auto* row = new QHBoxLayout;
+        from->setAccessibleName(fromName);
+        to->setAccessibleName(toName);
+        row->addWidget(from, 1);
+        row->addWidget(new QLabel(tr("to"), this));
+        row->addWidget(to, 1);
+        form->addRow(text, row);
+    };
+    const auto add = [form](const QString& text, QWidget* field) {
+        field->setAccessibleName(text);
+        form->addRow(text, field);
+    };
+    addPair(tr("Days"), m_first, tr("First day"), m_last, tr("Last day"));
+    m_last->setPlaceholderText(tr("The same day"));
+    addPair(tr("Hours"), m_from, tr("From"), m_to, tr("To"));
+    add(tr("What is not there"), m_what);
+    m_units->setRange(0, 20);
+    add(tr("How many are left"), m_units);
+    add(tr("Why"), m_why);
+    return form;
 }
 
 std::optional<Closure> ClosuresEditor::closure() const

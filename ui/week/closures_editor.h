@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QListWidget;
@@ -33,6 +34,7 @@ Q_SIGNALS:
 
 private:
     void build();
+    [[nodiscard]] QFormLayout* buildForm();
     void showAll();
     void showTyped();
     void add();

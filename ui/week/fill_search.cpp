@@ -1,6 +1,5 @@
 #include "ui/week/fill_search.h"
 
-#include "core/week/week_checker.h"
 #include "core/week/week_search.h"
 
 #include <QElapsedTimer>
@@ -15,15 +14,12 @@ constexpr qint64 kMostMilliseconds = 30'000;
 
 }  // namespace
 
-void searchForFill(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& present, const PlanReport& report)
+void searchForFill(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked, const PlanReport& report)
 {
     chalk::week::FillOptions options;
-    options.present = &present;
-    options.fixed.assign(problem.sessions.size(), false);
-    for (const chalk::week::PlanFault& fault : faultsOf(problem, present)) {
-        for (const std::size_t session : fault.sessions) {
-            options.fixed[session] = true;
-        }
+    options.present = &booked;
+    for (const auto& slot : booked) {
+        options.fixed.push_back(slot.has_value());
     }
     chalk::week::WeekSearch search(problem, options);
     QElapsedTimer whole;

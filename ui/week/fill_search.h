@@ -8,12 +8,12 @@ namespace chalk::ui::week {
 
 /// Takes the best plan so far; false asks the search to end.
 using PlanReport = std::function<bool(const chalk::week::WeekPlan&)>;
-/// Fills a week from the plan that it has. Called beside the window's thread; reports its plan again and again, so that it can be stopped. What it
+/// Fills a week from what is booked. Called beside the window's thread; reports its plan again and again, so that it can be stopped. What it
 /// reported last is its result.
-using FillSearch = std::function<void(const chalk::week::WeekProblem&, const chalk::week::WeekPlan& present, const PlanReport&)>;
+using FillSearch = std::function<void(const chalk::week::WeekProblem&, const chalk::week::WeekPlan& booked, const PlanReport&)>;
 
-/// Looks for the cheapest plan in slices, until one is proved the best or nothing cheaper was found for a while. Bookings that are not locked may
-/// move where that is worth it; those that break a rule where they are stay.
-void searchForFill(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& present, const PlanReport& report);
+/// Looks for the cheapest plan in slices, until one is proved the best or nothing cheaper was found for a while. No booking moves: somebody agreed
+/// to it.
+void searchForFill(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked, const PlanReport& report);
 
 }  // namespace chalk::ui::week

@@ -1,9 +1,13 @@
 #include "ui/week/week_desk.h"
 
 #include "core/store/session_reader.h"
+#include "core/store/studio_reader.h"
 #include "core/store/week_reader.h"
 #include "core/store/week_settings.h"
 #include "core/week/slot_table.h"
+#include "core/week/week_bookings.h"
+#include "ui/common/closure_words.h"
+#include "ui/common/formats.h"
 #include "ui/week/week_words.h"
 
 #include <algorithm>
@@ -155,6 +159,12 @@ int WeekDesk::proposed() const
         count += isProposed(i) ? 1 : 0;
     }
     return count;
+}
+
+print::RosterWeek WeekDesk::onPaper() const
+{
+    const QString studio = common::qstring(store::StudioReader(m_studio.database).name().value_or(std::string()));
+    return {m_monday, studio, bookingsOf(m_facts, m_case, m_case.booked), common::closureNotes(m_facts), false, false};
 }
 
 QString WeekDesk::reasonAgainst(const Wishes& wishes, const Slot& slot) const

@@ -5,6 +5,7 @@
 #include "core/store/session_writer.h"
 #include "ui/common/act_history.h"
 #include "ui/common/clock.h"
+#include "ui/print/roster_week_sheet.h"
 #include "ui/week/left_over_items.h"
 #include "ui/week/month_weeks.h"
 
@@ -52,6 +53,9 @@ public:
     [[nodiscard]] int wanted() const;
     [[nodiscard]] int leftOver() const { return wanted() - placed(); }
     [[nodiscard]] int proposed() const;
+
+    /// The week for the wall: what is saved.
+    [[nodiscard]] print::RosterWeek onPaper() const;
 
     /// Why those sessions must not begin there; empty where they may.
     [[nodiscard]] QString reasonAgainst(const Wishes& wishes, const chalk::week::Slot& slot) const;

@@ -35,6 +35,9 @@ namespace {
 constexpr int kTrayWidth = 280;
 constexpr int kNarrowTrayWidth = 220;
 constexpr double kMostTrayGrowth = 1.25;
+constexpr int kThursday = 3;  ///< a week belongs to the month of its Thursday
+constexpr int kMidMonth = 14;
+constexpr int kMostMonthDays = 31;
 constexpr int kMidMorningMinute = 10 * 60;
 
 }  // namespace
@@ -84,6 +87,14 @@ void WeekPage::goTo(base::Date day)
     showWeek(true);
 }
 
+void WeekPage::step(int by)
+{
+    const base::Date thursday = m_desk.monday() + kThursday;
+    const base::Date first = thursday - (static_cast<int>(static_cast<unsigned>(thursday.ymd().day())) - 1);
+    const base::Date other = by < 0 ? first - kMidMonth : first + (kMostMonthDays + kMidMonth);
+    goTo(m_isMonth ? other : m_desk.monday() + by * kWeekDays);
+}
+
 void WeekPage::showWeek(bool isFocusMoved)
 {
     m_grid->setScene(m_desk.scene());
@@ -107,7 +118,8 @@ void WeekPage::showHeader()
 {
     const std::vector<int>& days = m_desk.scene().days;
     const base::Date monday = m_desk.monday();
-    m_header->setTitle(days.empty() ? rangeText(monday, monday + (kWeekDays - 1)) : rangeText(monday + days.front(), monday + days.back()));
+    m_header->setTitle(m_isMonth       ? monthText(monday + kThursday)
+                       : days.empty() ? rangeText(monday, monday + (kWeekDays - 1)) : rangeText(monday + days.front(), monday + days.back()));
     const QString placed = tr("%1 of %2 sessions placed").arg(m_desk.placed()).arg(m_desk.wanted());
     m_header->setSubtitle(m_isNarrow ? placed : tr("Week %1 · %2").arg(monday.isoWeek().week).arg(placed));
     m_fill->setText(isFilling() ? tr("Stop filling") : tr("Fill the week"));
@@ -141,7 +153,7 @@ void WeekPage::showEmpty()
     m_copy->setVisible(hasClients);
     m_stack->setCurrentWidget(m_isMonth ? static_cast<QWidget*>(m_month) : isEmpty ? static_cast<QWidget*>(m_empty) : m_grid);
     if (m_isMonth) {
-        m_month->setMonth(m_desk.monthOf(m_desk.monday() + 3), std::max(m_desk.monday(), std::min(m_services.studio.clock.today(), m_desk.monday() + (kWeekDays - 1))), m_services.studio.clock.today());
+        m_month->setMonth(m_desk.monthOf(m_desk.monday() + kThursday), std::max(m_desk.monday(), std::min(m_services.studio.clock.today(), m_desk.monday() + (kWeekDays - 1))), m_services.studio.clock.today());
     }
 }
 
@@ -291,7 +303,8 @@ void WeekPage::fill()
         return;
     }
     showMonth(false);
-    m_filling.start(m_desk.week().problem, m_desk.plan());
+    m_desk.dropProposals();
+    m_filling.start(m_desk.week().problem, m_desk.week().booked);
     showWeek(false);
 }
 
@@ -362,6 +375,11 @@ std::vector<shell::KeyHint> WeekPage::keyHints() const
 }
 
 void WeekPage::print()
+{
+    Q_EMIT weekPaperAsked(m_desk.onPaper());
+}
+
+void WeekPage::printCards()
 {
     const base::Date today = m_services.studio.clock.today();
     const bool isThisWeek = m_desk.monday() <= today && today < m_desk.monday() + kWeekDays;

@@ -58,6 +58,8 @@ public:
     [[nodiscard]] bool isFilling() const { return m_filling.isRunning(); }
 
 Q_SIGNALS:
+    /// The week on show is wanted on paper, without what is proposed.
+    void weekPaperAsked(const chalk::ui::print::RosterWeek& week);
     /// The cards of a day are wanted, with those of its week offered.
     void weekCardsAsked(base::Date day);
     /// The sheet of the group with that session is wanted.
@@ -83,6 +85,10 @@ private:
     void settle(bool isDone);
 
     void goTo(base::Date day);
+    /// To the week before or after, or to the month.
+    void step(int by);
+    void offerPapers();
+    void printCards();
     void showMonth(bool isMonth);
     void openBlock(int index, const QPoint& at);
     [[nodiscard]] SlotActs actsOf(const WeekBlock& block);

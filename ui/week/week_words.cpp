@@ -73,6 +73,12 @@ QString rangeText(base::Date first, base::Date last)
     return start + QStringLiteral(" – ") + number(to) + QLatin1Char(' ') + month(to);
 }
 
+QString monthText(base::Date day)
+{
+    const auto ymd = day.ymd();
+    return QLocale::c().monthName(static_cast<int>(static_cast<unsigned>(ymd.month()))) + QLatin1Char(' ') + QString::number(static_cast<int>(ymd.year()));
+}
+
 QString numberOfText(int number, int of)
 {
     const int last = number % 10;

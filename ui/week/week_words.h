@@ -17,6 +17,8 @@ namespace chalk::ui::week {
 
 /// `23 – 28 November`, `30 November – 5 December`, from the first to the last day.
 [[nodiscard]] QString rangeText(base::Date first, base::Date last);
+/// `November 2026`.
+[[nodiscard]] QString monthText(base::Date day);
 /// `2nd of 3`.
 [[nodiscard]] QString numberOfText(int number, int of);
 /// A broken rule in one sentence; of a locked session with the key that unlocks it.

@@ -54,7 +54,7 @@ TEST(WeekFilling, FindsBesideTheWindowsThreadAndEndsByItself)
     EXPECT_FALSE(filling.isRunning());
 }
 
-TEST(WeekFilling, ABookingThatBreaksARuleStaysWhereItIs)
+TEST(WeekFilling, NoBookingMovesWhateverRuleItBreaks)
 {
     chalk::week::WeekFacts facts = test::someWeek();
     chalk::week::ClientOfWeek& ada = test::addClient(facts, "Ada Lund");

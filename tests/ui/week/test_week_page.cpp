@@ -166,10 +166,24 @@ TEST_F(WeekPageTest, AMonthIsShownByTheDayAndOpensAWeek)
     press(Qt::Key_M, Qt::AltModifier);
     auto* month = m_page.findChild<MonthGrid*>();
     ASSERT_TRUE(month->isVisible());
+    press(Qt::Key_PageUp);
+    EXPECT_EQ(desk().monday(), *base::Date::fromYmd(2026, 10, 12)) << "the middle of the month before";
+    press(Qt::Key_PageDown);
     const base::Date day = today() - 14;
     QTest::mouseClick(month, Qt::LeftButton, {}, month->cellRect(day).center().toPoint());
     EXPECT_FALSE(month->isVisible());
     EXPECT_EQ(desk().monday(), day - day.weekday());
+}
+
+TEST_F(WeekPageTest, OnPaperIsWhatIsSaved)
+{
+    fill();
+    QSignalSpy asked(&m_page, &WeekPage::weekPaperAsked);
+    m_page.print();
+    EXPECT_EQ(asked.count(), 1);
+    const print::RosterWeek paper = desk().onPaper();
+    EXPECT_EQ(paper.title, QStringLiteral("Small Studio"));
+    EXPECT_EQ(paper.bookings.size(), 1U);
 }
 
 TEST_F(WeekPageTest, EverythingHasAName)
