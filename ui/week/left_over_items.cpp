@@ -116,14 +116,17 @@ private:
     {
         WayOut way{WayKind::FitsNow, leftOver.nearestFree};
         if (!leftOver.nearestFree) {
-            if (++m_ways > kMostWayOuts) {
+            std::vector<WayOut> ways;
+            if (++m_ways <= kMostWayOuts) {
+                ways = waysOut(m_input.week.problem, m_input.plan, leftOver.session);
+            }
+            const auto best = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) { return one.kind != WayKind::OneFewer; });
+            if (best == ways.end()) {
                 item.kind = OfferKind::OpenHours;
                 item.offer = itemText("See the hours");
                 return;
             }
-            const std::vector<WayOut> ways = waysOut(m_input.week.problem, m_input.plan, leftOver.session);
-            const auto best = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) { return one.kind != WayKind::OneFewer; });
-            way = best == ways.end() ? WayOut() : *best;
+            way = *best;
         }
         item.kind = kindOf(way.kind);
         item.slot = way.slot;

@@ -15,6 +15,7 @@
 #include "ui/week/proposal_bar.h"
 #include "ui/week/slot_menu.h"
 #include "ui/week/week_grid.h"
+#include "ui/week/week_legend.h"
 #include "ui/week/week_words.h"
 
 #include <QKeyEvent>
@@ -35,6 +36,7 @@ namespace {
 constexpr int kTrayWidth = 280;
 constexpr int kNarrowTrayWidth = 220;
 constexpr double kMostTrayGrowth = 1.25;
+constexpr double kLegendHeight = 580;  ///< at a text size of 100 %: a lower page leaves its room to what is left over
 constexpr int kThursday = 3;  ///< a week belongs to the month of its Thursday
 constexpr int kMidMonth = 14;
 constexpr int kMostMonthDays = 31;
@@ -138,7 +140,7 @@ void WeekPage::showBar()
         const QString lead = proposed == 1 ? tr("1 session proposed,") : tr("%1 sessions proposed,").arg(proposed);
         m_bar->setWords({lead, tr("%1 left over. Nothing is saved until you keep them.").arg(m_desk.leftOver()), tr("Undo"), tr("Keep all"), false});
     } else if (m_isNothingFound) {
-        m_bar->setWords({tr("Nothing more fits."), tr("%1 left over; each says what would help.").arg(m_desk.leftOver()), tr("Well"), {}, false});
+        m_bar->setWords({tr("Nothing more fits."), tr("%1 left over; each says what would help.").arg(m_desk.leftOver()), tr("Close"), {}, false});
     } else {
         m_bar->setWords({});
     }
@@ -409,12 +411,19 @@ bool WeekPage::closeOrClear()
     return false;
 }
 
+void WeekPage::resizeEvent(QResizeEvent* event)
+{
+    Page::resizeEvent(event);
+    m_legend->setVisible(height() >= m_services.look.theme().scaled(kLegendHeight));
+}
+
 void WeekPage::setRoom(bool isNarrow, bool isLow)
 {
     m_isNarrow = isNarrow;
     const double growth = std::clamp(m_services.look.theme().scaled(1), 1.0, kMostTrayGrowth);
     m_tray->setFixedWidth(qRound((isNarrow ? kNarrowTrayWidth : kTrayWidth) * growth));
     m_hint->setVisible(!isLow);
+    m_legend->setVisible(height() >= m_services.look.theme().scaled(kLegendHeight));
     showHeader();
 }
 

@@ -27,6 +27,7 @@ class MonthGrid;
 class MonthStrip;
 class ProposalBar;
 class WeekGrid;
+class WeekLegend;
 struct SlotActs;
 
 /// What the page works with. Everything outlives the page.
@@ -67,6 +68,7 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -131,6 +133,7 @@ private:
     LeftOverModel* m_items = nullptr;
     QListView* m_list = nullptr;
     QLabel* m_hint = nullptr;
+    WeekLegend* m_legend = nullptr;
 };
 
 }  // namespace chalk::ui::week

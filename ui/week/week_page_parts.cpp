@@ -180,7 +180,8 @@ void WeekPage::buildTray()
     m_hint->setContentsMargins(14, 10, 14, 10);
     m_tray->body()->addWidget(m_hint);
     m_tray->body()->addWidget(weekRule(m_tray));
-    m_tray->body()->addWidget(new WeekLegend(m_services.look, m_tray));
+    m_legend = new WeekLegend(m_services.look, m_tray);
+    m_tray->body()->addWidget(m_legend);
 }
 
 void WeekPage::addPageAction(const QString& text, const QList<QKeySequence>& keys, std::function<void()> act)

@@ -65,12 +65,12 @@ QString firstNameOf(const chalk::week::WeekFacts& facts, const chalk::week::Week
 
 QString rangeText(base::Date first, base::Date last)
 {
-    const auto from = first.ymd();
     const auto to = last.ymd();
-    const auto month = [](const std::chrono::year_month_day& day) { return QLocale::c().monthName(static_cast<int>(static_cast<unsigned>(day.month()))); };
-    const auto number = [](const std::chrono::year_month_day& day) { return QString::number(static_cast<unsigned>(day.day())); };
-    const QString start = from.month() == to.month() ? number(from) : number(from) + QLatin1Char(' ') + month(from);
-    return start + QStringLiteral(" – ") + number(to) + QLatin1Char(' ') + month(to);
+    if (first.ymd().month() != to.month()) {
+        return QStringLiteral("%1 – %2").arg(common::shortDayText(first), common::shortDayText(last));
+    }
+    const QString month = QLocale::c().monthName(static_cast<int>(static_cast<unsigned>(to.month())));
+    return QStringLiteral("%1 – %2 %3").arg(static_cast<unsigned>(first.ymd().day())).arg(static_cast<unsigned>(to.day())).arg(month);
 }
 
 QString monthText(base::Date day)

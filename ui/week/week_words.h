@@ -15,7 +15,7 @@ namespace chalk::ui::week {
 /// The first name of a session's client.
 [[nodiscard]] QString firstNameOf(const chalk::week::WeekFacts& facts, const chalk::week::WeekCase& week, std::size_t wish);
 
-/// `23 – 28 November`, `30 November – 5 December`, from the first to the last day.
+/// `23 – 28 November`, `30 Nov – 5 Dec`, from the first to the last day.
 [[nodiscard]] QString rangeText(base::Date first, base::Date last);
 /// `November 2026`.
 [[nodiscard]] QString monthText(base::Date day);
