@@ -18,6 +18,7 @@
 #include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
 #include "ui/onboarding/onboarding_page.h"
+#include "ui/print/paper_dialog.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
@@ -28,6 +29,7 @@
 #include "ui/week/week_page.h"
 
 #include <QApplication>
+#include <QDate>
 #include <QSettings>
 
 #include <cstdio>
@@ -130,9 +132,20 @@ private:
         return page;
     }
 
+    void showOnPaper(const ui::print::RosterWeek& week, QWidget* parent)
+    {
+        const QString name = QStringLiteral("week-%1").arg(ui::common::qstring(base::toString(week.monday.isoWeek())));
+        const auto sheets = [week](ui::print::PaperSize paper) { return ui::print::rosterWeekSheets(week, paper); };
+        ui::print::PaperDialog dialog({m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()},
+                                      QApplication::translate("Pages", "The week for the wall"), name, sheets,
+                                      QDate(1970, 1, 1).addDays(m_clock.today().daysSince1970()), parent);
+        dialog.exec();
+    }
+
     ui::week::WeekPage* weekPage(QWidget* parent)
     {
         auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}}, parent);
+        QObject::connect(page, &ui::week::WeekPage::weekPaperAsked, page, [this, page](const ui::print::RosterWeek& week) { showOnPaper(week, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,
                          [this, page](base::Date day, base::SessionId session) { m_cards.showGroup(day, session, page->window()); });

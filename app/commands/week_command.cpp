@@ -123,22 +123,6 @@ std::optional<ui::print::PaperSize> wallPaperAsked(const CommandContext& context
     return std::nullopt;
 }
 
-/// What is said of each day of the week on the wall.
-std::array<QString, week::kWeekDays> notesOf(const week::WeekFacts& facts)
-{
-    std::array<QString, week::kWeekDays> notes;
-    for (const week::Closure& closure : facts.closures) {
-        for (int day = 0; day < week::kWeekDays; ++day) {
-            const base::Date date = facts.monday + day;
-            if (closure.first <= date && date <= closure.last) {
-                QString& note = notes.at(static_cast<std::size_t>(day));
-                note += (note.isEmpty() ? QString() : QStringLiteral("; ")) + ui::common::closureText(closure, facts.coaches);
-            }
-        }
-    }
-    return notes;
-}
-
 /// The week for the wall, or one coach's, as a PDF.
 int writeWall(const CommandContext& context, store::Database& database, const WeekProposal& proposal, const std::vector<Booking>& bookings)
 {
@@ -153,7 +137,7 @@ int writeWall(const CommandContext& context, store::Database& database, const We
     const QString file = context.value(QStringLiteral("out"), QStringLiteral("week-%1.pdf").arg(qstring(base::toString(proposal.facts.monday.isoWeek()))));
     const bool isOneCoach = context.has(QStringLiteral("coach"));
     const QString title = isOneCoach && !bookings.empty() ? qstring(bookings.front().coachName) : qstring(*studio);
-    const ui::print::RosterWeek week{proposal.facts.monday, title, bookings, notesOf(proposal.facts), isOneCoach, context.has(QStringLiteral("initials"))};
+    const ui::print::RosterWeek week{proposal.facts.monday, title, bookings, ui::common::closureNotes(proposal.facts), isOneCoach, context.has(QStringLiteral("initials"))};
     const auto sheets = ui::print::rosterWeekSheets(week, *paper);
     const auto created = context.today.ymd();
     const QDate day(static_cast<int>(created.year()), static_cast<int>(static_cast<unsigned>(created.month())), static_cast<int>(static_cast<unsigned>(created.day())));

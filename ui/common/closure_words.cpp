@@ -61,4 +61,19 @@ QString closureText(const week::Closure& closure, const std::vector<week::CoachO
     return closure.why.empty() ? text : QStringLiteral("%1: %2").arg(text, qstring(closure.why));
 }
 
+std::array<QString, week::kWeekDays> closureNotes(const week::WeekFacts& facts)
+{
+    std::array<QString, week::kWeekDays> notes;
+    for (const week::Closure& closure : facts.closures) {
+        for (int day = 0; day < week::kWeekDays; ++day) {
+            const base::Date date = facts.monday + day;
+            if (closure.first <= date && date <= closure.last) {
+                QString& note = notes.at(static_cast<std::size_t>(day));
+                note += (note.isEmpty() ? QString() : QStringLiteral("; ")) + closureText(closure, facts.coaches);
+            }
+        }
+    }
+    return notes;
+}
+
 }  // namespace chalk::ui::common

@@ -22,18 +22,18 @@ struct WeekNames {
 
 /// Why a session has no place, short: what it wants or needs, and of the times at which one of its coaches works the two largest groups that
 /// are blocked: `Needs 48 hours between sessions. Of 31 times, 20 are outside the hours of Tomasz and 8 have no rack free.`
-[[nodiscard]] QString whyLeftOver(const week::LeftOver& left, const week::WeekProblem& problem, const WeekNames& names);
+[[nodiscard]] QString whyLeftOver(const chalk::week::LeftOver& left, const chalk::week::WeekProblem& problem, const WeekNames& names);
 
 /// Why a session cannot have one slot: `Ines has 3 of 3 at Thu 17:30.`
-[[nodiscard]] QString sentenceFor(const week::BlockedSlot& blocked, const week::Slot& slot, const week::SessionWish& wish, const WeekNames& names);
+[[nodiscard]] QString sentenceFor(const chalk::week::BlockedSlot& blocked, const chalk::week::Slot& slot, const chalk::week::SessionWish& wish, const WeekNames& names);
 
 /// What is wrong with a plan: `3 need a rack at Thu 17:30, there are 2.`
-[[nodiscard]] QString sentenceFor(const week::PlanFault& fault, const week::WeekProblem& problem, const WeekNames& names);
+[[nodiscard]] QString sentenceFor(const chalk::week::PlanFault& fault, const chalk::week::WeekProblem& problem, const WeekNames& names);
 
 /// What a way out asks for, as an offer: `Ask Tobias: Fri 17:00`, `Leave at 2 this week`.
-[[nodiscard]] QString offerText(const week::WayOut& way, const week::WeekProblem& problem, std::size_t session, const WeekNames& names);
+[[nodiscard]] QString offerText(const chalk::week::WayOut& way, const chalk::week::WeekProblem& problem, std::size_t session, const WeekNames& names);
 
 /// What no plan can keep, as a sentence with what is concerned.
-[[nodiscard]] QString sentenceFor(const week::Contradiction& found, const week::WeekProblem& problem, const WeekNames& names);
+[[nodiscard]] QString sentenceFor(const chalk::week::Contradiction& found, const chalk::week::WeekProblem& problem, const WeekNames& names);
 
 }  // namespace chalk::ui::common

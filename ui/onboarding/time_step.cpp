@@ -6,6 +6,7 @@
 #include "core/store/client_writer.h"
 #include "ui/common/action_button.h"
 #include "ui/common/formats.h"
+#include "ui/common/hours_grid.h"
 #include "ui/common/kit_words.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
@@ -13,7 +14,6 @@
 #include "ui/common/scroll_column.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/onboarding/onboarding_case.h"
-#include "ui/onboarding/week_grid.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -55,14 +55,14 @@ TimeStep::TimeStep(const OnboardingServices& services, QWidget* parent)
       m_services(services),
       m_panel(new common::Panel(services.look, this)),
       m_side(new common::Panel(services.look, this)),
-      m_grid(new WeekGrid(services.look)),
+      m_grid(new common::HoursGrid(services.look)),
       m_summary(new QLabel),
       m_templates(exchange::builtInPlanTemplates(services.catalogue))
 {
     buildHours();
     buildSide();
     layOut(m_services.look, m_panel, m_side);
-    connect(m_grid, &WeekGrid::painted, this, &TimeStep::save);
+    connect(m_grid, &common::HoursGrid::painted, this, &TimeStep::save);
 }
 
 void TimeStep::buildHours()
@@ -74,7 +74,7 @@ void TimeStep::buildHours()
     row->setSpacing(8);
     auto* brush = new common::SegmentedChoice(tr("Paint"), {{tr("Free"), common::Signal::Ok}, {tr("Rather"), common::Signal::Ok}, {tr("Not")}}, bar);
     brush->setChosen(0);
-    connect(brush, &common::SegmentedChoice::choiceMade, this, [this](int index) { m_grid->setBrush(static_cast<HourBrush>(index)); });
+    connect(brush, &common::SegmentedChoice::choiceMade, this, [this](int index) { m_grid->setBrush(static_cast<common::HourBrush>(index)); });
     row->addWidget(brush);
     row->addStretch(1);
     const auto addFill = [&](const QString& text, int from, int to, int days) {
@@ -104,7 +104,7 @@ void TimeStep::buildHours()
     m_panel->body()->addWidget(scroll, 1);
     auto* whole = new QCheckBox(tr("Show the night too"), m_panel);
     whole->setContentsMargins(16, 0, 16, 8);
-    connect(whole, &QCheckBox::toggled, m_grid, &WeekGrid::setWholeDay);
+    connect(whole, &QCheckBox::toggled, m_grid, &common::HoursGrid::setWholeDay);
     auto* foot = new QHBoxLayout;
     foot->setContentsMargins(16, 0, 16, 8);
     foot->addWidget(whole);

@@ -12,13 +12,12 @@ class QCheckBox;
 class QLabel;
 
 namespace chalk::ui::common {
+class HoursGrid;
 class Panel;
 class SegmentedChoice;
 }  // namespace chalk::ui::common
 
 namespace chalk::ui::onboarding {
-
-class WeekGrid;
 
 /// When the client can come and would rather, and what there is at home; at the right what that gives.
 class TimeStep : public OnboardingStep {
@@ -41,7 +40,7 @@ private:
     OnboardingServices m_services;
     common::Panel* m_panel;
     common::Panel* m_side;
-    WeekGrid* m_grid;
+    common::HoursGrid* m_grid;
     QLabel* m_summary;
     std::vector<QCheckBox*> m_kit;
     std::vector<planning::PlanTemplate> m_templates;

@@ -14,10 +14,10 @@ namespace chalk::ui::print {
 /// A week for the wall, or for one coach.
 struct RosterWeek {
     base::Date monday;
-    QString title;                             ///< the studio's name, or the coach's
-    std::vector<week::Booking> bookings;       ///< by date and start; those that were called off are left out
-    std::array<QString, 7> notes;              ///< what is said of each day: `Closes 12:00, harbour lights`
-    bool isOneCoach = false;                   ///< the coach's name is not repeated
+    QString title;                               ///< the studio's name, or the coach's
+    std::vector<chalk::week::Booking> bookings;  ///< by date and start; those that were called off are left out
+    std::array<QString, 7> notes;                ///< what is said of each day: `Closes 12:00, harbour lights`
+    bool isOneCoach = false;                     ///< the coach's name is not repeated
     bool hasInitialsOnly = false;
 };
 

@@ -1,6 +1,7 @@
 #include "ui/week/left_over_items.h"
 
 #include "core/week/left_over.h"
+#include "core/week/ways_out.h"
 #include "ui/common/formats.h"
 #include "ui/week/week_words.h"
 
@@ -15,6 +16,8 @@ namespace {
 
 using chalk::week::LeftOver;
 using chalk::week::PlanFault;
+using chalk::week::WayKind;
+using chalk::week::WayOut;
 using chalk::week::WishOrigin;
 
 QString itemText(const char* text)
@@ -69,20 +72,20 @@ private:
         item.isConflict = true;
         item.icon = QStringLiteral("warning");
         item.signal = common::Signal::Pain;
-        item.reason = faultText(fault, m_names);
+        item.reason = faultText(fault, m_input.facts, m_input.week);
         QStringList who;
         for (const std::size_t wish : fault.sessions) {
-            who.append(m_names.firstName(wish));
+            who.append(firstNameOf(m_input.facts, m_input.week, wish));
         }
         who.removeDuplicates();
         item.name = who.join(QStringLiteral(", "));
-        item.which = slotText(fault.from);
+        item.which = common::weekTimeText(fault.from);
         if (const auto way = wayOut(fault)) {
             item.wish = way->session;
             item.client = m_input.week.origins[way->session].client;
             item.kind = OfferKind::Place;
             item.slot = way->nearestFree;
-            item.offer = itemText("Move %1 to %2").arg(m_names.firstName(way->session), slotText(way->nearestFree->start));
+            item.offer = itemText("Move %1 to %2").arg(firstNameOf(m_input.facts, m_input.week, way->session), common::weekTimeText(way->nearestFree->start));
         }
         m_items.push_back(std::move(item));
     }
@@ -100,21 +103,56 @@ private:
         LeftOverItem item;
         item.wish = leftOver.session;
         item.client = origin.client;
-        item.name = m_names.name(leftOver.session);
+        item.name = common::qstring(m_input.facts.clients[m_input.week.problem.sessions[leftOver.session].client].client.name);
         item.which = numberOfText(origin.number, std::max(origin.number, sessionsOf(origin.client)));
-        const LeftOverWords words = leftOverWords(leftOver, m_names);
-        item.icon = words.icon;
-        item.reason = words.reason;
+        item.icon = iconOf(leftOver);
+        item.reason = common::whyLeftOver(leftOver, m_input.week.problem, m_names);
         item.signal = leftOver.free > 0 ? common::Signal::Info : common::Signal::Warn;
-        item.slot = leftOver.nearestFree;
-        if (item.slot) {
-            item.kind = OfferKind::Place;
-            item.offer = itemText("Put on %1").arg(slotText(item.slot->start));
-        } else {
-            item.kind = OfferKind::OpenHours;
-            item.offer = itemText("See the free hours");
-        }
+        addOffer(item, leftOver);
         m_items.push_back(std::move(item));
+    }
+
+    void addOffer(LeftOverItem& item, const LeftOver& leftOver)
+    {
+        WayOut way{WayKind::FitsNow, leftOver.nearestFree};
+        if (!leftOver.nearestFree) {
+            std::vector<WayOut> ways;
+            if (++m_ways <= kMostWayOuts) {
+                ways = waysOut(m_input.week.problem, m_input.plan, leftOver.session);
+            }
+            const auto best = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) { return one.kind != WayKind::OneFewer; });
+            if (best == ways.end()) {
+                item.kind = OfferKind::OpenHours;
+                item.offer = itemText("See the hours");
+                return;
+            }
+            way = *best;
+        }
+        item.kind = kindOf(way.kind);
+        item.slot = way.slot;
+        item.other = way.moved;
+        item.otherSlot = way.movedTo;
+        item.offer = common::offerText(way, m_input.week.problem, leftOver.session, m_names);
+    }
+
+    static OfferKind kindOf(WayKind way)
+    {
+        switch (way) {
+        case WayKind::FitsNow:
+            return OfferKind::Place;
+        case WayKind::MoveAnother:
+            return OfferKind::Rearrange;
+        case WayKind::MoreUnits:
+        case WayKind::LargerCapacity:
+            return OfferKind::EditHours;
+        case WayKind::WiderHours:
+        case WayKind::OtherCoach:
+        case WayKind::ShorterSession:
+        case WayKind::LargerGroup:
+        case WayKind::OneFewer:
+            break;
+        }
+        return OfferKind::OpenHours;
     }
 
     void addNotProposed(const chalk::week::NoProposal& one)
@@ -147,7 +185,8 @@ private:
 
     const WeekInput& m_input;
     const WeekScene& m_scene;
-    WeekNames m_names{m_input.facts, m_input.week};
+    common::WeekNames m_names = namesOf(m_input.facts, m_input.week);
+    int m_ways = 0;
     std::vector<LeftOverItem> m_items;
 };
 

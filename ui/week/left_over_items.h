@@ -13,8 +13,10 @@ namespace chalk::ui::week {
 enum class OfferKind : std::uint8_t {
     None,
     Place,       ///< puts the session on `slot`
+    Rearrange,   ///< proposes `slot` for it, and `otherSlot` for `other`
     OpenHealth,  ///< to the answer that is awaited
-    OpenHours    ///< to the client's free hours
+    OpenHours,   ///< to the client's hours and wishes
+    EditHours    ///< to the studio's hours, stations and coaches
 };
 
 /// Something in the tray: a conflict, or a session that has no place.
@@ -28,11 +30,15 @@ struct LeftOverItem {
     common::Signal signal = common::Signal::Warn;
     QString reason;
     OfferKind kind = OfferKind::None;
-    QString offer;   ///< `Put on Wed 17:00`
+    QString offer;   ///< `Offer Wed 17:00 with Ines`
     std::optional<chalk::week::Slot> slot;
+    std::optional<std::size_t> other;
+    std::optional<chalk::week::Slot> otherSlot;
 
     bool operator==(const LeftOverItem&) const = default;
 };
+
+inline constexpr int kMostWayOuts = 8;  ///< items for which a way out is looked for; it takes some milliseconds each
 
 /// Conflicts first, each with one session that could go elsewhere; then what is left over, by client; then those for whom nothing is proposed.
 [[nodiscard]] std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene);

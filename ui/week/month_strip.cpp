@@ -127,7 +127,9 @@ void MonthStrip::paintWeek(QPainter& painter, std::size_t index) const
     }
     painter.setFont(theme.font(12, isShown ? QFont::DemiBold : QFont::Normal));
     painter.setPen(isShown ? theme.ink : theme.ink3);
-    painter.drawText(QRectF(rect.left() + 5, foot, rect.width() - 5, height() - foot), Qt::AlignLeft | Qt::AlignVCenter, week.label);
+    const bool isWide = QFontMetricsF(painter.font()).horizontalAdvance(week.label) <= rect.width() - 5;
+    const QString label = isWide ? week.label : week.label.section(QLatin1Char(' '), 0, 0);
+    painter.drawText(QRectF(rect.left() + 5, foot, rect.width() - 5, height() - foot), Qt::AlignLeft | Qt::AlignVCenter, label);
 }
 
 void MonthStrip::paintNotes(QPainter& painter) const

@@ -13,9 +13,10 @@ namespace {
 using common::Theme;
 
 constexpr double kRound = 5;
-constexpr double kNameLeft = 11;
+constexpr double kNameLeft = 10;
 constexpr double kTop = 3;
-constexpr double kNameRight = 3;
+constexpr double kNameRight = 2;
+constexpr double kCloserLetters = -0.35;  ///< pixels: a name that just does not fit is set closer before it is cut
 constexpr double kLockSide = 16;
 constexpr double kLockOver = 5;   ///< how far the lock lies outside of its block
 constexpr double kWarnSide = 14;
@@ -63,27 +64,38 @@ void paintPlaces(QPainter& painter, const QRectF& rect, const WeekBlock& block, 
     }
 }
 
+/// Whether the lock has room below the names; else it lies beside the first.
+bool isLockBelow(const QRectF& rect, int lines, double lineHeight)
+{
+    return rect.height() >= kTop + lines * lineHeight + kLockSide - kLockOver;
+}
+
 void paintNames(QPainter& painter, const WeekPicture& picture, const WeekBlock& block, const QRectF& rect, const QColor& ink)
 {
     const double line = picture.geometry.lineHeight();
     const QStringList lines = blockLines(block, static_cast<int>((rect.height() - kTop) / line));
+    const bool isBelow = isLockBelow(rect, static_cast<int>(lines.size()), line) && block.state != BlockState::Conflict;
+    const int lockLine = isBelow ? -1 : 0;
     QFont font = picture.theme.font(12, QFont::Medium);
     const double icons = block.state == BlockState::Conflict ? kWarnSide : 0;
     for (int i = 0; i < lines.size(); ++i) {
         const bool isMember = i < static_cast<int>(block.members.size());
         font.setStrikeOut(isMember && !block.members[static_cast<std::size_t>(i)].takesPlace() && !lines[i].startsWith(QLatin1Char('+')));
         const bool isLast = kTop + (i + 1) * line > rect.height() - icons - kTop;
-        const double right = (block.isLocked && i == 0 ? kLockSide - kLockOver - 1 : 0) + (icons > 0 && isLast ? icons + 1 : 0);
+        const double right = (block.isLocked && i == lockLine ? kLockSide - kLockOver - 1 : 0) + (icons > 0 && isLast ? icons + 1 : 0);
         const QRectF at(rect.left() + kNameLeft, rect.top() + kTop + i * line, rect.width() - kNameLeft - kNameRight - right, line);
+        const bool isWide = QFontMetricsF(font).horizontalAdvance(lines[i]) > at.width();
+        font.setLetterSpacing(QFont::AbsoluteSpacing, isWide ? kCloserLetters : 0);
         painter.setFont(font);
         painter.setPen(isMember ? ink : picture.theme.ink2);
         painter.drawText(at, Qt::AlignLeft | Qt::AlignVCenter, QFontMetricsF(font).elidedText(lines[i], Qt::ElideRight, at.width()));
     }
 }
 
-void paintLock(QPainter& painter, const QRectF& rect, const Theme& theme)
+void paintLock(QPainter& painter, const QRectF& rect, bool isBelow, const Theme& theme)
 {
-    const QRectF badge(rect.right() + kLockOver - kLockSide, rect.top() - kLockOver, kLockSide, kLockSide);
+    const double top = isBelow ? rect.bottom() + kLockOver - kLockSide : rect.top() - kLockOver;
+    const QRectF badge(rect.right() + kLockOver - kLockSide, top, kLockSide, kLockSide);
     painter.setPen(QPen(theme.line2, 1));
     painter.setBrush(theme.surface);
     painter.drawEllipse(badge.adjusted(0.5, 0.5, -0.5, -0.5));
@@ -134,7 +146,9 @@ void paintWeekBlock(QPainter& painter, const WeekPicture& picture, const WeekBlo
     paintPlaces(painter, rect, block, colours.ink);
     paintNames(painter, picture, block, rect, colours.ink);
     if (block.isLocked) {
-        paintLock(painter, rect, theme);
+        const double line = picture.geometry.lineHeight();
+        const int lines = static_cast<int>(blockLines(block, static_cast<int>((rect.height() - kTop) / line)).size());
+        paintLock(painter, rect, isLockBelow(rect, lines, line) && block.state != BlockState::Conflict, theme);
     }
     if (block.state == BlockState::Conflict) {
         const QRectF icon(rect.right() - kWarnSide - 3, rect.bottom() - kWarnSide - 3, kWarnSide, kWarnSide);

@@ -1,9 +1,13 @@
 #include "ui/week/week_desk.h"
 
 #include "core/store/session_reader.h"
+#include "core/store/studio_reader.h"
 #include "core/store/week_reader.h"
 #include "core/store/week_settings.h"
 #include "core/week/slot_table.h"
+#include "core/week/week_bookings.h"
+#include "ui/common/closure_words.h"
+#include "ui/common/formats.h"
 #include "ui/week/week_words.h"
 
 #include <algorithm>
@@ -157,6 +161,12 @@ int WeekDesk::proposed() const
     return count;
 }
 
+print::RosterWeek WeekDesk::onPaper() const
+{
+    const QString studio = common::qstring(store::StudioReader(m_studio.database).name().value_or(std::string()));
+    return {m_monday, studio, bookingsOf(m_facts, m_case, m_case.booked), common::closureNotes(m_facts), false, false};
+}
+
 QString WeekDesk::reasonAgainst(const Wishes& wishes, const Slot& slot) const
 {
     WeekPlan moved = m_plan;
@@ -166,7 +176,7 @@ QString WeekDesk::reasonAgainst(const Wishes& wishes, const Slot& slot) const
     for (const PlanFault& fault : faultsOf(m_case.problem, moved)) {
         const bool isOurs = std::any_of(wishes.begin(), wishes.end(), [&fault](std::size_t wish) { return std::find(fault.sessions.begin(), fault.sessions.end(), wish) != fault.sessions.end(); });
         if (isOurs) {
-            return faultText(fault, {m_facts, m_case});
+            return faultText(fault, m_facts, m_case);
         }
     }
     return {};

@@ -5,6 +5,7 @@
 #include "core/store/session_writer.h"
 #include "ui/common/act_history.h"
 #include "ui/common/clock.h"
+#include "ui/print/roster_week_sheet.h"
 #include "ui/week/left_over_items.h"
 #include "ui/week/month_weeks.h"
 
@@ -53,6 +54,9 @@ public:
     [[nodiscard]] int leftOver() const { return wanted() - placed(); }
     [[nodiscard]] int proposed() const;
 
+    /// The week for the wall: what is saved.
+    [[nodiscard]] print::RosterWeek onPaper() const;
+
     /// Why those sessions must not begin there; empty where they may.
     [[nodiscard]] QString reasonAgainst(const Wishes& wishes, const chalk::week::Slot& slot) const;
     /// Every quarter of an hour, with each coach, where one of them must not begin.
@@ -71,6 +75,8 @@ public:
     void propose(const chalk::week::WeekPlan& plan);
     /// Proposes the times of last week to those who have no booking yet, as far as no rule is broken. How many there are now.
     int proposeLastWeek();
+    /// Proposes a place for a session, and another one for the session that makes room.
+    void rearrange(std::size_t wish, const chalk::week::Slot& slot, std::size_t other, const chalk::week::Slot& otherSlot);
     bool keepAll();
     bool keep(const Wishes& wishes);
     void dropProposals();

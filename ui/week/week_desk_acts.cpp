@@ -1,4 +1,5 @@
 #include "core/store/record_writer.h"
+#include "core/week/week_copy.h"
 #include "ui/floor/session_words.h"
 #include "ui/week/week_desk.h"
 #include "ui/week/week_words.h"
@@ -12,7 +13,6 @@ namespace chalk::ui::week {
 namespace {
 
 using chalk::week::kDayMinutes;
-using chalk::week::kWeekDays;
 using chalk::week::Slot;
 
 QString deskText(const char* text)
@@ -90,10 +90,9 @@ bool WeekDesk::move(const Wishes& wishes, const Slot& slot)
     if (changes.isEmpty()) {
         return true;
     }
-    const WeekNames names{m_facts, m_case};
-    const QString who = wishes.size() == 1 ? names.firstName(wishes.front()) : sessionsText(wishes.size());
+    const QString who = wishes.size() == 1 ? firstNameOf(m_facts, m_case, wishes.front()) : sessionsText(wishes.size());
     const QString words = changes.moved.empty() ? deskText("%1 booked for %2") : deskText("%1 moved to %2");
-    const bool isDone = done(writer().apply(changes), words.arg(who, slotText(slot.start)));
+    const bool isDone = done(writer().apply(changes), words.arg(who, common::weekTimeText(slot.start)));
     if (!isDone) {
         m_plan = planWithProposals();
     }
@@ -160,7 +159,7 @@ bool WeekDesk::book(const sessions::Session& session)
     const auto at = std::find_if(clients.begin(), clients.end(), [&session](const chalk::week::ClientOfWeek& one) { return one.client.id == session.client; });
     const QString who = at == clients.end() ? QString() : QString::fromStdString(at->client.name).section(QLatin1Char(' '), 0, 0);
     const int start = session.date.weekday() * kDayMinutes + session.startMinute;
-    return done(writer().book(session), deskText("%1 booked for %2").arg(who, slotText(start)));
+    return done(writer().book(session), deskText("%1 booked for %2").arg(who, common::weekTimeText(start)));
 }
 
 void WeekDesk::propose(const chalk::week::WeekPlan& plan)
@@ -176,28 +175,18 @@ void WeekDesk::propose(const chalk::week::WeekPlan& plan)
 
 int WeekDesk::proposeLastWeek()
 {
-    for (std::size_t i = 0; i < m_case.origins.size(); ++i) {
-        const chalk::week::SessionWish& wish = m_case.problem.sessions[i];
-        if (m_plan[i]) {
-            continue;
-        }
-        for (const chalk::week::BookedSession& before : m_facts.clients[wish.client].sessions) {
-            const auto& coaches = m_facts.coaches;
-            const auto coach = std::find_if(coaches.begin(), coaches.end(), [&](const auto& one) { return one.coach.id == before.session.coach; });
-            const int start = (before.session.date - m_monday + kWeekDays) * kDayMinutes + before.session.startMinute;
-            if (before.session.date >= m_monday || coach == coaches.end()) {
-                continue;
-            }
-            const Slot slot{static_cast<std::size_t>(coach - coaches.begin()), start};
-            if (reasonAgainst({i}, slot).isEmpty()) {
-                m_plan[i] = slot;
-                break;
-            }
-        }
-    }
+    m_plan = copyOfLastWeek(m_facts, m_case);
     noteProposals();
     show();
     return proposed();
+}
+
+void WeekDesk::rearrange(std::size_t wish, const Slot& slot, std::size_t other, const Slot& otherSlot)
+{
+    m_plan[wish] = slot;
+    m_plan[other] = otherSlot;
+    noteProposals();
+    show();
 }
 
 bool WeekDesk::keepAll()
@@ -228,7 +217,7 @@ bool WeekDesk::keep(const Wishes& wishes)
     }
     noteProposals();
     const std::size_t count = changes.booked.size() + changes.moved.size();
-    const QString words = count == 1 ? deskText("%1 kept on %2").arg(WeekNames{m_facts, m_case}.firstName(wishes.front()), slotText(before[wishes.front()]->start))
+    const QString words = count == 1 ? deskText("%1 kept on %2").arg(firstNameOf(m_facts, m_case, wishes.front()), common::weekTimeText(before[wishes.front()]->start))
                                      : deskText("%1 kept in week %2").arg(sessionsText(count)).arg(m_monday.isoWeek().week);
     return done(outcome, words);
 }

@@ -1,36 +1,12 @@
 #include "ui/week/week_filling.h"
 
-#include "core/week/left_over.h"
-
 #include <QPromise>
 #include <QThreadPool>
-
-#include <algorithm>
-#include <numeric>
 
 namespace chalk::ui::week {
 
 using chalk::week::WeekPlan;
 using chalk::week::WeekProblem;
-
-void fillNearest(const WeekProblem& problem, const WeekPlan& booked, const PlanReport& report)
-{
-    WeekPlan plan = booked;
-    plan.resize(problem.sessions.size());
-    std::vector<std::size_t> order(plan.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    const auto priority = [&problem](std::size_t session) { return problem.clients[problem.sessions[session].client].priority; };
-    std::stable_sort(order.begin(), order.end(), [&priority](std::size_t a, std::size_t b) { return priority(a) > priority(b); });
-    for (const std::size_t session : order) {
-        if (plan[session]) {
-            continue;
-        }
-        plan[session] = leftOverOf(problem, plan, session).nearestFree;
-        if (!report(plan)) {
-            return;
-        }
-    }
-}
 
 WeekFilling::WeekFilling(FillSearch search, QObject* parent) : QObject(parent), m_search(std::move(search)) {}
 
@@ -50,8 +26,10 @@ void WeekFilling::start(const WeekProblem& problem, const WeekPlan& booked)
     auto promise = std::make_shared<QPromise<void>>();
     QThreadPool::globalInstance()->start([this, run, promise, problem, booked, search = m_search] {
         promise->start();
-        search(problem, booked, [this, &run](const WeekPlan& plan) {
-            if (!run->isStopped) {
+        WeekPlan told;
+        search(problem, booked, [this, &run, &told](const WeekPlan& plan) {
+            if (!run->isStopped && plan != told) {
+                told = plan;
                 QMetaObject::invokeMethod(this, [this, run, plan] { take(run, plan); }, Qt::QueuedConnection);
             }
             return !run->isStopped;

@@ -1,24 +1,14 @@
 #pragma once
 
-#include "core/week/week_problem.h"
+#include "ui/week/fill_search.h"
 
 #include <QFutureWatcher>
 #include <QObject>
 
 #include <atomic>
-#include <functional>
 #include <memory>
 
 namespace chalk::ui::week {
-
-/// Takes the best plan so far; false asks the search to end.
-using PlanReport = std::function<bool(const chalk::week::WeekPlan&)>;
-/// Fills a week from what is booked. Called beside the window's thread; reports each better plan, and now and then the same one, so that it can
-/// be stopped. What it reported last is its result.
-using FillSearch = std::function<void(const chalk::week::WeekProblem&, const chalk::week::WeekPlan& booked, const PlanReport&)>;
-
-/// Puts each session that has no place on the nearest one that is free, those of the highest priority first. Moves nothing.
-void fillNearest(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked, const PlanReport& report);
 
 /// Runs a search beside the window's thread and tells of its plans in the window's.
 class WeekFilling : public QObject {

@@ -10,7 +10,7 @@ namespace {
 using chalk::week::kDayMinutes;
 
 // Pixels at a text size of 100 %.
-constexpr double kAxisWidth = 46;
+constexpr double kAxisWidth = 44;
 constexpr double kHeadHeight = 46;
 constexpr double kFoldHeight = 16;
 constexpr double kLeastHour = 38;
@@ -22,6 +22,7 @@ constexpr double kLineHeight = 15;
 constexpr double kTightLine = 13.5;
 constexpr double kTightHour = 52;  ///< below it lines of names stand closer
 constexpr double kFoot = 6;
+constexpr double kTopGap = 8;  ///< below the head: half of the first hour's caption
 constexpr double kBlockGap = 3;
 constexpr int kSlotStep = 15;
 constexpr double kHourMinutes = 60;
@@ -41,9 +42,9 @@ WeekGeometry::WeekGeometry(const WeekScene& scene, const common::Theme& theme, c
     m_lane = (m_day - racks) / lanes;
     const double hours = (scene.to - scene.from - foldedMinutesBefore(scene.to)) / kHourMinutes;
     const double folds = m_fold * static_cast<double>(scene.folds.size());
-    m_hour = std::max((room.height() - m_head - folds - kFoot) / std::max(1.0, hours), theme.scaled(kLeastHour));
+    m_hour = std::max((room.height() - m_head - kTopGap - folds - kFoot) / std::max(1.0, hours), theme.scaled(kLeastHour));
     m_line = theme.scaled(m_hour < theme.scaled(kTightHour) ? kTightLine : kLineHeight);
-    m_size = {m_axis + days * m_day + kBlockGap, m_head + hours * m_hour + folds + kFoot};
+    m_size = {m_axis + days * m_day + kBlockGap, m_head + kTopGap + hours * m_hour + folds + kFoot};
 }
 
 double WeekGeometry::foldedMinutesBefore(int minute) const
@@ -61,7 +62,7 @@ double WeekGeometry::yOf(int minute) const
     for (const FoldedHours& fold : m_scene.folds) {
         bands += m_fold * (std::clamp(minute, fold.from, fold.to) - fold.from) / (fold.to - fold.from);
     }
-    return m_head + bands + (minute - m_scene.from - foldedMinutesBefore(minute)) / kHourMinutes * m_hour;
+    return m_head + kTopGap + bands + (minute - m_scene.from - foldedMinutesBefore(minute)) / kHourMinutes * m_hour;
 }
 
 QRectF WeekGeometry::dayRect(int index) const

@@ -176,7 +176,7 @@ void WeekGrid::moveGhost(const Slot& slot)
     m_ghost.isLegal = reason.isEmpty();
     reveal(m_geometry.slotRect(slot, m_ghost.minutes));
     viewport()->update();
-    Q_EMIT moving(tr("%1: %2 with %3").arg(m_ghost.names, slotText(slot.start), m_scene.coaches[slot.coach]), reason);
+    Q_EMIT moving(tr("%1: %2 with %3").arg(m_ghost.names, common::weekTimeText(slot.start), m_scene.coaches[slot.coach]), reason);
 }
 
 void WeekGrid::stepGhost(int byLane, int bySlot)

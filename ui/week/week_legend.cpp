@@ -16,7 +16,7 @@ using common::Theme;
 
 // Pixels at a text size of 100 %.
 constexpr double kLegendRow = 24;
-constexpr double kLegendPadding = 12;
+constexpr double kLegendPadding = 10;
 constexpr double kSwatch = 18;
 constexpr int kEntries = 6;
 constexpr int kLocked = 4;
@@ -24,7 +24,7 @@ constexpr int kRacks = 5;
 
 QStringList legendWords()
 {
-    return {WeekLegend::tr("Places free"), WeekLegend::tr("Full or done"), WeekLegend::tr("Proposed"), WeekLegend::tr("Conflict"), WeekLegend::tr("Locked"), WeekLegend::tr("Racks in use")};
+    return {WeekLegend::tr("Places free"), WeekLegend::tr("Full or done"), WeekLegend::tr("Proposed"), WeekLegend::tr("Conflict"), WeekLegend::tr("Locked"), WeekLegend::tr("Racks")};
 }
 
 void paintSwatch(QPainter& painter, const QRectF& rect, int entry, const Theme& theme)

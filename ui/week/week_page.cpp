@@ -8,12 +8,14 @@
 #include "ui/common/panel.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/floor/add_session_dialog.h"
+#include "ui/week/hours_dialog.h"
 #include "ui/week/left_over_tray.h"
 #include "ui/week/month_grid.h"
 #include "ui/week/month_strip.h"
 #include "ui/week/proposal_bar.h"
 #include "ui/week/slot_menu.h"
 #include "ui/week/week_grid.h"
+#include "ui/week/week_legend.h"
 #include "ui/week/week_words.h"
 
 #include <QKeyEvent>
@@ -34,6 +36,10 @@ namespace {
 constexpr int kTrayWidth = 280;
 constexpr int kNarrowTrayWidth = 220;
 constexpr double kMostTrayGrowth = 1.25;
+constexpr double kLegendHeight = 580;  ///< at a text size of 100 %: a lower page leaves its room to what is left over
+constexpr int kThursday = 3;  ///< a week belongs to the month of its Thursday
+constexpr int kMidMonth = 14;
+constexpr int kMostMonthDays = 31;
 constexpr int kMidMorningMinute = 10 * 60;
 
 }  // namespace
@@ -44,10 +50,16 @@ WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
     build();
     buildActions();
     connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) {
-        m_desk.propose(plan);
-        show(false);
+        if (!m_grid->isMoving()) {  // what moves is not taken out of the hand
+            m_desk.propose(plan);
+            showWeek(false);
+        }
     });
-    connect(&m_filling, &WeekFilling::finished, this, [this] { show(false); });
+    connect(&m_filling, &WeekFilling::finished, this, [this] {
+        m_isNothingFound = m_desk.proposed() == 0;
+        showHeader();
+        showBar();
+    });
     connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, m_hint->isHidden()); });
 }
 
@@ -59,24 +71,33 @@ WeekPage::~WeekPage()
 void WeekPage::open(const shell::Place& /*place*/)
 {
     m_desk.read();
-    show(true);
+    showWeek(true);
 }
 
 void WeekPage::refresh()
 {
     m_filling.stop();  // its plan is of a week that is not there any more
     m_desk.read();
-    show(false);
+    showWeek(false);
 }
 
 void WeekPage::goTo(base::Date day)
 {
     m_filling.stop();
+    m_isNothingFound = false;
     m_desk.goTo(day);
-    show(true);
+    showWeek(true);
 }
 
-void WeekPage::show(bool isFocusMoved)
+void WeekPage::step(int by)
+{
+    const base::Date thursday = m_desk.monday() + kThursday;
+    const base::Date first = thursday - (static_cast<int>(static_cast<unsigned>(thursday.ymd().day())) - 1);
+    const base::Date other = by < 0 ? first - kMidMonth : first + (kMostMonthDays + kMidMonth);
+    goTo(m_isMonth ? other : m_desk.monday() + by * kWeekDays);
+}
+
+void WeekPage::showWeek(bool isFocusMoved)
 {
     m_grid->setScene(m_desk.scene());
     m_items->setItems(m_desk.items());
@@ -89,7 +110,8 @@ void WeekPage::show(bool isFocusMoved)
     m_trouble->setVisible(!isRead || !m_desk.refusal().isEmpty());
     m_trouble->setMessage({common::Signal::Pain, QStringLiteral("warning"), isRead ? tr("Not changed.") : tr("The week could not be read."), isRead ? m_desk.refusal() : m_desk.failure()});
     if (isFocusMoved) {
-        m_stack->currentWidget()->setFocus(Qt::OtherFocusReason);
+        QWidget* shown = m_stack->currentWidget();
+        (shown == m_empty && !m_copy->isHidden() ? m_copy : shown)->setFocus(Qt::OtherFocusReason);
     }
     Q_EMIT pageChanged();
 }
@@ -98,11 +120,13 @@ void WeekPage::showHeader()
 {
     const std::vector<int>& days = m_desk.scene().days;
     const base::Date monday = m_desk.monday();
-    m_header->setTitle(days.empty() ? rangeText(monday, monday + (kWeekDays - 1)) : rangeText(monday + days.front(), monday + days.back()));
+    m_header->setTitle(m_isMonth       ? monthText(monday + kThursday)
+                       : days.empty() ? rangeText(monday, monday + (kWeekDays - 1)) : rangeText(monday + days.front(), monday + days.back()));
     const QString placed = tr("%1 of %2 sessions placed").arg(m_desk.placed()).arg(m_desk.wanted());
     m_header->setSubtitle(m_isNarrow ? placed : tr("Week %1 · %2").arg(monday.isoWeek().week).arg(placed));
     m_fill->setText(isFilling() ? tr("Stop filling") : tr("Fill the week"));
     m_print->setText(m_isNarrow ? QString() : tr("Print"));
+    m_hours->setText(m_isNarrow ? QString() : tr("Hours"));
 }
 
 void WeekPage::showBar()
@@ -115,6 +139,8 @@ void WeekPage::showBar()
     } else if (proposed > 0) {
         const QString lead = proposed == 1 ? tr("1 session proposed,") : tr("%1 sessions proposed,").arg(proposed);
         m_bar->setWords({lead, tr("%1 left over. Nothing is saved until you keep them.").arg(m_desk.leftOver()), tr("Undo"), tr("Keep all"), false});
+    } else if (m_isNothingFound) {
+        m_bar->setWords({tr("Nothing more fits."), tr("%1 left over; each says what would help.").arg(m_desk.leftOver()), tr("Close"), {}, false});
     } else {
         m_bar->setWords({});
     }
@@ -129,7 +155,7 @@ void WeekPage::showEmpty()
     m_copy->setVisible(hasClients);
     m_stack->setCurrentWidget(m_isMonth ? static_cast<QWidget*>(m_month) : isEmpty ? static_cast<QWidget*>(m_empty) : m_grid);
     if (m_isMonth) {
-        m_month->setMonth(m_desk.monthOf(m_desk.monday() + 3), std::max(m_desk.monday(), std::min(m_services.studio.clock.today(), m_desk.monday() + (kWeekDays - 1))), m_services.studio.clock.today());
+        m_month->setMonth(m_desk.monthOf(m_desk.monday() + kThursday), std::max(m_desk.monday(), std::min(m_services.studio.clock.today(), m_desk.monday() + (kWeekDays - 1))), m_services.studio.clock.today());
     }
 }
 
@@ -137,12 +163,16 @@ void WeekPage::showMonth(bool isMonth)
 {
     m_isMonth = isMonth;
     m_span->setChosen(isMonth ? 1 : 0);
-    show(true);
+    showWeek(true);
 }
 
 void WeekPage::settle(bool isDone)
 {
-    show(false);
+    if (isDone) {
+        m_filling.stop();  // its plan is of the week before this
+        m_isNothingFound = false;
+    }
+    showWeek(false);
     if (isDone) {
         Q_EMIT studioChanged();
     }
@@ -154,7 +184,7 @@ QString WeekPage::conflictOf(std::size_t block) const
     if (block >= scene.blocks.size() || scene.blocks[block].faults.empty()) {
         return {};
     }
-    return faultText(scene.faults[scene.blocks[block].faults.front()], {m_desk.facts(), m_desk.week()});
+    return faultText(scene.faults[scene.blocks[block].faults.front()], m_desk.facts(), m_desk.week());
 }
 
 void WeekPage::openBlock(int index, const QPoint& at)
@@ -202,6 +232,18 @@ void WeekPage::addSession()
     floor::AddSessionDialog dialog(m_services.look, choices, m_desk.monday() + start / kDayMinutes, start % kDayMinutes, this);
     if (dialog.exec() == QDialog::Accepted && dialog.session()) {
         settle(m_desk.book(*dialog.session()));
+    }
+}
+
+void WeekPage::editHours()
+{
+    HoursDialog dialog(m_services.look, m_services.studio.database, m_services.studio.clock.today(), this);
+    bool isChanged = false;
+    connect(&dialog, &HoursDialog::changed, this, [&isChanged] { isChanged = true; });
+    dialog.exec();
+    if (isChanged) {
+        refresh();
+        Q_EMIT studioChanged();
     }
 }
 
@@ -263,15 +305,16 @@ void WeekPage::fill()
         return;
     }
     showMonth(false);
-    m_filling.start(m_desk.week().problem, m_desk.plan());
-    show(false);
+    m_desk.dropProposals();
+    m_filling.start(m_desk.week().problem, m_desk.week().booked);
+    showWeek(false);
 }
 
 void WeekPage::copyLastWeek()
 {
     m_filling.stop();
     m_desk.proposeLastWeek();
-    show(true);
+    showWeek(true);
 }
 
 void WeekPage::takeOffer(int row)
@@ -283,6 +326,14 @@ void WeekPage::takeOffer(int row)
             settle(m_desk.move({*item.wish}, *item.slot));
         }
         return;
+    case OfferKind::Rearrange:
+        if (item.wish && item.slot && item.other && item.otherSlot) {
+            m_desk.rearrange(*item.wish, *item.slot, *item.other, *item.otherSlot);
+            showWeek(true);
+        }
+        return;
+    case OfferKind::EditHours:
+        return editHours();
     case OfferKind::OpenHealth:
         return openPlace(QStringLiteral("client"), item.client, QStringLiteral("health"));
     case OfferKind::OpenHours:
@@ -327,6 +378,11 @@ std::vector<shell::KeyHint> WeekPage::keyHints() const
 
 void WeekPage::print()
 {
+    Q_EMIT weekPaperAsked(m_desk.onPaper());
+}
+
+void WeekPage::printCards()
+{
     const base::Date today = m_services.studio.clock.today();
     const bool isThisWeek = m_desk.monday() <= today && today < m_desk.monday() + kWeekDays;
     Q_EMIT weekCardsAsked(isThisWeek ? today : m_desk.monday());
@@ -344,10 +400,21 @@ bool WeekPage::closeOrClear()
     }
     if (m_desk.proposed() > 0) {
         m_desk.dropProposals();
-        show(true);
+        showWeek(true);
+        return true;
+    }
+    if (m_isNothingFound) {
+        m_isNothingFound = false;
+        showBar();
         return true;
     }
     return false;
+}
+
+void WeekPage::resizeEvent(QResizeEvent* event)
+{
+    Page::resizeEvent(event);
+    m_legend->setVisible(height() >= m_services.look.theme().scaled(kLegendHeight));
 }
 
 void WeekPage::setRoom(bool isNarrow, bool isLow)
@@ -356,6 +423,7 @@ void WeekPage::setRoom(bool isNarrow, bool isLow)
     const double growth = std::clamp(m_services.look.theme().scaled(1), 1.0, kMostTrayGrowth);
     m_tray->setFixedWidth(qRound((isNarrow ? kNarrowTrayWidth : kTrayWidth) * growth));
     m_hint->setVisible(!isLow);
+    m_legend->setVisible(height() >= m_services.look.theme().scaled(kLegendHeight));
     showHeader();
 }
 

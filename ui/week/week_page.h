@@ -27,13 +27,14 @@ class MonthGrid;
 class MonthStrip;
 class ProposalBar;
 class WeekGrid;
+class WeekLegend;
 struct SlotActs;
 
 /// What the page works with. Everything outlives the page.
 struct WeekServices {
     const common::Look& look;
     WeekStudio studio;
-    FillSearch fill = fillNearest;
+    FillSearch fill = searchForFill;
 };
 
 /// A week of the studio: who comes when, to whom, and what is left over. Filling it only proposes; each change that is saved is undone by Ctrl+Z.
@@ -58,6 +59,8 @@ public:
     [[nodiscard]] bool isFilling() const { return m_filling.isRunning(); }
 
 Q_SIGNALS:
+    /// The week on show is wanted on paper, without what is proposed.
+    void weekPaperAsked(const chalk::ui::print::RosterWeek& week);
     /// The cards of a day are wanted, with those of its week offered.
     void weekCardsAsked(base::Date day);
     /// The sheet of the group with that session is wanted.
@@ -65,6 +68,7 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -74,7 +78,8 @@ private:
     void buildActions();
     void addPageAction(const QString& text, const QList<QKeySequence>& keys, std::function<void()> act);
 
-    void show(bool isFocusMoved);
+    /// `isFocusMoved`: the focus goes to where work goes on.
+    void showWeek(bool isFocusMoved);
     void showHeader();
     void showBar();
     void showEmpty();
@@ -82,10 +87,15 @@ private:
     void settle(bool isDone);
 
     void goTo(base::Date day);
+    /// To the week before or after, or to the month.
+    void step(int by);
+    void offerPapers();
+    void printCards();
     void showMonth(bool isMonth);
     void openBlock(int index, const QPoint& at);
     [[nodiscard]] SlotActs actsOf(const WeekBlock& block);
     void addSession();
+    void editHours();
     void toggleLock();
     void takeAway();
     void move();
@@ -102,11 +112,13 @@ private:
     WeekFilling m_filling;
     bool m_isNarrow = false;
     bool m_isMonth = false;
+    bool m_isNothingFound = false;  ///< the week was filled, and nothing more fits
     QString m_movingWhere;
     QString m_movingReason;
 
     common::PageHeader* m_header = nullptr;
     common::SegmentedChoice* m_span = nullptr;
+    common::ActionButton* m_hours = nullptr;
     common::ActionButton* m_print = nullptr;
     common::ActionButton* m_fill = nullptr;
     MonthStrip* m_strip = nullptr;
@@ -121,6 +133,7 @@ private:
     LeftOverModel* m_items = nullptr;
     QListView* m_list = nullptr;
     QLabel* m_hint = nullptr;
+    WeekLegend* m_legend = nullptr;
 };
 
 }  // namespace chalk::ui::week

@@ -17,12 +17,11 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
+#include <QMenu>
 #include <QStackedLayout>
 #include <QVBoxLayout>
 
 namespace chalk::ui::week {
-
-using chalk::week::kWeekDays;
 
 namespace {
 
@@ -60,25 +59,31 @@ void WeekPage::build()
 void WeekPage::buildHeader()
 {
     m_header = new common::PageHeader(m_services.look, this);
-    const auto step = [this](const QString& icon, const QString& spoken, int by) {
+    const auto addStep = [this](const QString& icon, const QString& spoken, int by) {
         auto* button = new common::ActionButton(m_services.look, {}, m_header);
         button->setIconName(icon);
         button->setAccessibleName(spoken);
         button->setToolTip(spoken);
-        connect(button, &QPushButton::clicked, this, [this, by] { goTo(m_desk.monday() + by); });
+        connect(button, &QPushButton::clicked, this, [this, by] { step(by); });
         m_header->addLead(button);
     };
-    step(QStringLiteral("left"), tr("The week before, Page Up"), -kWeekDays);
-    step(QStringLiteral("right"), tr("The week after, Page Down"), kWeekDays);
+    addStep(QStringLiteral("left"), tr("The week before, Page Up"), -1);
+    addStep(QStringLiteral("right"), tr("The week after, Page Down"), 1);
     m_span = new common::SegmentedChoice(tr("What is shown"), {{tr("Week")}, {tr("Month")}}, m_header);
     m_span->setChosen(0);
     connect(m_span, &common::SegmentedChoice::choiceMade, this, [this](int index) { showMonth(index == 1); });
     m_header->addTool(m_span);
+    m_hours = new common::ActionButton(m_services.look, tr("Hours"), m_header);
+    m_hours->setIconName(QStringLiteral("closed"));
+    m_hours->setAccessibleName(tr("Hours and closures, H"));
+    m_hours->setToolTip(m_hours->accessibleName());
+    connect(m_hours, &QPushButton::clicked, this, &WeekPage::editHours);
+    m_header->addTool(m_hours);
     m_print = new common::ActionButton(m_services.look, tr("Print"), m_header);
     m_print->setIconName(QStringLiteral("print"));
-    m_print->setAccessibleName(tr("Print the cards of the week, Ctrl+P"));
+    m_print->setAccessibleName(tr("Print the week or its cards"));
     m_print->setToolTip(m_print->accessibleName());
-    connect(m_print, &QPushButton::clicked, this, &WeekPage::print);
+    connect(m_print, &QPushButton::clicked, this, &WeekPage::offerPapers);
     m_header->addTool(m_print);
     m_fill = new common::ActionButton(m_services.look, tr("Fill the week"), m_header);
     m_fill->setIconName(QStringLiteral("board"));
@@ -86,6 +91,14 @@ void WeekPage::buildHeader()
     m_fill->setKeyText(tr("F"));
     connect(m_fill, &QPushButton::clicked, this, &WeekPage::fill);
     m_header->addTool(m_fill);
+}
+
+void WeekPage::offerPapers()
+{
+    QMenu menu(this);
+    menu.addAction(tr("The &week for the wall\tCtrl+P"), this, &WeekPage::print);
+    menu.addAction(tr("The &cards of the week"), this, &WeekPage::printCards);
+    menu.exec(m_print->mapToGlobal(QPoint(0, m_print->height())));
 }
 
 void WeekPage::buildWeek(QWidget* left)
@@ -162,12 +175,13 @@ void WeekPage::buildTray()
     connect(&m_services.look, &common::Look::changed, m_list, &QListView::doItemsLayout);
     m_tray->body()->addWidget(m_list, 1);
     m_hint = new QLabel(tr("Drag a name onto the grid, or press M and use the arrow keys."), m_tray);
-    m_hint->setProperty("role", QStringLiteral("caption"));
+    m_hint->setProperty("role", QStringLiteral("secondary"));
     m_hint->setWordWrap(true);
     m_hint->setContentsMargins(14, 10, 14, 10);
     m_tray->body()->addWidget(m_hint);
     m_tray->body()->addWidget(weekRule(m_tray));
-    m_tray->body()->addWidget(new WeekLegend(m_services.look, m_tray));
+    m_legend = new WeekLegend(m_services.look, m_tray);
+    m_tray->body()->addWidget(m_legend);
 }
 
 void WeekPage::addPageAction(const QString& text, const QList<QKeySequence>& keys, std::function<void()> act)
@@ -183,14 +197,16 @@ void WeekPage::buildActions()
 {
     addPageAction(tr("Fill the week"), {Qt::Key_F}, [this] { fill(); });
     addPageAction(tr("Keep all that is proposed"), {Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter}, [this] { keepAll(); });
+    addPageAction(tr("The cards of the week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_P}, [this] { printCards(); });
     addPageAction(tr("Copy last week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_C}, [this] { copyLastWeek(); });
     addPageAction(tr("Add a session"), {Qt::Key_A}, [this] { addSession(); });
     addPageAction(tr("Lock or unlock"), {Qt::Key_L}, [this] { toggleLock(); });
     addPageAction(tr("Move"), {Qt::Key_M}, [this] { move(); });
     addPageAction(tr("Take away"), {Qt::Key_Delete}, [this] { takeAway(); });
+    addPageAction(tr("Hours and closures"), {Qt::Key_H}, [this] { editHours(); });
     addPageAction(tr("This week"), {Qt::Key_T}, [this] { goTo(m_services.studio.clock.today()); });
-    addPageAction(tr("The week before"), {Qt::Key_PageUp}, [this] { goTo(m_desk.monday() - kWeekDays); });
-    addPageAction(tr("The week after"), {Qt::Key_PageDown}, [this] { goTo(m_desk.monday() + kWeekDays); });
+    addPageAction(tr("The week before"), {Qt::Key_PageUp}, [this] { step(-1); });
+    addPageAction(tr("The week after"), {Qt::Key_PageDown}, [this] { step(1); });
     addPageAction(tr("Week or month"), {Qt::ALT | Qt::Key_M}, [this] { showMonth(!m_isMonth); });
 }
 

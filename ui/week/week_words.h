@@ -1,43 +1,29 @@
 #pragma once
 
-#include "core/week/left_over.h"
+#include "ui/common/week_words.h"
+
 #include "core/week/week_case.h"
-#include "core/week/week_checker.h"
 
 #include <QString>
 
 namespace chalk::ui::week {
 
-// The rules of the week and its times in words, in one place.
+// What the page of the week says of times, numbers and broken rules; the sentences are those of ui/common.
 
-/// What the words are about. Outlives the call.
-struct WeekNames {
-    const chalk::week::WeekFacts& facts;
-    const chalk::week::WeekCase& week;
+/// What the people and things of a week are called on the page: clients by their first name.
+[[nodiscard]] common::WeekNames namesOf(const chalk::week::WeekFacts& facts, const chalk::week::WeekCase& week);
+/// The first name of a session's client.
+[[nodiscard]] QString firstNameOf(const chalk::week::WeekFacts& facts, const chalk::week::WeekCase& week, std::size_t wish);
 
-    [[nodiscard]] QString firstName(std::size_t wish) const;
-    [[nodiscard]] QString name(std::size_t wish) const;
-    [[nodiscard]] QString coach(std::size_t coach) const;
-};
-
-/// `Thu 17:30`, of minutes since Monday.
-[[nodiscard]] QString slotText(int start);
-/// `Thursday at 17:30`.
-[[nodiscard]] QString longSlotText(int start);
-/// `23 – 28 November`, `30 November – 5 December`, from the first to the last day.
+/// `23 – 28 November`, `30 Nov – 5 Dec`, from the first to the last day.
 [[nodiscard]] QString rangeText(base::Date first, base::Date last);
+/// `November 2026`.
+[[nodiscard]] QString monthText(base::Date day);
 /// `2nd of 3`.
 [[nodiscard]] QString numberOfText(int number, int of);
-
-/// A broken rule in one sentence, with its numbers: `3 need a rack at 17:30, there are 2.`
-[[nodiscard]] QString faultText(const chalk::week::PlanFault& fault, const WeekNames& names);
-
-/// A reason with the icon that stands before it.
-struct LeftOverWords {
-    QString icon;
-    QString reason;
-};
-/// Why a session has no place: `Wants Thursday at 17:30. Both racks are taken.`
-[[nodiscard]] LeftOverWords leftOverWords(const chalk::week::LeftOver& leftOver, const WeekNames& names);
+/// A broken rule in one sentence; of a locked session with the key that unlocks it.
+[[nodiscard]] QString faultText(const chalk::week::PlanFault& fault, const chalk::week::WeekFacts& facts, const chalk::week::WeekCase& week);
+/// The icon of what keeps a session without a place.
+[[nodiscard]] QString iconOf(const chalk::week::LeftOver& leftOver);
 
 }  // namespace chalk::ui::week

@@ -22,6 +22,17 @@ TEST(SessionReader, ReadsADayWithNames)
     EXPECT_TRUE(SessionReader(studio.database()).on(test::smallStudioDay() + 1).value().empty());
 }
 
+TEST(SessionReader, CountsWhatTakesPlaceByDay)
+{
+    test::StudioOnTest studio;
+    const auto counts = SessionReader(studio.database()).countsFrom(test::smallStudioDay() - 14, 15).value();
+    ASSERT_EQ(counts.size(), 15U);
+    EXPECT_EQ(counts[0], 0) << "missed";
+    EXPECT_EQ(counts[7], 1);
+    EXPECT_EQ(counts[14], 1);
+    EXPECT_EQ(counts[13], 0);
+}
+
 TEST(SessionReader, FindsByCode)
 {
     test::StudioOnTest studio;

@@ -15,4 +15,16 @@ TEST(ClosureWords, SayWhatIsClosedWhenAndWhy)
     EXPECT_EQ(text({day, day, 0, 600, {}, lifts::Station::Rack, 1, "Repair"}), "Of the racks there are 1, until 10:00: Repair");
 }
 
+TEST(ClosureWords, StandOnEachOfTheirDays)
+{
+    chalk::week::WeekFacts facts;
+    facts.monday = *base::Date::fromYmd(2026, 11, 30);
+    facts.closures = {{facts.monday + 5, facts.monday + 9, 0, chalk::week::kDayMinutes, {}, {}, 0, {}},
+                      {facts.monday + 5, facts.monday + 5, 720, chalk::week::kDayMinutes, {}, lifts::Station::Rack, 1, {}}};
+    const auto notes = closureNotes(facts);
+    EXPECT_TRUE(notes[4].isEmpty());
+    EXPECT_EQ(notes[5], QStringLiteral("Closed all day; Of the racks there are 1, from 12:00"));
+    EXPECT_EQ(notes[6], QStringLiteral("Closed all day"));
+}
+
 }  // namespace chalk::ui::common

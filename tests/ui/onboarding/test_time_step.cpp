@@ -1,7 +1,7 @@
 #include "ui/onboarding/time_step.h"
 
 #include "tests/ui/onboarding/onboarding_fixture.h"
-#include "ui/onboarding/week_grid.h"
+#include "ui/common/hours_grid.h"
 
 #include <QAbstractButton>
 #include <QTest>
@@ -33,7 +33,7 @@ TEST_F(TimeStepTest, WhatIsPaintedByKeyIsKeptAtOnce)
     const base::ClientId cleo = addCleo();
     open(cleo, "time");
     EXPECT_TRUE(says("Nothing painted yet."));
-    ASSERT_TRUE(m_page->findChild<WeekGrid*>()->hasFocus());
+    ASSERT_TRUE(m_page->findChild<common::HoursGrid*>()->hasFocus());
     press(Qt::Key_Down, Qt::ShiftModifier);
     press(Qt::Key_F);
     EXPECT_EQ(profileOf(cleo).free.stretches(), (std::vector<clients::DayHours>{{0, 540, 600}}));

@@ -1,4 +1,4 @@
-#include "ui/onboarding/week_grid.h"
+#include "ui/common/hours_grid.h"
 
 #include "ui/common/look.h"
 
@@ -9,11 +9,11 @@
 
 #include <gtest/gtest.h>
 
-namespace chalk::ui::onboarding {
+namespace chalk::ui::common {
 
-class WeekGridTest : public ::testing::Test {
+class HoursGridTest : public ::testing::Test {
 protected:
-    WeekGridTest()
+    HoursGridTest()
     {
         m_grid.resize(700, 700);
         m_grid.show();
@@ -23,13 +23,13 @@ protected:
     }
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) { QTest::keyClick(&m_grid, key, modifiers); }
 
-    common::Look m_look;
-    WeekGrid m_grid{m_look};
+    Look m_look;
+    HoursGrid m_grid{m_look};
 };
 
-TEST_F(WeekGridTest, ArrowsMoveAndKeysPaint)
+TEST_F(HoursGridTest, ArrowsMoveAndKeysPaint)
 {
-    QSignalSpy painted(&m_grid, &WeekGrid::painted);
+    QSignalSpy painted(&m_grid, &HoursGrid::painted);
     press(Qt::Key_F);
     press(Qt::Key_Down);
     press(Qt::Key_R);
@@ -40,7 +40,7 @@ TEST_F(WeekGridTest, ArrowsMoveAndKeysPaint)
     EXPECT_EQ(m_grid.preferred().stretches(), (std::vector<clients::DayHours>{{0, 570, 600}})) << "what is preferred is free too";
 }
 
-TEST_F(WeekGridTest, ShiftSelectsABlockAndDeleteEmptiesIt)
+TEST_F(HoursGridTest, ShiftSelectsABlockAndDeleteEmptiesIt)
 {
     press(Qt::Key_Right, Qt::ShiftModifier);
     press(Qt::Key_Down, Qt::ShiftModifier);
@@ -51,7 +51,7 @@ TEST_F(WeekGridTest, ShiftSelectsABlockAndDeleteEmptiesIt)
     EXPECT_TRUE(m_grid.free().isEmpty());
 }
 
-TEST_F(WeekGridTest, StopsAtTheEdgesAndTheNightCanBeReached)
+TEST_F(HoursGridTest, StopsAtTheEdgesAndTheNightCanBeReached)
 {
     for (int i = 0; i < 60; ++i) {
         press(Qt::Key_Up);
@@ -72,7 +72,7 @@ TEST_F(WeekGridTest, StopsAtTheEdgesAndTheNightCanBeReached)
     EXPECT_TRUE(m_grid.free().isSet(0, 47));
 }
 
-TEST_F(WeekGridTest, HoursOfTheNightThatAreSetAreShownWithoutAsking)
+TEST_F(HoursGridTest, HoursOfTheNightThatAreSetAreShownWithoutAsking)
 {
     const int folded = m_grid.sizeHint().height();
     clients::WeekHours early;
@@ -81,9 +81,9 @@ TEST_F(WeekGridTest, HoursOfTheNightThatAreSetAreShownWithoutAsking)
     EXPECT_GT(m_grid.sizeHint().height(), folded);
 }
 
-TEST_F(WeekGridTest, ADragPaintsABlockAndIsOneChange)
+TEST_F(HoursGridTest, ADragPaintsABlockAndIsOneChange)
 {
-    QSignalSpy painted(&m_grid, &WeekGrid::painted);
+    QSignalSpy painted(&m_grid, &HoursGrid::painted);
     QTest::mousePress(&m_grid, Qt::LeftButton, {}, QPoint(100, 100));
     QMouseEvent move(QEvent::MouseMove, QPointF(300, 300), m_grid.mapToGlobal(QPointF(300, 300)), Qt::NoButton, Qt::LeftButton, {});
     QApplication::sendEvent(&m_grid, &move);
@@ -93,7 +93,7 @@ TEST_F(WeekGridTest, ADragPaintsABlockAndIsOneChange)
     EXPECT_GE(m_grid.free().stretches().size(), 2U);
 }
 
-TEST_F(WeekGridTest, SaysWhereItIsAndWhatIsThere)
+TEST_F(HoursGridTest, SaysWhereItIsAndWhatIsThere)
 {
     EXPECT_TRUE(m_grid.accessibleDescription().isEmpty() || m_grid.accessibleDescription().contains(QStringLiteral("not free")));
     press(Qt::Key_R);
@@ -102,4 +102,4 @@ TEST_F(WeekGridTest, SaysWhereItIsAndWhatIsThere)
     EXPECT_EQ(m_grid.accessibleDescription(), QStringLiteral("Monday 09:30, not free"));
 }
 
-}  // namespace chalk::ui::onboarding
+}  // namespace chalk::ui::common

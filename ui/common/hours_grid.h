@@ -5,10 +5,8 @@
 #include <QWidget>
 
 namespace chalk::ui::common {
-class Look;
-}
 
-namespace chalk::ui::onboarding {
+class Look;
 
 /// What a half-hour is painted with.
 enum class HourBrush : std::uint8_t { Free, Rather, None };
@@ -16,11 +14,11 @@ enum class HourBrush : std::uint8_t { Free, Rather, None };
 /// The hours of a week by the half-hour, a column for each day: free, free and preferred, or not. Painted with the mouse or the keys: the
 /// arrows move, Shift and an arrow selects on, Space paints with the brush, F, R and Delete paint at once. Hours before six and after ten in
 /// the evening are folded unless something is set there.
-class WeekGrid : public QWidget {
+class HoursGrid : public QWidget {
     Q_OBJECT
 
 public:
-    explicit WeekGrid(const common::Look& look, QWidget* parent = nullptr);
+    explicit HoursGrid(const Look& look, QWidget* parent = nullptr);
 
     void setHours(const clients::WeekHours& free, const clients::WeekHours& preferred);
     [[nodiscard]] const clients::WeekHours& free() const { return m_free; }
@@ -61,7 +59,7 @@ private:
     void moveTo(Cell cell, bool isSelecting);
     void say();
 
-    const common::Look& m_look;
+    const Look& m_look;
     clients::WeekHours m_free;
     clients::WeekHours m_preferred;
     HourBrush m_brush = HourBrush::Free;
@@ -71,4 +69,4 @@ private:
     Cell m_anchor{0, 18};
 };
 
-}  // namespace chalk::ui::onboarding
+}  // namespace chalk::ui::common

@@ -1,4 +1,4 @@
-#include "ui/onboarding/week_grid.h"
+#include "ui/common/hours_grid.h"
 
 #include "core/sessions/session.h"
 #include "ui/common/formats.h"
@@ -13,7 +13,7 @@
 
 #include <algorithm>
 
-namespace chalk::ui::onboarding {
+namespace chalk::ui::common {
 
 namespace {
 
@@ -32,20 +32,20 @@ QString dayName(int weekday)
 
 QString slotTime(int slot)
 {
-    return common::qstring(sessions::clockText(slot * clients::WeekHours::kSlotMinutes % (24 * 60)));
+    return qstring(sessions::clockText(slot * clients::WeekHours::kSlotMinutes % (24 * 60)));
 }
 
 }  // namespace
 
-WeekGrid::WeekGrid(const common::Look& look, QWidget* parent) : QWidget(parent), m_look(look)
+HoursGrid::HoursGrid(const Look& look, QWidget* parent) : QWidget(parent), m_look(look)
 {
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("Hours of the week"));
-    connect(&look, &common::Look::changed, this, qOverload<>(&QWidget::update));
+    connect(&look, &Look::changed, this, qOverload<>(&QWidget::update));
 }
 
-void WeekGrid::setHours(const clients::WeekHours& free, const clients::WeekHours& preferred)
+void HoursGrid::setHours(const clients::WeekHours& free, const clients::WeekHours& preferred)
 {
     m_free = free;
     m_preferred = preferred;
@@ -53,14 +53,14 @@ void WeekGrid::setHours(const clients::WeekHours& free, const clients::WeekHours
     update();
 }
 
-void WeekGrid::setWholeDay(bool isWhole)
+void HoursGrid::setWholeDay(bool isWhole)
 {
     m_isWholeDay = isWhole;
     updateGeometry();
     update();
 }
 
-int WeekGrid::firstSlot() const
+int HoursGrid::firstSlot() const
 {
     for (int slot = 0; slot < kMorning; ++slot) {
         for (int day = 0; day < kDays; ++day) {
@@ -72,7 +72,7 @@ int WeekGrid::firstSlot() const
     return kMorning;
 }
 
-int WeekGrid::endSlot() const
+int HoursGrid::endSlot() const
 {
     for (int slot = clients::WeekHours::kSlotsPerDay; slot > kEvening; --slot) {
         for (int day = 0; day < kDays; ++day) {
@@ -84,25 +84,25 @@ int WeekGrid::endSlot() const
     return kEvening;
 }
 
-QSize WeekGrid::sizeHint() const
+QSize HoursGrid::sizeHint() const
 {
-    const common::Theme& theme = m_look.theme();
+    const Theme& theme = m_look.theme();
     return {qRound(theme.scaled(kTimeColumn + kDays * 72)), qRound(theme.scaled(kDayRow + (endSlot() - firstSlot()) * (kLeastSlot + 4)))};
 }
 
-QSize WeekGrid::minimumSizeHint() const
+QSize HoursGrid::minimumSizeHint() const
 {
-    const common::Theme& theme = m_look.theme();
+    const Theme& theme = m_look.theme();
     return {qRound(theme.scaled(kTimeColumn + kDays * 44)), qRound(theme.scaled(kDayRow + (endSlot() - firstSlot()) * kLeastSlot))};
 }
 
-QRectF WeekGrid::grid() const
+QRectF HoursGrid::grid() const
 {
-    const common::Theme& theme = m_look.theme();
+    const Theme& theme = m_look.theme();
     return QRectF(rect()).adjusted(theme.scaled(kTimeColumn), theme.scaled(kDayRow), -1, -1);
 }
 
-QRectF WeekGrid::rectOf(int weekday, int slot) const
+QRectF HoursGrid::rectOf(int weekday, int slot) const
 {
     const QRectF all = grid();
     const double wide = all.width() / kDays;
@@ -110,7 +110,7 @@ QRectF WeekGrid::rectOf(int weekday, int slot) const
     return {all.left() + weekday * wide, all.top() + (slot - firstSlot()) * high, wide, high};
 }
 
-std::optional<WeekGrid::Cell> WeekGrid::cellAt(const QPointF& at) const
+std::optional<HoursGrid::Cell> HoursGrid::cellAt(const QPointF& at) const
 {
     const QRectF all = grid();
     if (!all.contains(at)) {
@@ -121,9 +121,9 @@ std::optional<WeekGrid::Cell> WeekGrid::cellAt(const QPointF& at) const
     return Cell{std::min(day, kDays - 1), std::min(slot, endSlot() - 1)};
 }
 
-void WeekGrid::paintCells(QPainter& painter) const
+void HoursGrid::paintCells(QPainter& painter) const
 {
-    const common::Theme& theme = m_look.theme();
+    const Theme& theme = m_look.theme();
     for (int day = 0; day < kDays; ++day) {
         for (int slot = firstSlot(); slot < endSlot(); ++slot) {
             const QRectF cell = rectOf(day, slot).adjusted(1, 0.5, -1, -0.5);
@@ -142,10 +142,10 @@ void WeekGrid::paintCells(QPainter& painter) const
     }
 }
 
-void WeekGrid::paintCaptions(QPainter& painter) const
+void HoursGrid::paintCaptions(QPainter& painter) const
 {
-    const common::Theme& theme = m_look.theme();
-    painter.setFont(theme.font(common::TextStyle::Micro));
+    const Theme& theme = m_look.theme();
+    painter.setFont(theme.font(TextStyle::Micro));
     painter.setPen(theme.ink2);
     for (int day = 0; day < kDays; ++day) {
         const QRectF column = rectOf(day, firstSlot());
@@ -158,7 +158,7 @@ void WeekGrid::paintCaptions(QPainter& painter) const
     }
 }
 
-void WeekGrid::paintEvent(QPaintEvent* /*event*/)
+void HoursGrid::paintEvent(QPaintEvent* /*event*/)
 {
     QPainter painter(this);
     paintCells(painter);
@@ -172,7 +172,7 @@ void WeekGrid::paintEvent(QPaintEvent* /*event*/)
     }
 }
 
-void WeekGrid::set(Cell from, Cell to, HourBrush brush)
+void HoursGrid::set(Cell from, Cell to, HourBrush brush)
 {
     for (int day = std::min(from.weekday, to.weekday); day <= std::max(from.weekday, to.weekday); ++day) {
         for (int slot = std::min(from.slot, to.slot); slot <= std::max(from.slot, to.slot); ++slot) {
@@ -184,7 +184,7 @@ void WeekGrid::set(Cell from, Cell to, HourBrush brush)
     update();
 }
 
-void WeekGrid::mousePressEvent(QMouseEvent* event)
+void HoursGrid::mousePressEvent(QMouseEvent* event)
 {
     if (const auto cell = cellAt(event->position()); cell && event->button() == Qt::LeftButton) {
         m_isPainting = true;
@@ -193,7 +193,7 @@ void WeekGrid::mousePressEvent(QMouseEvent* event)
     }
 }
 
-void WeekGrid::mouseMoveEvent(QMouseEvent* event)
+void HoursGrid::mouseMoveEvent(QMouseEvent* event)
 {
     if (const auto cell = cellAt(event->position()); cell && m_isPainting) {
         m_at = *cell;
@@ -201,7 +201,7 @@ void WeekGrid::mouseMoveEvent(QMouseEvent* event)
     }
 }
 
-void WeekGrid::mouseReleaseEvent(QMouseEvent* /*event*/)
+void HoursGrid::mouseReleaseEvent(QMouseEvent* /*event*/)
 {
     if (m_isPainting) {
         m_isPainting = false;
@@ -211,7 +211,7 @@ void WeekGrid::mouseReleaseEvent(QMouseEvent* /*event*/)
     }
 }
 
-void WeekGrid::moveTo(Cell cell, bool isSelecting)
+void HoursGrid::moveTo(Cell cell, bool isSelecting)
 {
     m_at = {std::clamp(cell.weekday, 0, kDays - 1), std::clamp(cell.slot, firstSlot(), endSlot() - 1)};
     if (!isSelecting) {
@@ -221,7 +221,7 @@ void WeekGrid::moveTo(Cell cell, bool isSelecting)
     update();
 }
 
-void WeekGrid::keyPressEvent(QKeyEvent* event)
+void HoursGrid::keyPressEvent(QKeyEvent* event)
 {
     const bool isSelecting = event->modifiers().testFlag(Qt::ShiftModifier);
     const auto paint = [this](HourBrush brush) {
@@ -251,16 +251,16 @@ void WeekGrid::keyPressEvent(QKeyEvent* event)
     }
 }
 
-bool WeekGrid::event(QEvent* event)
+bool HoursGrid::event(QEvent* event)
 {
-    if (event->type() == QEvent::ShortcutOverride && common::isPlainTyping(*static_cast<QKeyEvent*>(event))) {
+    if (event->type() == QEvent::ShortcutOverride && isPlainTyping(*static_cast<QKeyEvent*>(event))) {
         event->accept();
         return true;
     }
     return QWidget::event(event);
 }
 
-void WeekGrid::say()
+void HoursGrid::say()
 {
     const bool isFree = m_free.isSet(m_at.weekday, m_at.slot);
     const bool isRather = m_preferred.isSet(m_at.weekday, m_at.slot);
@@ -268,4 +268,4 @@ void WeekGrid::say()
                                                              isRather ? tr("preferred") : isFree ? tr("free") : tr("not free")));
 }
 
-}  // namespace chalk::ui::onboarding
+}  // namespace chalk::ui::common

@@ -1,0 +1,70 @@
+#include "ui/week/left_over_items.h"
+
+#include "tests/ui/week/week_fixture.h"
+
+namespace chalk::ui::week {
+
+namespace {
+
+using test::clock;
+
+std::vector<LeftOverItem> itemsOf(const test::WeekOnTest& week)
+{
+    return leftOverItems({week.facts, week.problem, week.plan}, week.scene());
+}
+
+}  // namespace
+
+TEST(LeftOverItems, ASessionWithoutAPlaceIsOfferedTheNearestFreeOne)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    test::addClient(facts, "Gwen Tarrant").planning.standing = {{3, clock(17, 30), base::CoachId(1)}};
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].name, QStringLiteral("Gwen Tarrant"));
+    EXPECT_EQ(items[0].which, QStringLiteral("1st of 1"));
+    EXPECT_EQ(items[0].kind, OfferKind::Place);
+    EXPECT_EQ(items[0].offer, QStringLiteral("Offer Thu 17:30 with Ines"));
+    EXPECT_EQ(items[0].slot, (chalk::week::Slot{0, 3 * chalk::week::kDayMinutes + clock(17, 30)}));
+}
+
+TEST(LeftOverItems, WithoutAnyPlaceTheFreeHoursAreOffered)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    chalk::week::ClientOfWeek& client = test::addClient(facts, "Gwen Tarrant");
+    client.free = {};
+    ASSERT_TRUE(client.free.add({6, clock(3), clock(5)}));
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].kind, OfferKind::OpenHours);
+    EXPECT_FALSE(items[0].reason.isEmpty());
+    EXPECT_FALSE(items[0].offer.isEmpty());
+}
+
+TEST(LeftOverItems, AConflictComesFirstWithAWayOut)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    facts.coaches[0].work.capacity = 1;
+    test::book(test::addClient(facts, "Ada Lund"), 1, clock(9)).isLocked = true;
+    test::book(test::addClient(facts, "Bo Arden"), 1, clock(9, 30));
+    test::addClient(facts, "Gwen Tarrant");
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 2U);
+    EXPECT_TRUE(items[0].isConflict);
+    EXPECT_EQ(items[0].name, QStringLiteral("Ada, Bo"));
+    EXPECT_EQ(items[0].offer, QStringLiteral("Move Bo to Tue 10:00")) << "the locked one stays";
+    EXPECT_FALSE(items[1].isConflict);
+}
+
+TEST(LeftOverItems, WhoWaitsForClearanceIsNotPlannedAndSaysSo)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    test::addClient(facts, "Osric Bell").isBlocked = true;
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].kind, OfferKind::OpenHealth);
+    EXPECT_EQ(items[0].which, QStringLiteral("1 session"));
+    EXPECT_FALSE(items[0].wish);
+}
+
+}  // namespace chalk::ui::week

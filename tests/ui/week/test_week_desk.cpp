@@ -1,0 +1,163 @@
+#include "ui/week/week_desk.h"
+
+#include "tests/ui/week/week_studio_fixture.h"
+
+namespace chalk::ui::week {
+
+using chalk::week::Slot;
+using test::weekMinute;
+
+class WeekDeskTest : public test::WeekStudioTest {
+protected:
+    WeekDeskTest() { m_desk.read(); }
+
+    /// Ada's booking of today, and the session that she has no place for.
+    static constexpr std::size_t kBooked = 0;
+    static constexpr std::size_t kMissing = 1;
+
+    WeekDesk m_desk{studio()};
+};
+
+TEST_F(WeekDeskTest, ReadsTheWeekOfToday)
+{
+    ASSERT_TRUE(m_desk.failure().isEmpty()) << m_desk.failure().toStdString();
+    EXPECT_EQ(m_desk.monday(), today() - 1);
+    EXPECT_EQ(m_desk.placed(), 1);
+    EXPECT_EQ(m_desk.wanted(), 3);
+    EXPECT_EQ(m_desk.leftOver(), 2);
+    ASSERT_EQ(m_desk.items().size(), 2U);
+    EXPECT_EQ(m_desk.items()[0].name, QStringLiteral("Ada Lund"));
+    EXPECT_EQ(m_desk.items()[1].kind, OfferKind::OpenHealth);
+    EXPECT_EQ(m_desk.strip().weeks.size(), static_cast<std::size_t>(kStripWeeks));
+    EXPECT_EQ(m_desk.strip().weeks[kWeeksBefore].days[1].sessions, 1);
+}
+
+TEST_F(WeekDeskTest, AMonthHasAllOfItsWeeks)
+{
+    const MonthWeeks november = m_desk.monthOf(today());
+    ASSERT_EQ(november.weeks.size(), 6U);
+    EXPECT_EQ(november.weeks.front().monday, *base::Date::fromYmd(2026, 10, 26));
+    EXPECT_EQ(november.weeks.back().monday, *base::Date::fromYmd(2026, 11, 30));
+}
+
+TEST_F(WeekDeskTest, MovesABookingAndUndoTakesItBack)
+{
+    const QStringList before = bookings();
+    EXPECT_TRUE(m_desk.move({kBooked}, {0, weekMinute(3, 10)})) << m_desk.refusal().toStdString();
+    EXPECT_NE(bookings(), before);
+    EXPECT_EQ(m_desk.plan()[kBooked], (Slot{0, weekMinute(3, 10)}));
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Ada moved to Thu 10:00"));
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_EQ(bookings(), before);
+    EXPECT_EQ(m_desk.plan()[kBooked], (Slot{0, weekMinute(1, 9)}));
+}
+
+TEST_F(WeekDeskTest, WhereARuleIsBrokenNothingMovesAndTheRuleIsSaid)
+{
+    const QStringList before = bookings();
+    EXPECT_FALSE(m_desk.move({kBooked}, {0, weekMinute(1, 7)}));
+    EXPECT_FALSE(m_desk.refusal().isEmpty());
+    EXPECT_FALSE(m_desk.move({kBooked}, {1, weekMinute(3, 10)}));
+    EXPECT_EQ(m_desk.refusal(), QStringLiteral("Ada does not go to Tobias."));
+    EXPECT_EQ(bookings(), before);
+    const std::vector<Slot> closed = m_desk.closedFor({kBooked});
+    EXPECT_NE(std::find(closed.begin(), closed.end(), Slot{1, weekMinute(3, 10)}), closed.end());
+    EXPECT_EQ(std::find(closed.begin(), closed.end(), Slot{0, weekMinute(3, 10)}), closed.end());
+}
+
+TEST_F(WeekDeskTest, WhatIsLeftOverIsBookedWhereItIsPut)
+{
+    EXPECT_TRUE(m_desk.move({kMissing}, {0, weekMinute(4, 11)})) << m_desk.refusal().toStdString();
+    EXPECT_EQ(bookings().size(), 2);
+    EXPECT_EQ(m_desk.placed(), 2);
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Ada booked for Fri 11:00"));
+}
+
+TEST_F(WeekDeskTest, ALockedSessionDoesNotMove)
+{
+    const WeekBlock block = m_desk.scene().blocks.front();
+    EXPECT_TRUE(m_desk.toggleLock(block)) << m_desk.refusal().toStdString();
+    EXPECT_TRUE(m_desk.scene().blocks.front().isLocked);
+    EXPECT_FALSE(m_desk.move({kBooked}, {0, weekMinute(3, 10)}));
+    EXPECT_TRUE(m_desk.refusal().endsWith(QStringLiteral("L unlocks it."))) << m_desk.refusal().toStdString();
+    EXPECT_TRUE(m_desk.toggleLock(WeekBlock(m_desk.scene().blocks.front())));
+    EXPECT_FALSE(m_desk.scene().blocks.front().isLocked);
+}
+
+TEST_F(WeekDeskTest, ProposalsAreSavedOnlyWhenTheyAreKept)
+{
+    const QStringList before = bookings();
+    chalk::week::WeekPlan plan = m_desk.plan();
+    plan[kMissing] = Slot{0, weekMinute(4, 11)};
+    m_desk.propose(plan);
+    EXPECT_EQ(m_desk.proposed(), 1);
+    EXPECT_EQ(m_desk.leftOver(), 1);
+    EXPECT_EQ(bookings(), before);
+    m_desk.dropProposals();
+    EXPECT_EQ(m_desk.proposed(), 0);
+    m_desk.propose(plan);
+    EXPECT_TRUE(m_desk.move({kMissing}, {0, weekMinute(4, 12)}));
+    EXPECT_EQ(bookings(), before) << "a proposal that is moved stays one";
+    EXPECT_TRUE(m_desk.keepAll()) << m_desk.refusal().toStdString();
+    EXPECT_EQ(m_desk.proposed(), 0);
+    EXPECT_EQ(bookings().size(), 2);
+    EXPECT_FALSE(m_desk.keepAll()) << "nothing is left to keep";
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_EQ(bookings(), before);
+}
+
+TEST_F(WeekDeskTest, AProposalOutlivesAnotherChange)
+{
+    chalk::week::WeekPlan plan = m_desk.plan();
+    plan[kMissing] = Slot{0, weekMinute(4, 11)};
+    m_desk.propose(plan);
+    EXPECT_TRUE(m_desk.toggleLock(WeekBlock(m_desk.scene().blocks.front())));
+    EXPECT_EQ(m_desk.proposed(), 1);
+    EXPECT_EQ(m_desk.plan()[kMissing], (Slot{0, weekMinute(4, 11)}));
+}
+
+TEST_F(WeekDeskTest, LastWeeksTimesAreProposedForAnEmptyWeek)
+{
+    m_desk.goTo(today() + 7);
+    EXPECT_EQ(m_desk.placed(), 0);
+    EXPECT_EQ(m_desk.proposeLastWeek(), 1);
+    ASSERT_EQ(m_desk.scene().blocks.size(), 1U);
+    EXPECT_EQ(m_desk.scene().blocks[0].start(), weekMinute(1, 9));
+    EXPECT_TRUE(m_desk.keepAll());
+    EXPECT_EQ(bookings().size(), 2);
+}
+
+TEST_F(WeekDeskTest, TakenAwayOrMissedItLeavesItsPlaceAndUndoBringsItBack)
+{
+    const QStringList before = bookings();
+    EXPECT_TRUE(m_desk.takeAway(std::vector<BlockMember>(m_desk.scene().blocks.front().members)));
+    EXPECT_TRUE(bookings().isEmpty());
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_EQ(bookings(), before);
+    EXPECT_TRUE(m_desk.setState(BlockMember(m_desk.scene().blocks.front().members.front()), sessions::SessionState::Missed));
+    EXPECT_EQ(m_desk.scene().blocks.front().taken(), 0);
+    m_acts.undo();
+    m_desk.read();
+    EXPECT_EQ(bookings(), before);
+}
+
+TEST_F(WeekDeskTest, ABookingThatTheStoreRefusesIsSaid)
+{
+    sessions::Session session;
+    session.client = base::ClientId(1);
+    session.coach = base::CoachId(1);
+    session.date = today();
+    session.startMinute = 540;
+    session.place = "Floor";
+    EXPECT_FALSE(m_desk.book(session));
+    EXPECT_FALSE(m_desk.refusal().isEmpty());
+    session.startMinute = 900;
+    EXPECT_TRUE(m_desk.book(session)) << m_desk.refusal().toStdString();
+    EXPECT_TRUE(m_desk.refusal().isEmpty());
+    EXPECT_FALSE(m_desk.scene().faults.empty()) << "two on one day: booked by hand, and shown as what it is";
+}
+
+}  // namespace chalk::ui::week

@@ -1,0 +1,195 @@
+#include "ui/week/week_page.h"
+
+#include "tests/support/accessible_audit.h"
+#include "tests/ui/week/week_studio_fixture.h"
+#include "ui/common/empty_state.h"
+#include "ui/common/look.h"
+#include "ui/week/left_over_tray.h"
+#include "ui/week/month_grid.h"
+#include "ui/week/proposal_bar.h"
+#include "ui/week/slot_menu.h"
+#include "ui/week/week_grid.h"
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QListView>
+#include <QMenu>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace chalk::ui::week {
+
+using chalk::week::kDayMinutes;
+using test::weekMinute;
+
+class WeekPageTest : public test::WeekStudioTest {
+protected:
+    WeekPageTest()
+    {
+        m_page.resize(1360, 856);
+        m_page.setRoom(false, false);
+        m_page.show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&m_page));
+        m_page.open({});
+    }
+
+    const WeekDesk& desk() const { return m_page.desk(); }
+    const ProposalWords& bar() { return m_page.findChild<ProposalBar*>()->words(); }
+    LeftOverModel& tray() { return *m_page.findChild<LeftOverModel*>(); }
+    void press(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) { QTest::keyClick(QApplication::focusWidget(), static_cast<Qt::Key>(key), modifiers); }
+    void fill()
+    {
+        press(Qt::Key_F);
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }, 20'000));
+    }
+
+    const common::Look m_look;
+    WeekPage m_page{{m_look, studio()}};
+};
+
+TEST_F(WeekPageTest, TheWeekOfTodayIsShownWithTheFocusOnTheNextSession)
+{
+    EXPECT_EQ(QApplication::focusWidget(), m_page.grid());
+    ASSERT_NE(m_page.grid()->selectedBlock(), nullptr);
+    EXPECT_TRUE(m_page.grid()->selectedBlock()->isNext);
+    EXPECT_EQ(tray().rowCount(), 2);
+    EXPECT_TRUE(bar().lead.isEmpty());
+    EXPECT_TRUE(m_page.canPrint());
+    const QAbstractItemModelTester tester(&tray(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+}
+
+TEST_F(WeekPageTest, FillingProposesEnterKeepsAndUndoTakesItBack)
+{
+    const QSignalSpy changed(&m_page, &shell::Page::studioChanged);
+    const QStringList before = bookings();
+    fill();
+    EXPECT_EQ(desk().proposed(), 1);
+    EXPECT_EQ(bar().lead, QStringLiteral("1 session proposed,"));
+    EXPECT_EQ(bookings(), before);
+    press(Qt::Key_Return);
+    EXPECT_EQ(desk().proposed(), 0);
+    EXPECT_EQ(bookings().size(), 2);
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_TRUE(bar().lead.isEmpty());
+    m_acts.undo();
+    m_page.refresh();
+    EXPECT_EQ(bookings(), before);
+}
+
+TEST_F(WeekPageTest, EscDropsWhatIsProposed)
+{
+    fill();
+    EXPECT_TRUE(m_page.closeOrClear());
+    EXPECT_EQ(desk().proposed(), 0);
+    EXPECT_FALSE(m_page.closeOrClear());
+}
+
+TEST_F(WeekPageTest, AProposalIsKeptByAClick)
+{
+    fill();
+    const WeekScene& scene = desk().scene();
+    const auto at = std::find_if(scene.blocks.begin(), scene.blocks.end(), [](const WeekBlock& block) { return block.state == BlockState::Proposed; });
+    ASSERT_NE(at, scene.blocks.end());
+    const QPoint point = (m_page.grid()->geometryNow().blockRect(*at).center() - m_page.grid()->offset()).toPoint();
+    QTest::mouseClick(m_page.grid()->viewport(), Qt::LeftButton, {}, point);
+    EXPECT_EQ(desk().proposed(), 0);
+    EXPECT_EQ(bookings().size(), 2);
+}
+
+TEST_F(WeekPageTest, KeysLockMoveAndTakeAway)
+{
+    press(Qt::Key_L);
+    EXPECT_TRUE(m_page.grid()->selectedBlock()->isLocked);
+    press(Qt::Key_L);
+    EXPECT_FALSE(m_page.grid()->selectedBlock()->isLocked);
+    press(Qt::Key_M);
+    EXPECT_TRUE(m_page.grid()->isMoving());
+    EXPECT_TRUE(bar().lead.startsWith(QStringLiteral("Ada: Tue 09:00"))) << bar().lead.toStdString();
+    for (int i = 0; i < 4; ++i) {
+        press(Qt::Key_Down);
+    }
+    press(Qt::Key_Return);
+    EXPECT_EQ(m_page.grid()->selectedBlock()->start(), weekMinute(1, 10)) << desk().refusal().toStdString();
+    press(Qt::Key_Delete);
+    EXPECT_TRUE(bookings().isEmpty());
+    m_acts.undo();
+    m_page.refresh();
+    EXPECT_EQ(bookings().size(), 1);
+}
+
+TEST_F(WeekPageTest, AnEmptyWeekOffersTheTimesOfTheLast)
+{
+    press(Qt::Key_PageDown);
+    auto* empty = m_page.findChild<common::EmptyState*>();
+    EXPECT_TRUE(empty->isVisible());
+    press(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_FALSE(empty->isVisible());
+    EXPECT_EQ(desk().proposed(), 1);
+    press(Qt::Key_T);
+    EXPECT_EQ(desk().monday(), today() - 1);
+    EXPECT_EQ(desk().proposed(), 0);
+}
+
+TEST_F(WeekPageTest, TheTrayTakesItsOffer)
+{
+    auto* list = m_page.findChild<QListView*>();
+    list->setFocus();
+    list->setCurrentIndex(tray().index(0));
+    press(Qt::Key_Return);
+    EXPECT_EQ(bookings().size(), 2) << "put on the nearest free place";
+    QSignalSpy asked(&m_page, &shell::Page::placeAsked);
+    list->setCurrentIndex(tray().index(0));
+    press(Qt::Key_Return);
+    ASSERT_EQ(asked.count(), 1);
+    EXPECT_EQ(asked.front().front().value<shell::Place>().tab, QStringLiteral("health"));
+}
+
+TEST_F(WeekPageTest, TheMenuOfASlotSaysWhatCanBeDone)
+{
+    bool isMissed = false;
+    SlotActs acts;
+    acts.setState = [&isMissed](const BlockMember&, sessions::SessionState state) { isMissed = state == sessions::SessionState::Missed; };
+    QMenu menu;
+    fillSlotMenu(menu, desk(), desk().scene().blocks.front(), m_clock, acts);
+    QMenu* own = menu.actions().front()->menu();
+    ASSERT_NE(own, nullptr);
+    for (QAction* action : own->actions()) {
+        if (action->text().remove(QLatin1Char('&')) == QStringLiteral("Missed")) {
+            action->trigger();
+        }
+    }
+    EXPECT_TRUE(isMissed);
+}
+
+TEST_F(WeekPageTest, AMonthIsShownByTheDayAndOpensAWeek)
+{
+    press(Qt::Key_M, Qt::AltModifier);
+    auto* month = m_page.findChild<MonthGrid*>();
+    ASSERT_TRUE(month->isVisible());
+    press(Qt::Key_PageUp);
+    EXPECT_EQ(desk().monday(), *base::Date::fromYmd(2026, 10, 12)) << "the middle of the month before";
+    press(Qt::Key_PageDown);
+    const base::Date day = today() - 14;
+    QTest::mouseClick(month, Qt::LeftButton, {}, month->cellRect(day).center().toPoint());
+    EXPECT_FALSE(month->isVisible());
+    EXPECT_EQ(desk().monday(), day - day.weekday());
+}
+
+TEST_F(WeekPageTest, OnPaperIsWhatIsSaved)
+{
+    fill();
+    QSignalSpy asked(&m_page, &WeekPage::weekPaperAsked);
+    m_page.print();
+    EXPECT_EQ(asked.count(), 1);
+    const print::RosterWeek paper = desk().onPaper();
+    EXPECT_EQ(paper.title, QStringLiteral("Small Studio"));
+    EXPECT_EQ(paper.bookings.size(), 1U);
+}
+
+TEST_F(WeekPageTest, EverythingHasAName)
+{
+    EXPECT_GT(tests::focusableCount(m_page), 5);
+    EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList());
+}
+
+}  // namespace chalk::ui::week

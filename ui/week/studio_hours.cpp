@@ -1,0 +1,108 @@
+#include "ui/week/studio_hours.h"
+
+#include "core/store/studio_reader.h"
+#include "ui/common/closure_words.h"
+#include "ui/common/formats.h"
+
+namespace chalk::ui::week {
+
+using chalk::week::Closure;
+using chalk::week::CoachWork;
+
+template <class Outcome>
+bool StudioHours::done(const Outcome& outcome)
+{
+    const QString refusal = outcome ? QString() : outcome.error().message;
+    read(m_today);
+    m_refusal = refusal.isEmpty() ? m_refusal : refusal;
+    return refusal.isEmpty();
+}
+
+void StudioHours::read(base::Date today)
+{
+    m_today = today;
+    store::WeekSettings settings(m_database);
+    auto studio = settings.studioWeek();
+    auto coaches = store::StudioReader(m_database).coaches();
+    auto work = settings.coachWork();
+    auto closures = settings.closures(today);
+    if (!studio || !coaches || !work || !closures) {
+        m_refusal = !studio ? studio.error().message : !coaches ? coaches.error().message : !work ? work.error().message : closures.error().message;
+        return;
+    }
+    m_refusal.clear();
+    m_studio = *std::move(studio);
+    m_coaches = *std::move(coaches);
+    m_work = *std::move(work);
+    m_closures = *std::move(closures);
+}
+
+CoachWork StudioHours::workOf(base::CoachId coach) const
+{
+    const auto own = m_work.find(coach);
+    return own == m_work.end() ? CoachWork() : own->second;
+}
+
+clients::WeekHours StudioHours::hoursOf(base::CoachId coach) const
+{
+    return workOf(coach).hours.value_or(m_studio.open);
+}
+
+bool StudioHours::setOpen(const clients::WeekHours& open)
+{
+    chalk::week::StudioWeek studio = m_studio;
+    studio.open = open;
+    return done(store::WeekSettings(m_database).setStudioWeek(studio));
+}
+
+bool StudioHours::setUnits(lifts::Station station, int units)
+{
+    chalk::week::StudioWeek studio = m_studio;
+    studio.stations.erase(station);
+    if (units > 0) {
+        studio.stations[station] = units;
+    }
+    return done(store::WeekSettings(m_database).setStudioWeek(studio));
+}
+
+bool StudioHours::setWork(base::CoachId coach, const CoachWork& work)
+{
+    return done(store::WeekSettings(m_database).setCoachWork(coach, work));
+}
+
+bool StudioHours::setHours(base::CoachId coach, const clients::WeekHours& hours)
+{
+    CoachWork work = workOf(coach);
+    work.hours = hours;
+    return setWork(coach, work);
+}
+
+bool StudioHours::setCapacity(base::CoachId coach, int capacity)
+{
+    CoachWork work = workOf(coach);
+    work.capacity = capacity;
+    return setWork(coach, work);
+}
+
+bool StudioHours::addClosure(const Closure& closure)
+{
+    return done(store::WeekSettings(m_database).addClosure(closure));
+}
+
+bool StudioHours::removeClosure(std::int64_t id)
+{
+    return done(store::WeekSettings(m_database).removeClosure(id));
+}
+
+QString closureLine(const Closure& closure, const std::vector<clients::Coach>& coaches)
+{
+    std::vector<chalk::week::CoachOfWeek> known;
+    for (const clients::Coach& coach : coaches) {
+        known.push_back({coach, {}});
+    }
+    const QString days = closure.first == closure.last ? common::dayText(closure.first)
+                                                       : QStringLiteral("%1 – %2").arg(common::dayText(closure.first), common::dayText(closure.last));
+    return QStringLiteral("%1 · %2").arg(days, common::closureText(closure, known));
+}
+
+}  // namespace chalk::ui::week
