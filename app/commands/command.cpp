@@ -13,6 +13,17 @@ QString CommandContext::value(const QString& option, const QString& fallback) co
     return found == options.end() ? fallback : found->second;
 }
 
+std::optional<int> CommandContext::wholeNumber(const QString& option, int fallback, int low, int high) const
+{
+    bool isNumber = true;
+    const int number = has(option) ? value(option).toInt(&isNumber) : fallback;
+    if (!isNumber || number < low || number > high) {
+        refuse(QStringLiteral("--%1 must be a whole number from %2 to %3").arg(option).arg(low).arg(high));
+        return std::nullopt;
+    }
+    return number;
+}
+
 int CommandContext::refuse(const QString& message) const
 {
     err << "chalkrung " << command << ": " << message << '\n';

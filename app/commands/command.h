@@ -11,6 +11,7 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace chalk::app {
@@ -39,6 +40,9 @@ struct CommandContext {
     [[nodiscard]] bool has(const QString& option) const { return options.count(option) > 0; }
     /// The option's value; `fallback` where it is absent.
     [[nodiscard]] QString value(const QString& option, const QString& fallback = {}) const;
+    /// A whole number of an option, `fallback` where it is absent. Writes one line and answers nothing where it is none or out of range: the
+    /// caller ends with kWrongUse.
+    [[nodiscard]] std::optional<int> wholeNumber(const QString& option, int fallback, int low, int high) const;
     [[nodiscard]] bool isJson() const { return has(QStringLiteral("json")); }
     /// Writes one line, `chalkrung COMMAND: message`, and answers kWrongUse.
     int refuse(const QString& message) const;

@@ -4,6 +4,7 @@
 #include "app/commands/clearance_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
+#include "app/commands/fill_command.h"
 #include "app/commands/norms_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
@@ -14,7 +15,7 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), normsCommand(),
+    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), normsCommand(),
                                                recordCommand(), rosterCommand(), rotateCommand(), traceCommand()};
     return commands;
 }

@@ -16,18 +16,6 @@ namespace chalk::app {
 
 namespace {
 
-/// A whole number of an option; nothing, and a message, where it is none or out of range.
-std::optional<int> numberOption(const CommandContext& context, const QString& option, int fallback, int low, int high)
-{
-    bool isNumber = true;
-    const int value = context.has(option) ? context.value(option).toInt(&isNumber) : fallback;
-    if (!isNumber || value < low || value > high) {
-        context.refuse(QStringLiteral("--%1 must be a whole number from %2 to %3").arg(option).arg(low).arg(high));
-        return std::nullopt;
-    }
-    return value;
-}
-
 int report(const CommandContext& context, int clients)
 {
     if (context.isJson()) {
@@ -117,9 +105,9 @@ int runDemo(const CommandContext& context)
         const bool isMeantLarge = context.has(QStringLiteral("years")) || context.has(QStringLiteral("seed"));
         return isMeantLarge ? context.refuse(QStringLiteral("--years and --seed go with --clients")) : makeDemo(context);
     }
-    const auto clients = numberOption(context, QStringLiteral("clients"), 1, 1, 2000);
-    const auto years = numberOption(context, QStringLiteral("years"), 1, 1, 10);
-    const auto seed = numberOption(context, QStringLiteral("seed"), 1, 0, 1'000'000);
+    const auto clients = context.wholeNumber(QStringLiteral("clients"), 1, 1, 2000);
+    const auto years = context.wholeNumber(QStringLiteral("years"), 1, 1, 10);
+    const auto seed = context.wholeNumber(QStringLiteral("seed"), 1, 0, 1'000'000);
     return clients && years && seed ? makeCrowd(context, {*clients, *years, *seed}) : kWrongUse;
 }
 

@@ -92,22 +92,28 @@ void PackedWeek::packHours()
         coachCapacity.push_back(coach.capacity);
         m_softMax.push_back(coach.softMaxMinutes / grid * grid);
         for (int day = 0; day < kWeekDays; ++day) {
-            const DayMinutes minutes = workingMinutes(*problem, coach, day);
-            DaySlots whole = 0;
-            DaySlots part = 0;
-            for (int slot = 0; slot < slotsADay; ++slot) {
-                int count = 0;
-                for (int minute = slot * grid; minute < (slot + 1) * grid; ++minute) {
-                    count += minutes.test(static_cast<std::size_t>(minute)) ? 1 : 0;
-                }
-                m_minutes.push_back(count);
-                whole |= count == grid ? slotRun(slot, 1) : 0;
-                part |= count > 0 && count < grid ? slotRun(slot, 1) : 0;
-            }
-            work.push_back(whole);
-            partWork.push_back(part);
+            packCoachDay(coach, day);
         }
     }
+}
+
+void PackedWeek::packCoachDay(const CoachWeek& coach, int day)
+{
+    const DayMinutes minutes = workingMinutes(*problem, coach, day);
+    DaySlots whole = 0;
+    DaySlots part = 0;
+    m_minutes.resize(m_minutes.size() + static_cast<std::size_t>(slotsADay), 0);
+    for (int slot = 0; slot < slotsADay && minutes.any(); ++slot) {
+        int count = 0;
+        for (int minute = slot * grid; minute < (slot + 1) * grid; ++minute) {
+            count += minutes.test(static_cast<std::size_t>(minute)) ? 1 : 0;
+        }
+        m_minutes[m_minutes.size() - static_cast<std::size_t>(slotsADay - slot)] = count;
+        whole |= count == grid ? slotRun(slot, 1) : 0;
+        part |= count > 0 && count < grid ? slotRun(slot, 1) : 0;
+    }
+    work.push_back(whole);
+    partWork.push_back(part);
 }
 
 void PackedWeek::packStations()

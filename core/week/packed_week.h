@@ -127,6 +127,7 @@ public:
 
 private:
     void packHours();
+    void packCoachDay(const CoachWeek& coach, int day);
     void packStations();
     void packSession(std::size_t index, const FillOptions& options);
     void packSiblings();

@@ -17,6 +17,7 @@ constexpr int kMostOut = 25;
 constexpr int kMostClients = 3;
 constexpr int kMostAny = 5;
 constexpr int kHalf = 500;
+constexpr int kCheaperPerMille = 500;
 
 }  // namespace
 
@@ -43,6 +44,15 @@ void Ruin::run()
     }
 }
 
+void Ruin::pushIn(int session)
+{
+    m_out.clear();
+    m_touchedDays = 0;
+    m_sparesMoved = true;
+    putWhereItWants(session);
+    m_sparesMoved = false;
+}
+
 void Ruin::takeOut(int session)
 {
     m_touchedDays |= 1U << static_cast<unsigned>(m_state.at(session).day());
@@ -67,7 +77,7 @@ int Ruin::anySession()
 
 int Ruin::wishfulSession()
 {
-    constexpr int kTries = 8;
+    constexpr int kTries = 24;
     const std::vector<int>& leftOver = m_trial.leftOver();
     if (!leftOver.empty() && m_draw.happens(kHalf)) {
         return leftOver[static_cast<std::size_t>(m_draw.below(static_cast<int>(leftOver.size())))];
@@ -83,24 +93,31 @@ int Ruin::wishfulSession()
     return session;
 }
 
-Place Ruin::wishedPlace(const PackedSession& session)
+Place Ruin::wishedPlace(int session)
 {
+    const PackedSession& packed = m_week.session(session);
+    const int count = packed.candidates.size();
+    const auto first = m_week.candidates.begin() + packed.candidates.begin;
+    const int own = m_state.at(session).isSomewhere() ? m_state.ownCost(session) : packed.leftOverCost;
+    const auto cheaper = std::lower_bound(first, first + count, own, [](const Candidate& one, int cost) { return one.cost < cost; }) - first;
     const double chance = m_draw.unit();
-    const int count = session.candidates.size();
-    const int index = static_cast<int>(chance * chance * chance * count);
-    return m_week.candidate(session, std::min(index, count - 1)).place;
+    const double reach = cheaper > 0 && m_draw.happens(kCheaperPerMille) ? static_cast<double>(cheaper) : static_cast<double>(count);
+    return m_week.candidate(packed, std::min(static_cast<int>(chance * chance * chance * reach), count - 1)).place;
 }
 
 void Ruin::aroundWish()
 {
-    const int session = wishfulSession();
-    const PackedSession& packed = m_week.session(session);
-    const Place place = wishedPlace(packed);
+    putWhereItWants(wishfulSession());
+}
+
+void Ruin::putWhereItWants(int session)
+{
+    const Place place = wishedPlace(session);
     if (m_state.at(session).isSomewhere()) {
         takeOut(session);
         m_out.pop_back();
     }
-    if (clear(packed, place)) {
+    if (clear(m_week.session(session), place)) {
         m_trial.put(session, place);
     } else {
         m_out.push_back(session);
@@ -113,7 +130,7 @@ void Ruin::aroundTime()
     const int session = anySession();
     const PackedSession& packed = m_week.session(session);
     const Place at = m_state.at(session);
-    const Place center = at.isSomewhere() ? at : wishedPlace(packed);
+    const Place center = at.isSomewhere() ? at : wishedPlace(session);
     const int reach = m_draw.below(kHour / m_week.grid + 1);
     const bool isEveryCoach = m_draw.happens(kHalf);
     const int most = 1 + m_draw.below(kMostOut);
@@ -179,7 +196,7 @@ bool Ruin::clearSiblings(const PackedSession& session, Place place)
     for (std::uint32_t i = session.siblings.begin; i < session.siblings.end; ++i) {
         const Sibling& sibling = m_week.siblings[i];
         if (isTooNear(sibling, place)) {
-            if (m_week.session(sibling.session).isFixed) {
+            if (!mayTakeOut(sibling.session)) {
                 return false;
             }
             takeOut(sibling.session);
@@ -219,12 +236,17 @@ bool Ruin::clearStations(const PackedSession& session, Place place)
     return true;
 }
 
+bool Ruin::mayTakeOut(int session) const
+{
+    return !m_week.session(session).isFixed && !(m_sparesMoved && m_trial.isChanged(session));
+}
+
 void Ruin::find(int coachDay, int from, int to)
 {
     for (const int session : m_state.sessionsOn(coachDay)) {
         const PackedSession& packed = m_week.session(session);
         const int slot = m_state.at(session).slot;
-        if (!packed.isFixed && slot < to && from < slot + packed.slots) {
+        if (slot < to && from < slot + packed.slots && mayTakeOut(session)) {
             m_found.push_back(session);
         }
     }

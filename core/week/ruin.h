@@ -15,27 +15,31 @@ public:
     Ruin(const PackedWeek& week, const WeekState& state, WeekTrial& trial, Draw& draw, std::vector<int> free);
 
     void run();
+    /// Puts a session into a place that it wants, and takes out whoever is there and was not moved yet.
+    void pushIn(int session);
 
-    /// The sessions that the last run took out and left out.
+    /// The sessions that the last call took out and left out.
     [[nodiscard]] const std::vector<int>& out() const { return m_out; }
-    /// The days on which it made room, bit 0 Monday.
+    /// The days on which the last call made room, bit 0 Monday.
     [[nodiscard]] unsigned touchedDays() const { return m_touchedDays; }
 
 private:
     void aroundWish();
+    void putWhereItWants(int session);
     void aroundTime();
     void coachDay();
     void clients();
     void any();
 
+    [[nodiscard]] bool mayTakeOut(int session) const;
     void takeOut(int session);
     /// Takes out any of `m_found`, `most` at most.
     void takeOutOfFound(int most);
     [[nodiscard]] int anySession();
     /// One that is left over, or not where it would like best to be.
     [[nodiscard]] int wishfulSession();
-    /// One of the candidates of a session, sooner a cheap one.
-    [[nodiscard]] Place wishedPlace(const PackedSession& session);
+    /// A place that is cheaper for a session than where it is, sooner a cheap one; any where there is none.
+    [[nodiscard]] Place wishedPlace(int session);
     /// Makes room for a session that is left over; false where fixed sessions are in the way.
     bool clear(const PackedSession& session, Place place);
     bool clearSiblings(const PackedSession& session, Place place);
@@ -55,6 +59,7 @@ private:
     std::vector<int> m_found;
     std::vector<int> m_out;
     unsigned m_touchedDays = 0;
+    bool m_sparesMoved = false;  ///< those who were moved already are not taken out
 };
 
 }  // namespace chalk::week

@@ -12,9 +12,23 @@ namespace {
 
 constexpr double kHottest = 300;
 constexpr double kColdest = 2;
-constexpr std::int64_t kIterationsASession = 500;  // of the first cycle
 constexpr std::int64_t kLeastCycle = 5000;
-constexpr std::int64_t kCycleGrowthPercent = 150;
+
+/// How a cycle is run.
+struct CycleHabits {
+    std::int64_t iterationsASession;
+    std::int64_t growthPercent;  ///< from one such cycle to the next
+    int chainPerMille;           ///< how often those who suffer by a change are helped
+};
+
+/// Where nearly everybody has a place: many short cycles, and chains of moves that no single step would dare.
+constexpr CycleHabits kRoomy{150, 110, 500};
+/// Where many are left over: long cycles. Nearly every step leaves somebody out there, and chains cost more than they find.
+constexpr CycleHabits kCrowded{500, 150, 0};
+constexpr std::size_t kCrowdedShare = 25;  // one of so many is left over
+
+constexpr int kMostChain = 4;
+constexpr int kHelpPlacedPerMille = 400;
 constexpr std::int64_t kProofAfter = 100;
 
 /// The week without the candidates that clash with fixed sessions.
@@ -32,6 +46,9 @@ PackedWeek prunedWeek(const WeekProblem& problem, const FillOptions& options)
 
 std::vector<std::size_t> locksAgainstRules(const WeekProblem& problem, const FillOptions& options)
 {
+    if (std::none_of(problem.sessions.begin(), problem.sessions.end(), [](const SessionWish& wish) { return wish.isLocked; })) {
+        return {};
+    }
     FillOptions onlyLocked = options;
     onlyLocked.fixed.clear();
     const PackedWeek week(problem, onlyLocked);
@@ -89,8 +106,8 @@ WeekSearch::WeekSearch(const WeekProblem& problem, const FillOptions& options)
     m_refill.placeHardestFirst();
     m_trial.keep();
     m_isProofTried = !options.canProve;
-    m_cycle = std::max(kLeastCycle, kIterationsASession * static_cast<std::int64_t>(m_free.size()));
     keepAsBest();
+    beginCycle();
     writeBestPlan();
 }
 
@@ -111,9 +128,8 @@ bool WeekSearch::advance(std::int64_t iterations)
     m_isProved = m_isProved || isAtBound();
     for (std::int64_t i = 0; i < iterations && !m_isProved; ++i) {
         if (m_inCycle == m_cycle) {
-            m_inCycle = 0;
-            m_cycle = m_cycle * kCycleGrowthPercent / 100;
             goBackToBest();
+            beginCycle();
         }
         iterate(temperatureNow());
         ++m_inCycle;
@@ -126,6 +142,18 @@ bool WeekSearch::advance(std::int64_t iterations)
     return !m_isProved;
 }
 
+void WeekSearch::beginCycle()
+{
+    constexpr std::int64_t kWhole = 100;
+    const bool isCrowded = m_trial.leftOver().size() * kCrowdedShare > m_free.size();
+    const CycleHabits& habits = isCrowded ? kCrowded : kRoomy;
+    std::int64_t& growth = isCrowded ? m_crowdedGrowth : m_roomyGrowth;
+    m_chainPerMille = habits.chainPerMille;
+    m_cycle = std::max(kLeastCycle, habits.iterationsASession * static_cast<std::int64_t>(m_free.size())) * growth / kWhole;
+    growth = growth * habits.growthPercent / kWhole;
+    m_inCycle = 0;
+}
+
 double WeekSearch::temperatureNow() const
 {
     return kHottest * std::pow(kColdest / kHottest, static_cast<double>(m_inCycle) / static_cast<double>(m_cycle));
@@ -136,6 +164,9 @@ void WeekSearch::iterate(double temperature)
     const long before = m_state.total();
     m_ruin.run();
     m_refill.placeAnew(m_ruin.out(), m_ruin.touchedDays());
+    if (m_chainPerMille > 0 && m_draw.happens(m_chainPerMille)) {
+        helpTheWorstOff();
+    }
     if (static_cast<double>(m_state.total() - before) > -temperature * std::log(m_draw.unit())) {
         m_trial.undo();
         return;
@@ -143,6 +174,19 @@ void WeekSearch::iterate(double temperature)
     m_trial.keep();
     if (m_state.total() < m_bestTotal) {
         keepAsBest();
+    }
+}
+
+void WeekSearch::helpTheWorstOff()
+{
+    for (int step = 0; step < kMostChain; ++step) {
+        const auto session = m_trial.worstOff();
+        const bool isPlaced = session && m_state.at(*session).isSomewhere();
+        if (!session || (isPlaced && !m_draw.happens(kHelpPlacedPerMille))) {
+            return;
+        }
+        m_ruin.pushIn(*session);
+        m_refill.placeAnew(m_ruin.out(), m_ruin.touchedDays());
     }
 }
 

@@ -36,7 +36,10 @@ public:
 private:
     void startFrom(const WeekPlan& present);
     void goBackToBest();
+    void beginCycle();
     void iterate(double temperature);
+    /// A chain: who is worst off by the changes is put into a place that it wants, and who is there looks for another.
+    void helpTheWorstOff();
     [[nodiscard]] double temperatureNow() const;
     /// Whether the best plan costs what every plan must.
     [[nodiscard]] bool isAtBound() const;
@@ -60,6 +63,9 @@ private:
     std::int64_t m_iterations = 0;
     std::int64_t m_cycle = 0;    ///< iterations of the cycle
     std::int64_t m_inCycle = 0;  ///< of these, done
+    std::int64_t m_roomyGrowth = 100;    ///< per cent of the first cycle of the kind
+    std::int64_t m_crowdedGrowth = 100;
+    int m_chainPerMille = 0;
     bool m_isProofTried = false;
     bool m_isProved = false;
 };

@@ -3,7 +3,8 @@
 namespace chalk::week {
 
 WeekTrial::WeekTrial(WeekState& state, const PackedWeek& week)
-    : m_state(state), m_places(week.sessions.size()), m_before(week.sessions.size()), m_isChanged(week.sessions.size())
+    : m_state(state), m_week(week), m_places(week.sessions.size()), m_before(week.sessions.size()), m_costBefore(week.sessions.size()),
+      m_isChanged(week.sessions.size())
 {
     for (std::size_t i = 0; i < week.sessions.size(); ++i) {
         if (!week.sessions[i].isFixed && week.sessions[i].candidates.size() > 0 && !state.at(static_cast<int>(i)).isSomewhere()) {
@@ -18,6 +19,7 @@ void WeekTrial::note(int session)
     if (m_isChanged[at] == 0) {
         m_isChanged[at] = 1;
         m_before[at] = m_state.at(session);
+        m_costBefore[at] = costOf(session);
         m_changed.push_back(session);
     }
 }
@@ -60,6 +62,24 @@ void WeekTrial::keep()
         m_isChanged[static_cast<std::size_t>(session)] = 0;
     }
     m_changed.clear();
+}
+
+int WeekTrial::costOf(int session) const
+{
+    return m_state.at(session).isSomewhere() ? m_state.ownCost(session) : m_week.session(session).leftOverCost;
+}
+
+std::optional<int> WeekTrial::worstOff() const
+{
+    std::optional<int> worst;
+    int most = 0;
+    for (const int session : m_changed) {
+        if (const int more = costOf(session) - m_costBefore[static_cast<std::size_t>(session)]; more > most) {
+            most = more;
+            worst = session;
+        }
+    }
+    return worst;
 }
 
 void WeekTrial::listAsLeftOver(int session)

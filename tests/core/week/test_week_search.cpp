@@ -4,6 +4,7 @@
 #include "core/week/slot_cost.h"
 #include "tests/support/every_plan.h"
 #include "tests/support/tiny_week.h"
+#include "tests/support/usual_week.h"
 #include "tests/support/week_judge.h"
 
 #include <gtest/gtest.h>
@@ -91,6 +92,21 @@ TEST(WeekSearch, TheSameSeedAndIterationsGiveTheSamePlanInAnySlices)
         slices.advance(17);
     }
     EXPECT_EQ(slices.best(), planAfter(problem, {}, 50 * 17));
+}
+
+TEST(WeekSearch, PlansOfUsualWeeksKeepTheRulesRoomyOrCrowded)
+{
+    for (const int clientsACoach : {8, 40}) {
+        const WeekProblem problem = test::usualWeek({40, clientsACoach, clientsACoach == 8 ? 30 : 15, 5});
+        WeekSearch search(problem, {});
+        const long first = search.objective().total();
+        search.advance(4000);
+        const auto judgement = test::judged(problem, search.best());
+        EXPECT_EQ(judgement.faults, std::vector<std::string>());
+        EXPECT_EQ(judgement.objective, search.objective());
+        EXPECT_LT(search.objective().total(), first);
+        EXPECT_EQ(search.objective().leftOver > 10, clientsACoach == 40) << search.objective().leftOver;
+    }
 }
 
 TEST(WeekSearch, HasAPlanAtOnceAndNeverGetsWorse)
