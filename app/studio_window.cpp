@@ -144,7 +144,7 @@ private:
 
     ui::week::WeekPage* weekPage(QWidget* parent)
     {
-        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}}, parent);
+        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}, m_dialogs}, parent);
         QObject::connect(page, &ui::week::WeekPage::weekPaperAsked, page, [this, page](const ui::print::RosterWeek& week) { showOnPaper(week, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,

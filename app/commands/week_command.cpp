@@ -11,13 +11,13 @@
 #include "core/store/week_reader.h"
 #include "core/week/week_bookings.h"
 #include "core/week/week_search.h"
+#include "ui/common/booking_words.h"
 #include "ui/common/closure_words.h"
 #include "ui/common/formats.h"
 #include "ui/print/roster_week_sheet.h"
 #include "ui/print/sheet_printing.h"
 
 #include <QDate>
-#include <QDateTime>
 #include <QElapsedTimer>
 #include <QJsonDocument>
 
@@ -89,28 +89,6 @@ std::optional<std::vector<Booking>> chosen(const CommandContext& context, const 
     return week::selectedBookings(bookings, filter);
 }
 
-exchange::CalendarStamp stampOf(const CommandContext& context)
-{
-    const QDateTime moment = QDateTime::fromString(context.atUtc(), Qt::ISODate).toUTC();
-    const auto date = base::Date::fromYmd(moment.date().year(), moment.date().month(), moment.date().day());
-    return {date.value_or(context.today), moment.time().msecsSinceStartOfDay() / 1000};
-}
-
-/// What a coach sends to a client: the sessions that stand, a line each.
-QString messageOf(const std::vector<Booking>& bookings)
-{
-    QString text;
-    for (const Booking& booking : bookings) {
-        if (booking.state == week::BookingState::Booked || booking.state == week::BookingState::Proposed) {
-            text += QStringLiteral("%1 %2, %3 min with %4%5\n")
-                        .arg(ui::common::dayText(booking.date), qstring(sessions::clockText(booking.startMinute)))
-                        .arg(booking.minutes)
-                        .arg(qstring(booking.coachName), booking.state == week::BookingState::Proposed ? QStringLiteral(" (not fixed yet)") : QString());
-        }
-    }
-    return text;
-}
-
 constexpr std::array<std::pair<const char*, ui::print::PaperSize>, 2> kWallPapers{{{"a4", ui::print::PaperSize::A4}, {"letter", ui::print::PaperSize::Letter}}};
 
 std::optional<ui::print::PaperSize> wallPaperAsked(const CommandContext& context)
@@ -154,14 +132,14 @@ bool writeBookings(const CommandContext& context, const std::vector<Booking>& bo
     const bool hasInitials = context.has(QStringLiteral("initials"));
     if (context.has(QStringLiteral("ics"))) {
         exchange::CalendarOptions options;
-        options.stamp = stampOf(context);
+        options.stamp = exchange::stampOf(context.atUtc(), context.today);
         options.owner = context.has(QStringLiteral("client")) ? exchange::CalendarOwner::Client : exchange::CalendarOwner::Coach;
         options.hasInitials = hasInitials;
         context.out << exchange::icalendarOf(bookings, options);
     } else if (context.has(QStringLiteral("csv"))) {
         context.out << exchange::bookingsCsvOf(bookings, hasInitials);
     } else if (context.has(QStringLiteral("message"))) {
-        context.out << messageOf(bookings);
+        context.out << ui::common::bookingLines(bookings);
     } else {
         return false;
     }

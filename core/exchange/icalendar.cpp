@@ -170,6 +170,13 @@ bool isInsideCharacter(char byte)
 
 }  // namespace
 
+CalendarStamp stampOf(const QString& utc, base::Date otherwise)
+{
+    const QDateTime moment = QDateTime::fromString(utc, Qt::ISODate).toUTC();
+    const auto date = base::Date::fromYmd(moment.date().year(), moment.date().month(), moment.date().day());
+    return {date.value_or(otherwise), date ? moment.time().msecsSinceStartOfDay() / 1000 : 0};
+}
+
 QByteArray foldedLine(const QByteArray& line)
 {
     QByteArray folded;

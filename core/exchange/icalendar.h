@@ -20,6 +20,9 @@ struct CalendarStamp {
     int second = 0;  ///< of the day, 0 to 86399
 };
 
+/// The stamp of a moment such as `2026-11-24T08:42:00Z`; midnight of `otherwise` where the text is no moment.
+[[nodiscard]] CalendarStamp stampOf(const QString& utc, base::Date otherwise);
+
 struct CalendarOptions {
     CalendarStamp stamp;
     CalendarOwner owner = CalendarOwner::Coach;

@@ -1,5 +1,6 @@
 #include "ui/week/fill_search.h"
 
+#include "core/week/replan.h"
 #include "core/week/week_search.h"
 
 #include <QElapsedTimer>
@@ -35,6 +36,15 @@ void searchForFill(const chalk::week::WeekProblem& problem, const chalk::week::W
             quiet.restart();
         }
     }
+}
+
+FillSearch searchForChange(int fromMinute)
+{
+    return [fromMinute](const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked, const PlanReport& report) {
+        chalk::week::ReplanOptions options;
+        options.fromMinute = fromMinute;
+        report(replanned(problem, booked, options).plan);
+    };
 }
 
 }  // namespace chalk::ui::week

@@ -16,4 +16,7 @@ using FillSearch = std::function<void(const chalk::week::WeekProblem&, const cha
 /// to it.
 void searchForFill(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked, const PlanReport& report);
 
+/// Mends a week after a change: only what must move moves, and nothing that begins before `fromMinute` of the week. One plan is reported.
+[[nodiscard]] FillSearch searchForChange(int fromMinute);
+
 }  // namespace chalk::ui::week

@@ -1,7 +1,10 @@
 #include "ui/week/left_over_items.h"
 
+#include "core/week/contradictions.h"
 #include "core/week/left_over.h"
+#include "core/week/replan.h"
 #include "core/week/ways_out.h"
+#include "ui/common/booking_words.h"
 #include "ui/common/formats.h"
 #include "ui/week/week_words.h"
 
@@ -14,8 +17,13 @@ namespace chalk::ui::week {
 
 namespace {
 
+using chalk::week::Contradiction;
+using chalk::week::ContradictionKind;
 using chalk::week::LeftOver;
+using chalk::week::MoveKind;
 using chalk::week::PlanFault;
+using chalk::week::SessionMove;
+using chalk::week::Slot;
 using chalk::week::WayKind;
 using chalk::week::WayOut;
 using chalk::week::WishOrigin;
@@ -27,10 +35,15 @@ QString itemText(const char* text)
 
 class ItemMaker {
 public:
-    ItemMaker(const WeekInput& input, const WeekScene& scene) : m_input(input), m_scene(scene) {}
+    ItemMaker(const WeekInput& input, const WeekScene& scene, int mostWaysOut) : m_input(input), m_scene(scene), m_waysLeft(mostWaysOut) {}
 
     std::vector<LeftOverItem> make()
     {
+        for (const SessionMove& move : movesBetween(m_input.week.booked, m_input.plan)) {
+            if (move.kind() != MoveKind::Placed) {
+                addChange(move);
+            }
+        }
         for (const PlanFault& fault : m_scene.faults) {
             addConflict(fault);
         }
@@ -44,6 +57,38 @@ public:
     }
 
 private:
+    [[nodiscard]] QString slotText(const Slot& slot) const
+    {
+        return itemText("%1 with %2").arg(common::weekTimeText(slot.start), m_names.coaches.at(slot.coach));
+    }
+
+    [[nodiscard]] common::SpokenSlot spoken(const Slot& slot) const
+    {
+        return {m_input.facts.monday + slot.start / chalk::week::kDayMinutes, slot.start % chalk::week::kDayMinutes, m_names.coaches.at(slot.coach)};
+    }
+
+    void addChange(const SessionMove& move)
+    {
+        LeftOverItem item;
+        item.isChange = true;
+        item.client = m_input.week.origins[move.session].client;
+        item.name = nameOf(move.session);
+        item.icon = QStringLiteral("send");
+        item.signal = common::Signal::Info;
+        item.which = move.to ? itemText("moves") : itemText("loses its place");
+        item.reason = move.to ? itemText("From %1 to %2.").arg(slotText(*move.from), slotText(*move.to)) : itemText("Was %1.").arg(slotText(*move.from));
+        item.reason += QLatin1Char(' ') + itemText("Has to be told.");
+        item.kind = OfferKind::CopyWords;
+        item.offer = itemText("Copy the words to send");
+        item.words = common::changeMessage(firstNameOf(m_input.facts, m_input.week, move.session), spoken(*move.from), move.to ? std::optional(spoken(*move.to)) : std::nullopt);
+        m_items.push_back(std::move(item));
+    }
+
+    [[nodiscard]] QString nameOf(std::size_t wish) const
+    {
+        return common::qstring(m_input.facts.clients[m_input.week.problem.sessions[wish].client].client.name);
+    }
+
     /// The session of a fault that is the least way from a place where it breaks nothing.
     [[nodiscard]] std::optional<LeftOver> wayOut(const PlanFault& fault) const
     {
@@ -66,6 +111,12 @@ private:
         return best;
     }
 
+    /// Locked sessions alone do not move, whatever rule they break.
+    [[nodiscard]] bool canMend(const PlanFault& fault) const
+    {
+        return std::any_of(fault.sessions.begin(), fault.sessions.end(), [this](std::size_t wish) { return !m_input.week.problem.sessions[wish].isLocked; });
+    }
+
     void addConflict(const PlanFault& fault)
     {
         LeftOverItem item;
@@ -86,6 +137,9 @@ private:
             item.kind = OfferKind::Place;
             item.slot = way->nearestFree;
             item.offer = itemText("Move %1 to %2").arg(firstNameOf(m_input.facts, m_input.week, way->session), common::weekTimeText(way->nearestFree->start));
+        } else if (canMend(fault)) {
+            item.kind = OfferKind::Mend;
+            item.offer = itemText("See what would have to move");
         }
         m_items.push_back(std::move(item));
     }
@@ -103,13 +157,27 @@ private:
         LeftOverItem item;
         item.wish = leftOver.session;
         item.client = origin.client;
-        item.name = common::qstring(m_input.facts.clients[m_input.week.problem.sessions[leftOver.session].client].client.name);
+        item.name = nameOf(leftOver.session);
         item.which = numberOfText(origin.number, std::max(origin.number, sessionsOf(origin.client)));
         item.icon = iconOf(leftOver);
-        item.reason = common::whyLeftOver(leftOver, m_input.week.problem, m_names);
         item.signal = leftOver.free > 0 ? common::Signal::Info : common::Signal::Warn;
+        if (const Contradiction* found = contradictionOf(leftOver.session); found != nullptr && leftOver.free == 0) {
+            item.reason = common::sentenceFor(*found, m_input.week.problem, m_names);
+        } else {
+            item.reason = common::whyLeftOver(leftOver, m_input.week.problem, m_names);
+        }
         addOffer(item, leftOver);
         m_items.push_back(std::move(item));
+    }
+
+    /// What no plan can keep about a session, or about its client.
+    [[nodiscard]] const Contradiction* contradictionOf(std::size_t wish) const
+    {
+        const std::size_t client = m_input.week.problem.sessions[wish].client;
+        const auto at = std::find_if(m_contradictions.begin(), m_contradictions.end(), [&](const Contradiction& one) {
+            return one.kind > ContradictionKind::LockedAgainstRule && one.session.value_or(wish) == wish && one.client.value_or(client) == client;
+        });
+        return at == m_contradictions.end() ? nullptr : &*at;
     }
 
     void addOffer(LeftOverItem& item, const LeftOver& leftOver)
@@ -117,7 +185,7 @@ private:
         WayOut way{WayKind::FitsNow, leftOver.nearestFree};
         if (!leftOver.nearestFree) {
             std::vector<WayOut> ways;
-            if (++m_ways <= kMostWayOuts) {
+            if (m_waysLeft-- > 0) {
                 ways = waysOut(m_input.week.problem, m_input.plan, leftOver.session);
             }
             const auto best = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) { return one.kind != WayKind::OneFewer; });
@@ -186,15 +254,16 @@ private:
     const WeekInput& m_input;
     const WeekScene& m_scene;
     common::WeekNames m_names = namesOf(m_input.facts, m_input.week);
-    int m_ways = 0;
+    int m_waysLeft;
+    std::vector<Contradiction> m_contradictions = contradictionsOf(m_input.week.problem);
     std::vector<LeftOverItem> m_items;
 };
 
 }  // namespace
 
-std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene)
+std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, int mostWaysOut)
 {
-    return ItemMaker(input, scene).make();
+    return ItemMaker(input, scene, mostWaysOut).make();
 }
 
 }  // namespace chalk::ui::week

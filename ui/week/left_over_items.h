@@ -16,12 +16,15 @@ enum class OfferKind : std::uint8_t {
     Rearrange,   ///< proposes `slot` for it, and `otherSlot` for `other`
     OpenHealth,  ///< to the answer that is awaited
     OpenHours,   ///< to the client's hours and wishes
-    EditHours    ///< to the studio's hours, stations and coaches
+    EditHours,   ///< to the studio's hours, stations and coaches
+    Mend,        ///< looks for what would have to move
+    CopyWords    ///< `words` for somebody who has to be told
 };
 
-/// Something in the tray: a conflict, or a session that has no place.
+/// Something in the tray: a booking that a proposal changes, a conflict, or a session that has no place.
 struct LeftOverItem {
     bool isConflict = false;
+    bool isChange = false;            ///< somebody has to be told
     std::optional<std::size_t> wish;  ///< index in the case: can be put on the grid
     base::ClientId client;
     QString name;
@@ -34,13 +37,15 @@ struct LeftOverItem {
     std::optional<chalk::week::Slot> slot;
     std::optional<std::size_t> other;
     std::optional<chalk::week::Slot> otherSlot;
+    QString words;   ///< to send, of a change
 
     bool operator==(const LeftOverItem&) const = default;
 };
 
 inline constexpr int kMostWayOuts = 8;  ///< items for which a way out is looked for; it takes some milliseconds each
 
-/// Conflicts first, each with one session that could go elsewhere; then what is left over, by client; then those for whom nothing is proposed.
-[[nodiscard]] std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene);
+/// First who has to be told of what is proposed; then conflicts, in the order of the scene's faults, each with one session that could go elsewhere;
+/// then what is left over, by client; then those for whom nothing is proposed. Beyond `mostWaysOut` items none is looked for.
+[[nodiscard]] std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, int mostWaysOut = kMostWayOuts);
 
 }  // namespace chalk::ui::week

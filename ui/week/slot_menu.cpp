@@ -27,6 +27,9 @@ void addMember(QMenu& menu, const WeekDesk& desk, const BlockMember& member, con
         own->addAction(slotMenuText("&Drop this proposal"), &menu, [member, acts] { acts.takeAway({member}); });
         return;
     }
+    own->addAction(slotMenuText("&Copy the week as text"), &menu, [member, acts] { acts.copyWeek(member); });
+    own->addAction(slotMenuText("The ca&lendar …"), &menu, [member, acts] { acts.saveCalendar(member); });
+    own->addSeparator();
     if (const auto session = sessionOf(desk, member)) {
         floor::RunSlot slot;
         slot.sessions = {*session};

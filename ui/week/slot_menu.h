@@ -19,6 +19,8 @@ struct SlotActs {
     std::function<void(const BlockMember&)> openClient;
     std::function<void()> openFloor;
     std::function<void()> printGroup;
+    std::function<void(const BlockMember&)> saveCalendar;
+    std::function<void(const BlockMember&)> copyWeek;
 };
 
 /// Fills a menu with what can be done with a block as a whole and with each client in it.

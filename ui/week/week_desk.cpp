@@ -87,10 +87,10 @@ MonthWeeks WeekDesk::monthOf(base::Date day)
     return readWeeks(monday, (last - monday + kWeekDays - 1) / kWeekDays);
 }
 
-void WeekDesk::show()
+void WeekDesk::show(int mostWaysOut)
 {
     m_scene = sceneOf(input());
-    m_items = leftOverItems(input(), m_scene);
+    m_items = leftOverItems(input(), m_scene, mostWaysOut);
 }
 
 WeekPlan WeekDesk::planWithProposals() const
@@ -117,13 +117,13 @@ void WeekDesk::noteProposals()
     m_newSlots.clear();
     for (std::size_t i = 0; i < m_plan.size(); ++i) {
         const chalk::week::WishOrigin& origin = m_case.origins[i];
-        if (!m_plan[i] || !isProposed(i)) {
+        if (!isProposed(i)) {
             continue;
         }
         if (origin.booked.isNone()) {
             m_newSlots[origin.client].push_back(*m_plan[i]);
         } else {
-            m_movedTo[origin.booked] = *m_plan[i];
+            m_movedTo[origin.booked] = m_plan[i];
         }
     }
 }
@@ -135,7 +135,7 @@ int WeekDesk::placed() const
         count += static_cast<int>(std::count_if(client.sessions.begin(), client.sessions.end(), [this](const auto& booked) { return isOfWeek(booked.session, m_monday); }));
     }
     for (std::size_t i = 0; i < m_plan.size(); ++i) {
-        count += m_case.origins[i].booked.isNone() && m_plan[i] ? 1 : 0;
+        count += (m_plan[i] ? 1 : 0) - (m_case.booked[i] ? 1 : 0);
     }
     return count;
 }
@@ -161,10 +161,27 @@ int WeekDesk::proposed() const
     return count;
 }
 
-print::RosterWeek WeekDesk::onPaper() const
+std::vector<chalk::week::SessionMove> WeekDesk::changes() const
 {
-    const QString studio = common::qstring(store::StudioReader(m_studio.database).name().value_or(std::string()));
-    return {m_monday, studio, bookingsOf(m_facts, m_case, m_case.booked), common::closureNotes(m_facts), false, false};
+    std::vector<chalk::week::SessionMove> moves = movesBetween(m_case.booked, m_plan);
+    std::erase_if(moves, [](const chalk::week::SessionMove& move) { return move.kind() == chalk::week::MoveKind::Placed; });
+    return moves;
+}
+
+std::vector<chalk::week::Booking> WeekDesk::bookings() const
+{
+    return bookingsOf(m_facts, m_case, m_case.booked);
+}
+
+print::RosterWeek WeekDesk::onPaper(std::optional<std::size_t> coach) const
+{
+    print::RosterWeek week{m_monday, common::qstring(store::StudioReader(m_studio.database).name().value_or(std::string())), bookings(), common::closureNotes(m_facts), coach.has_value(), false};
+    if (coach) {
+        const std::string& name = m_facts.coaches[*coach].coach.name;
+        week.title = common::qstring(name);
+        std::erase_if(week.bookings, [&name](const chalk::week::Booking& one) { return one.coachName != name; });
+    }
+    return week;
 }
 
 QString WeekDesk::reasonAgainst(const Wishes& wishes, const Slot& slot) const

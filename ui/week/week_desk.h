@@ -3,6 +3,7 @@
 #include "core/lifts/catalogue.h"
 #include "core/store/database.h"
 #include "core/store/session_writer.h"
+#include "core/week/replan.h"
 #include "ui/common/act_history.h"
 #include "ui/common/clock.h"
 #include "ui/print/roster_week_sheet.h"
@@ -54,8 +55,13 @@ public:
     [[nodiscard]] int leftOver() const { return wanted() - placed(); }
     [[nodiscard]] int proposed() const;
 
-    /// The week for the wall: what is saved.
-    [[nodiscard]] print::RosterWeek onPaper() const;
+    /// The bookings that a proposal moves or takes out of the week, whose clients have to be told.
+    [[nodiscard]] std::vector<chalk::week::SessionMove> changes() const;
+
+    /// The week for the wall, or for one coach: what is saved.
+    [[nodiscard]] print::RosterWeek onPaper(std::optional<std::size_t> coach = {}) const;
+    /// What is saved, as it leaves the program.
+    [[nodiscard]] std::vector<chalk::week::Booking> bookings() const;
 
     /// Why those sessions must not begin there; empty where they may.
     [[nodiscard]] QString reasonAgainst(const Wishes& wishes, const chalk::week::Slot& slot) const;
@@ -71,8 +77,10 @@ public:
     bool setState(const BlockMember& member, sessions::SessionState state);
     bool book(const sessions::Session& session);
 
-    /// Proposes a plan of the case that is on the desk now.
-    void propose(const chalk::week::WeekPlan& plan);
+    /// Proposes a plan of the case that is on the desk now; bookings stay where they are. `isFinal`: ways out for what is left over are looked for too.
+    void propose(const chalk::week::WeekPlan& plan, bool isFinal = true);
+    /// Proposes a plan that moves bookings and takes some out of the week.
+    void proposeChange(const chalk::week::WeekPlan& plan);
     /// Proposes the times of last week to those who have no booking yet, as far as no rule is broken. How many there are now.
     int proposeLastWeek();
     /// Proposes a place for a session, and another one for the session that makes room.
@@ -85,9 +93,8 @@ private:
     [[nodiscard]] WeekInput input() const { return {m_facts, m_case, m_plan}; }
     [[nodiscard]] chalk::week::WeekPlan planWithProposals() const;
     [[nodiscard]] bool isProposed(std::size_t wish) const { return m_plan[wish] != m_case.booked[wish]; }
-    [[nodiscard]] sessions::Session sessionOf(std::size_t wish, const chalk::week::Slot& slot) const;
     [[nodiscard]] MonthWeeks readWeeks(base::Date monday, int weeks);
-    void show();
+    void show(int mostWaysOut = kMostWayOuts);
     void noteProposals();
     [[nodiscard]] store::BookingChanges changesOf(const Wishes& wishes) const;
     bool done(const store::Result<store::ActOutcome>& outcome, const QString& words);
@@ -101,7 +108,7 @@ private:
     WeekScene m_scene;
     std::vector<LeftOverItem> m_items;
     MonthWeeks m_strip;
-    std::map<base::SessionId, chalk::week::Slot> m_movedTo;               ///< proposed
+    std::map<base::SessionId, std::optional<chalk::week::Slot>> m_movedTo;  ///< proposed; nothing: out of the week
     std::map<base::ClientId, std::vector<chalk::week::Slot>> m_newSlots;  ///< proposed
     QString m_failure;
     QString m_refusal;

@@ -1,4 +1,5 @@
 #include "core/store/record_writer.h"
+#include "core/store/week_changes.h"
 #include "core/week/week_copy.h"
 #include "ui/floor/session_words.h"
 #include "ui/week/week_desk.h"
@@ -37,33 +38,13 @@ bool WeekDesk::done(const store::Result<store::ActOutcome>& outcome, const QStri
     return outcome.has_value();
 }
 
-sessions::Session WeekDesk::sessionOf(std::size_t wish, const Slot& slot) const
-{
-    const chalk::week::BookingPlace place = placeOf(m_facts, m_case, wish, slot);
-    sessions::Session session;
-    session.client = m_case.origins[wish].client;
-    session.kind = m_case.origins[wish].kind;
-    session.coach = place.coach;
-    session.date = place.date;
-    session.startMinute = place.startMinute;
-    session.minutes = place.minutes;
-    session.place = place.place.empty() ? "Floor" : place.place;
-    session.placeCapacity = place.placeCapacity;
-    return session;
-}
-
 store::BookingChanges WeekDesk::changesOf(const Wishes& wishes) const
 {
-    store::BookingChanges changes;
+    const auto isMeant = [&wishes](std::size_t wish) { return std::find(wishes.begin(), wishes.end(), wish) != wishes.end(); };
+    store::BookingChanges changes = store::changesTo(m_facts, m_case, m_plan, isMeant);
     for (const std::size_t wish : wishes) {
-        if (!m_plan[wish] || !isProposed(wish)) {
-            continue;
-        }
-        const base::SessionId booked = m_case.origins[wish].booked;
-        if (booked.isNone()) {
-            changes.booked.push_back(sessionOf(wish, *m_plan[wish]));
-        } else {
-            changes.moved.push_back({booked, placeOf(m_facts, m_case, wish, *m_plan[wish])});
+        if (!m_plan[wish] && m_case.booked[wish]) {
+            changes.withdrawn.push_back(m_case.origins[wish].booked);
         }
     }
     return changes;
@@ -162,13 +143,21 @@ bool WeekDesk::book(const sessions::Session& session)
     return done(writer().book(session), deskText("%1 booked for %2").arg(who, common::weekTimeText(start)));
 }
 
-void WeekDesk::propose(const chalk::week::WeekPlan& plan)
+void WeekDesk::propose(const chalk::week::WeekPlan& plan, bool isFinal)
 {
     m_plan = plan;
     m_plan.resize(m_case.booked.size());
     for (std::size_t i = 0; i < m_plan.size(); ++i) {
-        m_plan[i] = m_plan[i] ? m_plan[i] : m_case.booked[i];  // a booking is never proposed away
+        m_plan[i] = m_plan[i] ? m_plan[i] : m_case.booked[i];  // filling proposes no booking away
     }
+    noteProposals();
+    show(isFinal ? kMostWayOuts : 0);
+}
+
+void WeekDesk::proposeChange(const chalk::week::WeekPlan& plan)
+{
+    m_plan = plan;
+    m_plan.resize(m_case.booked.size());
     noteProposals();
     show();
 }
@@ -211,13 +200,13 @@ bool WeekDesk::keep(const Wishes& wishes)
         m_refusal = outcome.error().message;
         return false;
     }
-    const chalk::week::WeekPlan before = m_plan;
+    const std::optional<Slot> first = m_plan[wishes.front()];
     for (const std::size_t wish : wishes) {
         m_plan[wish] = m_case.booked[wish];
     }
     noteProposals();
-    const std::size_t count = changes.booked.size() + changes.moved.size();
-    const QString words = count == 1 ? deskText("%1 kept on %2").arg(firstNameOf(m_facts, m_case, wishes.front()), common::weekTimeText(before[wishes.front()]->start))
+    const std::size_t count = changes.booked.size() + changes.moved.size() + changes.withdrawn.size();
+    const QString words = count == 1 && first ? deskText("%1 kept on %2").arg(firstNameOf(m_facts, m_case, wishes.front()), common::weekTimeText(first->start))
                                      : deskText("%1 kept in week %2").arg(sessionsText(count)).arg(m_monday.isoWeek().week);
     return done(outcome, words);
 }

@@ -3,12 +3,14 @@
 #include <QPromise>
 #include <QThreadPool>
 
+#include <utility>
+
 namespace chalk::ui::week {
 
 using chalk::week::WeekPlan;
 using chalk::week::WeekProblem;
 
-WeekFilling::WeekFilling(FillSearch search, QObject* parent) : QObject(parent), m_search(std::move(search)) {}
+WeekFilling::WeekFilling(QObject* parent) : QObject(parent) {}
 
 WeekFilling::~WeekFilling()
 {
@@ -16,7 +18,7 @@ WeekFilling::~WeekFilling()
     m_watcher.waitForFinished();
 }
 
-void WeekFilling::start(const WeekProblem& problem, const WeekPlan& booked)
+void WeekFilling::start(const FillSearch& search, const WeekProblem& problem, const WeekPlan& booked)
 {
     stop();
     m_watcher.waitForFinished();
@@ -24,13 +26,13 @@ void WeekFilling::start(const WeekProblem& problem, const WeekPlan& booked)
     m_run = run;
     m_isRunning = true;
     auto promise = std::make_shared<QPromise<void>>();
-    QThreadPool::globalInstance()->start([this, run, promise, problem, booked, search = m_search] {
+    QThreadPool::globalInstance()->start([this, run, promise, problem, booked, search] {
         promise->start();
         WeekPlan told;
         search(problem, booked, [this, &run, &told](const WeekPlan& plan) {
             if (!run->isStopped && plan != told) {
                 told = plan;
-                QMetaObject::invokeMethod(this, [this, run, plan] { take(run, plan); }, Qt::QueuedConnection);
+                note(run, plan);
             }
             return !run->isStopped;
         });
@@ -52,8 +54,23 @@ void WeekFilling::stop()
     }
 }
 
-void WeekFilling::take(const std::shared_ptr<Run>& run, const WeekPlan& plan)
+void WeekFilling::note(const std::shared_ptr<Run>& run, const WeekPlan& plan)
 {
+    const std::lock_guard lock(run->mutex);
+    const bool isOnItsWay = run->latest.has_value();
+    run->latest = plan;
+    if (!isOnItsWay) {
+        QMetaObject::invokeMethod(this, [this, run] { take(run); }, Qt::QueuedConnection);
+    }
+}
+
+void WeekFilling::take(const std::shared_ptr<Run>& run)
+{
+    WeekPlan plan;
+    {
+        const std::lock_guard lock(run->mutex);
+        plan = *std::exchange(run->latest, std::nullopt);
+    }
     if (run == m_run) {
         Q_EMIT found(plan);
     }

@@ -7,6 +7,8 @@
 
 #include <atomic>
 #include <memory>
+#include <mutex>
+#include <optional>
 
 namespace chalk::ui::week {
 
@@ -15,12 +17,12 @@ class WeekFilling : public QObject {
     Q_OBJECT
 
 public:
-    explicit WeekFilling(FillSearch search, QObject* parent = nullptr);
+    explicit WeekFilling(QObject* parent = nullptr);
     /// Stops, and waits for the search to end.
     ~WeekFilling() override;
 
     /// Begins anew; a search that is under way is stopped first.
-    void start(const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked);
+    void start(const FillSearch& search, const chalk::week::WeekProblem& problem, const chalk::week::WeekPlan& booked);
     /// What was found so far stays.
     void stop();
     [[nodiscard]] bool isRunning() const { return m_isRunning; }
@@ -33,12 +35,14 @@ Q_SIGNALS:
 private:
     struct Run {
         std::atomic<bool> isStopped = false;
+        std::mutex mutex;
+        std::optional<chalk::week::WeekPlan> latest;  ///< not told yet; behind the mutex
     };
 
-    void take(const std::shared_ptr<Run>& run, const chalk::week::WeekPlan& plan);
+    void note(const std::shared_ptr<Run>& run, const chalk::week::WeekPlan& plan);
+    void take(const std::shared_ptr<Run>& run);
     void end(const std::shared_ptr<Run>& run);
 
-    FillSearch m_search;
     std::shared_ptr<Run> m_run;
     QFutureWatcher<void> m_watcher;
     bool m_isRunning = false;

@@ -2,6 +2,7 @@
 
 #include "ui/common/look.h"
 #include "ui/week/block_spoken.h"
+#include "ui/week/week_balloon.h"
 #include "ui/week/week_grid_accessible.h"
 #include "ui/week/week_words.h"
 
@@ -234,13 +235,33 @@ int WeekGrid::blockAtPoint(const QPointF& at) const
     return at.y() < m_geometry.headHeight() ? -1 : m_geometry.blockAt(toContents(at));
 }
 
+int WeekGrid::firstConflict() const
+{
+    const auto at = std::find_if(m_scene.blocks.begin(), m_scene.blocks.end(), [](const WeekBlock& block) { return !block.faults.empty(); });
+    return at == m_scene.blocks.end() ? -1 : static_cast<int>(at - m_scene.blocks.begin());
+}
+
+WeekPicture WeekGrid::picture() const
+{
+    const int first = firstConflict();
+    const ConflictWords conflict = first < 0 ? ConflictWords() : m_rules.conflictOf(static_cast<std::size_t>(first));
+    return {m_scene, m_geometry, m_look.theme(), m_selected, hasFocus(), m_isMoving ? &m_ghost : nullptr, conflict};
+}
+
+bool WeekGrid::isOfferAt(const QPointF& at) const
+{
+    const WeekPicture shown = picture();
+    const auto balloon = balloonRect(shown);
+    return at.y() >= m_geometry.headHeight() && balloon && !shown.conflict.offer.isEmpty() && balloon->contains(toContents(at));
+}
+
 QString WeekGrid::toolTipAt(const QPointF& at) const
 {
     const int index = blockAtPoint(at);
     if (index < 0) {
         return {};
     }
-    const QString conflict = m_rules.conflictOf(static_cast<std::size_t>(index));
+    const QString conflict = m_rules.conflictOf(static_cast<std::size_t>(index)).why;
     const QString spoken = blockSpoken(m_scene, m_scene.blocks[static_cast<std::size_t>(index)]);
     return conflict.isEmpty() ? spoken : spoken + QLatin1Char('\n') + conflict;
 }
@@ -248,14 +269,12 @@ QString WeekGrid::toolTipAt(const QPointF& at) const
 void WeekGrid::paintEvent(QPaintEvent* /*event*/)
 {
     QPainter painter(viewport());
-    const auto firstFault = std::find_if(m_scene.blocks.begin(), m_scene.blocks.end(), [](const WeekBlock& block) { return !block.faults.empty(); });
-    const QString conflict = firstFault == m_scene.blocks.end() ? QString() : m_rules.conflictOf(static_cast<std::size_t>(firstFault - m_scene.blocks.begin()));
-    const WeekPicture picture{m_scene, m_geometry, m_look.theme(), m_selected, hasFocus(), m_isMoving ? &m_ghost : nullptr, conflict};
+    const WeekPicture shown = picture();
     painter.fillRect(viewport()->rect(), m_look.theme().surface);
     painter.translate(-offset());
-    paintWeek(painter, picture);
+    paintWeek(painter, shown);
     painter.translate(0, offset().y());
-    paintWeekHead(painter, picture);
+    paintWeekHead(painter, shown);
 }
 
 }  // namespace chalk::ui::week

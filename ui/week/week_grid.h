@@ -19,8 +19,8 @@ struct MoveRules {
     /// In words; empty where it is allowed.
     std::function<QString(const std::vector<std::size_t>&, const chalk::week::Slot&)> reasonAgainst;
     std::function<std::vector<chalk::week::Slot>(const std::vector<std::size_t>&)> closedFor;
-    /// Why block `index` is a conflict; empty for none.
-    std::function<QString(std::size_t)> conflictOf;
+    /// Why block `index` is a conflict, and what would help; empty for none.
+    std::function<ConflictWords(std::size_t)> conflictOf;
 };
 
 /// The week by day and coach. The arrows go from block to block; while something is moved they move it by a quarter of an hour or a lane, Enter
@@ -57,6 +57,8 @@ Q_SIGNALS:
     /// Enter, a double click or the menu key on a block; where its menu may open.
     void blockOpened(int index, const QPoint& at);
     void blockClicked(int index);
+    /// What would help with the conflict of a block is wanted.
+    void offerTaken(int index);
     /// A double click on an empty place.
     void emptyOpened();
     /// Put down on a place where nothing is in its way.
@@ -86,6 +88,10 @@ private:
     void layOut();
     [[nodiscard]] QPointF toContents(const QPointF& at) const { return at + offset(); }
     [[nodiscard]] int blockAtPoint(const QPointF& at) const;
+    [[nodiscard]] int firstConflict() const;
+    [[nodiscard]] WeekPicture picture() const;
+    /// Whether the offer beside the first conflict lies there.
+    [[nodiscard]] bool isOfferAt(const QPointF& at) const;
     void reveal(const QRectF& rect);
     void step(int byDay, int byBlock);
     void stepGhost(int byLane, int bySlot);

@@ -104,6 +104,10 @@ void WeekGrid::mousePressEvent(QMouseEvent* event)
         return;
     }
     m_place.reset();
+    if (index < 0 && isOfferAt(event->position())) {
+        Q_EMIT offerTaken(firstConflict());
+        return;
+    }
     if (index < 0) {
         m_place = m_geometry.slotAt(toContents(event->position()));
         return;
@@ -117,6 +121,7 @@ void WeekGrid::mousePressEvent(QMouseEvent* event)
 void WeekGrid::mouseMoveEvent(QMouseEvent* event)
 {
     if (!m_pressed && !m_isMoving) {
+        viewport()->setCursor(isOfferAt(event->position()) && blockAtPoint(event->position()) < 0 ? Qt::PointingHandCursor : Qt::ArrowCursor);
         return;
     }
     const WeekBlock* block = selectedBlock();

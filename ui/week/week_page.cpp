@@ -18,6 +18,8 @@
 #include "ui/week/week_legend.h"
 #include "ui/week/week_words.h"
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QListView>
@@ -45,21 +47,12 @@ constexpr int kMidMorningMinute = 10 * 60;
 }  // namespace
 
 WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
-    : Page(parent), m_services(services), m_desk(services.studio), m_filling(services.fill)
+    : Page(parent), m_services(services), m_desk(services.studio)
 {
     build();
     buildActions();
-    connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) {
-        if (!m_grid->isMoving()) {  // what moves is not taken out of the hand
-            m_desk.propose(plan);
-            showWeek(false);
-        }
-    });
-    connect(&m_filling, &WeekFilling::finished, this, [this] {
-        m_isNothingFound = m_desk.proposed() == 0;
-        showHeader();
-        showBar();
-    });
+    connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) { takeFound(plan, false); });
+    connect(&m_filling, &WeekFilling::finished, this, &WeekPage::endSearch);
     connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, m_hint->isHidden()); });
 }
 
@@ -84,7 +77,7 @@ void WeekPage::refresh()
 void WeekPage::goTo(base::Date day)
 {
     m_filling.stop();
-    m_isNothingFound = false;
+    m_news = {};
     m_desk.goTo(day);
     showWeek(true);
 }
@@ -101,7 +94,7 @@ void WeekPage::showWeek(bool isFocusMoved)
 {
     m_grid->setScene(m_desk.scene());
     m_items->setItems(m_desk.items());
-    m_tray->setTitle(tr("Left over"), QString::number(m_desk.leftOver()));
+    m_tray->setTitle(m_desk.changes().empty() ? tr("Left over") : tr("To be told, and left over"), QString::number(m_desk.leftOver()));
     m_strip->setWeeks(m_desk.strip(), m_desk.monday(), m_services.studio.clock.today());
     showHeader();
     showBar();
@@ -134,15 +127,17 @@ void WeekPage::showBar()
     const int proposed = m_desk.proposed();
     if (m_grid->isMoving()) {
         m_bar->setWords({m_movingWhere + QLatin1Char('.'), m_movingReason.isEmpty() ? tr("Free. Enter puts it there.") : m_movingReason, tr("Leave it"), {}, false});
+    } else if (isFilling() && m_isMending) {
+        m_bar->setWords({tr("Looking for what has to move …"), {}, tr("Stop here"), {}, false});
     } else if (isFilling()) {
         m_bar->setWords({tr("Filling the week:"), tr("%1 placed, %2 left over so far.").arg(proposed).arg(m_desk.leftOver()), tr("Stop here"), {}, false});
+    } else if (!m_desk.changes().empty()) {
+        m_bar->setWords(changeWords());
     } else if (proposed > 0) {
         const QString lead = proposed == 1 ? tr("1 session proposed,") : tr("%1 sessions proposed,").arg(proposed);
         m_bar->setWords({lead, tr("%1 left over. Nothing is saved until you keep them.").arg(m_desk.leftOver()), tr("Undo"), tr("Keep all"), false});
-    } else if (m_isNothingFound) {
-        m_bar->setWords({tr("Nothing more fits."), tr("%1 left over; each says what would help.").arg(m_desk.leftOver()), tr("Close"), {}, false});
     } else {
-        m_bar->setWords({});
+        m_bar->setWords(m_news);
     }
 }
 
@@ -170,7 +165,7 @@ void WeekPage::settle(bool isDone)
 {
     if (isDone) {
         m_filling.stop();  // its plan is of the week before this
-        m_isNothingFound = false;
+        m_news = {};
     }
     showWeek(false);
     if (isDone) {
@@ -178,13 +173,23 @@ void WeekPage::settle(bool isDone)
     }
 }
 
-QString WeekPage::conflictOf(std::size_t block) const
+std::optional<int> WeekPage::conflictRow(std::size_t block) const
 {
     const WeekScene& scene = m_desk.scene();
     if (block >= scene.blocks.size() || scene.blocks[block].faults.empty()) {
+        return std::nullopt;
+    }
+    return static_cast<int>(m_desk.changes().size() + scene.blocks[block].faults.front());
+}
+
+ConflictWords WeekPage::conflictOf(std::size_t block) const
+{
+    const auto row = conflictRow(block);
+    if (!row) {
         return {};
     }
-    return faultText(scene.faults[scene.blocks[block].faults.front()], m_desk.facts(), m_desk.week());
+    const LeftOverItem& item = m_desk.items()[static_cast<std::size_t>(*row)];
+    return {item.reason, item.offer};
 }
 
 void WeekPage::openBlock(int index, const QPoint& at)
@@ -213,6 +218,8 @@ SlotActs WeekPage::actsOf(const WeekBlock& block)
         place.session = first;
         Q_EMIT placeAsked(place);
     };
+    acts.saveCalendar = [this](const BlockMember& member) { sendCalendar({{std::to_string(member.client.value()), {}}, member.name}); };
+    acts.copyWeek = [this](const BlockMember& member) { copyWeek({{std::to_string(member.client.value()), {}}, member.name}); };
     acts.printGroup = [this, first, day = m_desk.monday() + block.day] { Q_EMIT groupAsked(day, first); };
     return acts;
 }
@@ -291,32 +298,6 @@ void WeekPage::beginMove(const Wishes& wishes, const QString& names)
     m_grid->beginMove(wishes, wanted, m_desk.week().problem.sessions[wishes.front()].minutes, names);
 }
 
-void WeekPage::keepAll()
-{
-    if (!isFilling() && m_desk.proposed() > 0) {
-        settle(m_desk.keepAll());
-    }
-}
-
-void WeekPage::fill()
-{
-    if (isFilling()) {
-        m_filling.stop();
-        return;
-    }
-    showMonth(false);
-    m_desk.dropProposals();
-    m_filling.start(m_desk.week().problem, m_desk.week().booked);
-    showWeek(false);
-}
-
-void WeekPage::copyLastWeek()
-{
-    m_filling.stop();
-    m_desk.proposeLastWeek();
-    showWeek(true);
-}
-
 void WeekPage::takeOffer(int row)
 {
     const LeftOverItem item = m_items->item(row);
@@ -338,6 +319,11 @@ void WeekPage::takeOffer(int row)
         return openPlace(QStringLiteral("client"), item.client, QStringLiteral("health"));
     case OfferKind::OpenHours:
         return openPlace(QStringLiteral("onboarding"), item.client, QStringLiteral("time"));
+    case OfferKind::Mend:
+        return mend();
+    case OfferKind::CopyWords:
+        QGuiApplication::clipboard()->setText(item.words);
+        return say({tr("Copied."), item.words, tr("Close"), {}, false});
     case OfferKind::None:
         return;
     }
@@ -357,7 +343,7 @@ bool WeekPage::eventFilter(QObject* watched, QEvent* event)
     if (watched == m_grid && event->type() == QEvent::KeyPress && !m_grid->isMoving() && m_desk.proposed() > 0) {
         const int key = static_cast<QKeyEvent*>(event)->key();
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-            keepAll();
+            goOn();
             return true;
         }
     }
@@ -376,18 +362,6 @@ std::vector<shell::KeyHint> WeekPage::keyHints() const
     return {{QStringLiteral("← →"), tr("Day")}, {QStringLiteral("L"), tr("Lock")}, {QStringLiteral("M"), tr("Move")}, {QStringLiteral("F"), tr("Fill")}};
 }
 
-void WeekPage::print()
-{
-    Q_EMIT weekPaperAsked(m_desk.onPaper());
-}
-
-void WeekPage::printCards()
-{
-    const base::Date today = m_services.studio.clock.today();
-    const bool isThisWeek = m_desk.monday() <= today && today < m_desk.monday() + kWeekDays;
-    Q_EMIT weekCardsAsked(isThisWeek ? today : m_desk.monday());
-}
-
 bool WeekPage::closeOrClear()
 {
     if (m_grid->isMoving()) {
@@ -403,9 +377,8 @@ bool WeekPage::closeOrClear()
         showWeek(true);
         return true;
     }
-    if (m_isNothingFound) {
-        m_isNothingFound = false;
-        showBar();
+    if (!m_news.lead.isEmpty()) {
+        say({});
         return true;
     }
     return false;

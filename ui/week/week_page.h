@@ -3,8 +3,10 @@
 #ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
 #include "ui/week/week_desk.h"
 #include "ui/week/week_filling.h"
+#include "ui/week/week_sending.h"
 #endif
 #include "ui/shell/page.h"
+#include "ui/week/proposal_bar.h"
 
 class QLabel;
 class QListView;
@@ -13,6 +15,7 @@ class QStackedLayout;
 namespace chalk::ui::common {
 class ActionButton;
 class Banner;
+class Dialogs;
 class EmptyState;
 class Look;
 class PageHeader;
@@ -25,15 +28,16 @@ namespace chalk::ui::week {
 class LeftOverModel;
 class MonthGrid;
 class MonthStrip;
-class ProposalBar;
 class WeekGrid;
 class WeekLegend;
+struct ConflictWords;
 struct SlotActs;
 
 /// What the page works with. Everything outlives the page.
 struct WeekServices {
     const common::Look& look;
     WeekStudio studio;
+    common::Dialogs& dialogs;
     FillSearch fill = searchForFill;
 };
 
@@ -105,14 +109,33 @@ private:
     void copyLastWeek();
     void takeOffer(int row);
     void openPlace(const QString& page, base::ClientId client, const QString& tab);
-    [[nodiscard]] QString conflictOf(std::size_t block) const;
+    [[nodiscard]] ConflictWords conflictOf(std::size_t block) const;
+    /// The row of the tray that speaks of a block's first conflict; nothing where it has none.
+    [[nodiscard]] std::optional<int> conflictRow(std::size_t block) const;
+    void mend();
+    /// Takes what was found; `isFinal`: the search is over.
+    void takeFound(const chalk::week::WeekPlan& plan, bool isFinal);
+    void endSearch();
+    void say(const ProposalWords& news);
+    /// Of those whose bookings a proposal changes, before it is kept.
+    [[nodiscard]] ProposalWords changeWords() const;
+    /// Keeps what is proposed, or copies the words for those who have to be told.
+    void goOn();
+    [[nodiscard]] QString wordsToSend() const;
+    [[nodiscard]] WeekToSend weekToSend() const;
+    void sayOf(const SendingOutcome& outcome);
+    void sendCalendar(const WeekRecipient& recipient);
+    void sendTable();
+    void copyWeek(const WeekRecipient& recipient);
 
     WeekServices m_services;
     WeekDesk m_desk;
     WeekFilling m_filling;
     bool m_isNarrow = false;
     bool m_isMonth = false;
-    bool m_isNothingFound = false;  ///< the week was filled, and nothing more fits
+    bool m_isMending = false;  ///< the search that is under way mends the week
+    ProposalWords m_news;      ///< what was done last, until something else is on the bar
+    QString m_toSend;          ///< words for those who have to be told of what was kept
     QString m_movingWhere;
     QString m_movingReason;
 

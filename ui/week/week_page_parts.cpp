@@ -17,7 +17,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
-#include <QMenu>
 #include <QStackedLayout>
 #include <QVBoxLayout>
 
@@ -81,7 +80,7 @@ void WeekPage::buildHeader()
     m_header->addTool(m_hours);
     m_print = new common::ActionButton(m_services.look, tr("Print"), m_header);
     m_print->setIconName(QStringLiteral("print"));
-    m_print->setAccessibleName(tr("Print the week or its cards"));
+    m_print->setAccessibleName(tr("Print or send the week"));
     m_print->setToolTip(m_print->accessibleName());
     connect(m_print, &QPushButton::clicked, this, &WeekPage::offerPapers);
     m_header->addTool(m_print);
@@ -91,14 +90,6 @@ void WeekPage::buildHeader()
     m_fill->setKeyText(tr("F"));
     connect(m_fill, &QPushButton::clicked, this, &WeekPage::fill);
     m_header->addTool(m_fill);
-}
-
-void WeekPage::offerPapers()
-{
-    QMenu menu(this);
-    menu.addAction(tr("The &week for the wall\tCtrl+P"), this, &WeekPage::print);
-    menu.addAction(tr("The &cards of the week"), this, &WeekPage::printCards);
-    menu.exec(m_print->mapToGlobal(QPoint(0, m_print->height())));
 }
 
 void WeekPage::buildWeek(QWidget* left)
@@ -113,7 +104,7 @@ void WeekPage::buildWeek(QWidget* left)
     column->addWidget(m_trouble);
     m_bar = new ProposalBar(m_services.look, left);
     connect(m_bar, &ProposalBar::left, this, [this] { closeOrClear(); });
-    connect(m_bar, &ProposalBar::kept, this, &WeekPage::keepAll);
+    connect(m_bar, &ProposalBar::kept, this, &WeekPage::goOn);
     column->addWidget(m_bar);
     auto* panel = new common::Panel(m_services.look, left);
     column->addWidget(panel, 1);
@@ -146,6 +137,11 @@ void WeekPage::buildWeek(QWidget* left)
             settle(m_desk.keep(block.wishes()));
         }
     });
+    connect(m_grid, &WeekGrid::offerTaken, this, [this](int block) {
+        if (const auto row = conflictRow(static_cast<std::size_t>(block))) {
+            takeOffer(*row);
+        }
+    });
     connect(m_grid, &WeekGrid::emptyOpened, this, &WeekPage::addSession);
     connect(m_grid, &WeekGrid::dropped, this, [this](const Wishes& wishes, const chalk::week::Slot& slot) { settle(m_desk.move(wishes, slot)); });
     connect(m_grid, &WeekGrid::moving, this, [this](const QString& where, const QString& reason) {
@@ -164,6 +160,7 @@ void WeekPage::buildTray()
     m_list->setAccessibleName(tr("Left over"));
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setResizeMode(QListView::Adjust);
+    m_list->setWordWrap(true);  // heights follow the width, also when the bar comes
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setMouseTracking(true);
@@ -196,7 +193,8 @@ void WeekPage::addPageAction(const QString& text, const QList<QKeySequence>& key
 void WeekPage::buildActions()
 {
     addPageAction(tr("Fill the week"), {Qt::Key_F}, [this] { fill(); });
-    addPageAction(tr("Keep all that is proposed"), {Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter}, [this] { keepAll(); });
+    addPageAction(tr("Mend what a change has broken"), {Qt::Key_R}, [this] { mend(); });
+    addPageAction(tr("Keep all that is proposed"), {Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter}, [this] { goOn(); });
     addPageAction(tr("The cards of the week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_P}, [this] { printCards(); });
     addPageAction(tr("Copy last week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_C}, [this] { copyLastWeek(); });
     addPageAction(tr("Add a session"), {Qt::Key_A}, [this] { addSession(); });

@@ -2,7 +2,7 @@
 
 #include "core/sessions/session.h"
 #include "ui/common/formats.h"
-#include "ui/common/wrapped_text.h"
+#include "ui/week/week_balloon.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -21,8 +21,6 @@ constexpr int kPaintedHour = 60;
 constexpr double kGap = 8;
 constexpr double kTag = 18;
 constexpr float kTodayWash = 0.55F;
-constexpr double kBalloonPadding = 8;
-constexpr double kBalloonLine = 15;
 
 QString clockOf(int minute)
 {
@@ -188,31 +186,6 @@ void paintGhost(QPainter& painter, const WeekPicture& picture)
     if (text.height() >= 2 * metrics.height()) {
         painter.drawText(text.adjusted(0, metrics.height(), 0, 0), Qt::AlignLeft | Qt::AlignTop, metrics.elidedText(ghost.names, Qt::ElideRight, text.width()));
     }
-}
-
-/// The first conflict in words below its block, where nothing else lies.
-void paintBalloon(QPainter& painter, const WeekPicture& picture)
-{
-    const auto& blocks = picture.scene.blocks;
-    const auto at = std::find_if(blocks.begin(), blocks.end(), [](const WeekBlock& block) { return !block.faults.empty(); });
-    if (at == blocks.end() || picture.conflict.isEmpty() || picture.geometry.indexOf(at->day) < 0) {
-        return;
-    }
-    const QRectF day = picture.geometry.dayRect(picture.geometry.indexOf(at->day));
-    const QFont font = picture.theme.font(12, QFont::Normal);
-    const double line = picture.theme.scaled(kBalloonLine);
-    const double width = day.width() - 14;
-    const double height = common::wrappedTextHeight(picture.conflict, font, width - 2 * kBalloonPadding, line) + 10;
-    const QRectF balloon(day.left() + 6, picture.geometry.yOf(at->to) + 4, width, height);
-    const bool isTaken = std::any_of(blocks.begin(), blocks.end(), [&](const WeekBlock& block) { return block.day == at->day && picture.geometry.blockRect(block).intersects(balloon); });
-    if (isTaken || balloon.bottom() > picture.geometry.size().height()) {
-        return;
-    }
-    painter.setPen(QPen(picture.theme.painLine, 1));
-    painter.setBrush(picture.theme.painBg);
-    painter.drawRoundedRect(balloon, 5, 5);
-    painter.setPen(picture.theme.pain);
-    common::paintWrappedText(painter, balloon.topLeft() + QPointF(kBalloonPadding, 5), picture.conflict, font, width - 2 * kBalloonPadding, line);
 }
 
 void paintFocus(QPainter& painter, const WeekPicture& picture)

@@ -15,6 +15,12 @@ struct MoveGhost {
     std::vector<chalk::week::Slot> closed;  ///< quarters of an hour where it may not begin; drawn grey
 };
 
+/// A conflict in words, and what would help.
+struct ConflictWords {
+    QString why;
+    QString offer;  ///< may be empty
+};
+
 /// All that is drawn of a week.
 struct WeekPicture {
     const WeekScene& scene;
@@ -23,7 +29,7 @@ struct WeekPicture {
     int selected = -1;           ///< a block
     bool hasFocus = false;
     const MoveGhost* ghost = nullptr;
-    QString conflict;            ///< said beside the block of the first fault, where there is room
+    ConflictWords conflict;      ///< said beside the block of the first fault, where there is room
 };
 
 /// Draws everything below the head.

@@ -36,6 +36,15 @@ QList<QByteArray> valuesOf(const QByteArray& calendar, const QByteArray& propert
     return values;
 }
 
+TEST(IcalendarTest, AStampIsAMomentInUtc)
+{
+    const base::Date other = *base::Date::fromYmd(2026, 11, 24);
+    EXPECT_EQ(stampOf(QStringLiteral("2026-11-25T00:30:00+01:00"), other).date, other);
+    EXPECT_EQ(stampOf(QStringLiteral("2026-11-25T00:30:00+01:00"), other).second, 23 * 3600 + 30 * 60);
+    EXPECT_EQ(stampOf(QStringLiteral("soon"), other).date, other);
+    EXPECT_EQ(stampOf(QStringLiteral("soon"), other).second, 0);
+}
+
 TEST(IcalendarTest, WritesOneEventWithFloatingTimes)
 {
     EXPECT_EQ(icalendarOf({test::usualBooking()}, writtenOnSunday()), QByteArray("BEGIN:VCALENDAR\r\n"

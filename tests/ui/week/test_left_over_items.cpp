@@ -67,4 +67,53 @@ TEST(LeftOverItems, WhoWaitsForClearanceIsNotPlannedAndSaysSo)
     EXPECT_FALSE(items[0].wish);
 }
 
+TEST(LeftOverItems, WhatNoPlanCanKeepIsSaidInsteadOfNumbers)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    chalk::week::ClientOfWeek& client = test::addClient(facts, "Gwen Tarrant");
+    client.client.sessionsPerWeek = 3;
+    client.free = {};
+    ASSERT_TRUE(client.free.add({1, clock(9), clock(12)}));
+    test::book(client, 1, clock(9));
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 2U);
+    EXPECT_EQ(items[0].reason, QStringLiteral("Gwen has 3 sessions, and the hours leave room for 1."));
+    EXPECT_EQ(items[0].kind, OfferKind::OpenHours);
+}
+
+TEST(LeftOverItems, AConflictThatNoSessionAloneLeavesOffersToMendTheWeek)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    chalk::week::ClientOfWeek& client = test::addClient(facts, "Priya Raman");
+    client.free = {};
+    ASSERT_TRUE(client.free.add({1, clock(9), clock(10)}));
+    sessions::Session& session = test::book(client, 2, clock(16));
+    const auto isolated = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(isolated.size(), 1U);
+    EXPECT_EQ(isolated[0].offer, QStringLiteral("Move Priya to Tue 09:00"));
+    client.free = {};
+    ASSERT_TRUE(client.free.add({1, clock(4), clock(5)}));
+    EXPECT_EQ(itemsOf(test::WeekOnTest(facts))[0].kind, OfferKind::Mend);
+    session.isLocked = true;
+    EXPECT_EQ(itemsOf(test::WeekOnTest(facts))[0].kind, OfferKind::None) << "what is locked stays";
+}
+
+TEST(LeftOverItems, WhoHasToBeToldComesFirstWithTheWordsForIt)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    test::book(test::addClient(facts, "Ada Lund"), 1, clock(9));
+    test::book(test::addClient(facts, "Bo Arden"), 2, clock(9));
+    test::WeekOnTest week(facts);
+    week.plan[0] = chalk::week::Slot{0, 3 * chalk::week::kDayMinutes + clock(10)};
+    week.plan[1] = std::nullopt;
+    const auto items = itemsOf(week);
+    ASSERT_EQ(items.size(), 3U);
+    EXPECT_TRUE(items[0].isChange && items[1].isChange && !items[2].isChange);
+    EXPECT_EQ(items[0].reason, QStringLiteral("From Tue 09:00 with Ines to Thu 10:00 with Ines. Has to be told."));
+    EXPECT_EQ(items[0].words, QStringLiteral("Ada, your session on Tue 24 Nov 09:00 with Ines moves to Thu 26 Nov 10:00 with Ines. Is that all right?"));
+    EXPECT_EQ(items[1].which, QStringLiteral("loses its place"));
+    EXPECT_EQ(items[1].reason, QStringLiteral("Was Wed 09:00 with Ines. Has to be told."));
+    EXPECT_EQ(items[2].kind, OfferKind::Place) << "there would be one";
+}
+
 }  // namespace chalk::ui::week

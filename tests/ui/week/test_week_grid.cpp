@@ -40,7 +40,7 @@ protected:
     MoveRules rules()
     {
         return {[](const std::vector<std::size_t>&, const Slot& slot) { return slot.start % kDayMinutes < clock(8) ? QStringLiteral("Too early.") : QString(); },
-                [](const std::vector<std::size_t>&) { return std::vector<Slot>{{0, clock(7)}}; }, [](std::size_t) { return QString(); }};
+                [](const std::vector<std::size_t>&) { return std::vector<Slot>{{0, clock(7)}}; }, [](std::size_t) { return ConflictWords(); }};
     }
     void press(int key) { QTest::keyClick(&m_grid, static_cast<Qt::Key>(key)); }
     QPoint pointOf(const Slot& slot) const { return (m_grid.geometryNow().slotRect(slot, 15).center() - m_grid.offset()).toPoint(); }

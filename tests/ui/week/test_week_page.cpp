@@ -1,6 +1,8 @@
 #include "ui/week/week_page.h"
 
+#include "core/store/week_settings.h"
 #include "tests/support/accessible_audit.h"
+#include "tests/support/scripted_dialogs.h"
 #include "tests/ui/week/week_studio_fixture.h"
 #include "ui/common/empty_state.h"
 #include "ui/common/look.h"
@@ -12,9 +14,11 @@
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QClipboard>
 #include <QListView>
 #include <QMenu>
 #include <QSignalSpy>
+#include <QTemporaryDir>
 #include <QTest>
 
 namespace chalk::ui::week {
@@ -43,8 +47,16 @@ protected:
         EXPECT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }, 20'000));
     }
 
+    /// Ines is ill today.
+    void awayToday()
+    {
+        EXPECT_TRUE(store::WeekSettings(m_studio.database()).addClosure({today(), today(), 8 * 60, 20 * 60, base::CoachId(1), {}, 0, "ill"}));
+        m_page.refresh();
+    }
+
     const common::Look m_look;
-    WeekPage m_page{{m_look, studio()}};
+    tests::ScriptedDialogs m_dialogs;
+    WeekPage m_page{{m_look, studio(), m_dialogs}};
 };
 
 TEST_F(WeekPageTest, TheWeekOfTodayIsShownWithTheFocusOnTheNextSession)
@@ -184,6 +196,73 @@ TEST_F(WeekPageTest, OnPaperIsWhatIsSaved)
     const print::RosterWeek paper = desk().onPaper();
     EXPECT_EQ(paper.title, QStringLiteral("Small Studio"));
     EXPECT_EQ(paper.bookings.size(), 1U);
+}
+
+TEST_F(WeekPageTest, AfterAChangeOnlyWhatMustMoveMovesAndSaysWhoHasToBeTold)
+{
+    awayToday();
+    ASSERT_EQ(desk().scene().faults.size(), 1U);
+    const QStringList before = bookings();
+    press(Qt::Key_R);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }, 20'000));
+    ASSERT_EQ(desk().changes().size(), 1U);
+    EXPECT_TRUE(bar().lead.startsWith(QStringLiteral("1 session moves"))) << bar().lead.toStdString();
+    EXPECT_EQ(bar().text, QStringLiteral("To be told: Ada. Nothing is saved until you keep it."));
+    EXPECT_EQ(bookings(), before);
+    EXPECT_TRUE(m_page.findChild<LeftOverModel*>()->item(0).isChange);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_NE(bookings(), before);
+    EXPECT_EQ(bar().text, QStringLiteral("One person has to be told."));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(QApplication::clipboard()->text().startsWith(QStringLiteral("Ada, your session on Tue 24 Nov 09:00 with Ines moves to"))) << QApplication::clipboard()->text().toStdString();
+    EXPECT_TRUE(m_page.closeOrClear());
+    EXPECT_TRUE(bar().lead.isEmpty());
+    m_acts.undo();
+    m_page.refresh();
+    EXPECT_EQ(bookings(), before);
+}
+
+TEST_F(WeekPageTest, AWeekWithoutAFaultStaysAsItIs)
+{
+    fill();
+    press(Qt::Key_Return);
+    const QStringList before = bookings();
+    press(Qt::Key_R);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }, 20'000));
+    EXPECT_EQ(bar().lead, QStringLiteral("Nothing has to move."));
+    EXPECT_EQ(desk().proposed(), 0);
+    EXPECT_EQ(bookings(), before);
+}
+
+TEST_F(WeekPageTest, AClickOnTheOfferBesideAConflictTakesIt)
+{
+    awayToday();
+    const LeftOverItem item = tray().item(0);
+    ASSERT_EQ(item.kind, OfferKind::Place) << item.offer.toStdString();
+    const WeekBlock& block = desk().scene().blocks[*desk().scene().blockOf(*item.wish)];
+    const QRectF rect = m_page.grid()->geometryNow().blockRect(block);
+    const QPoint below = (rect.bottomLeft() + QPointF(20, 14) - m_page.grid()->offset()).toPoint();
+    QTest::mouseClick(m_page.grid()->viewport(), Qt::LeftButton, {}, below);
+    EXPECT_TRUE(desk().scene().faults.empty());
+}
+
+TEST_F(WeekPageTest, TheWeekLeavesAsACalendarATableAndLines)
+{
+    const QTemporaryDir folder;
+    m_dialogs.paths = {folder.filePath(QStringLiteral("ines.ics")), folder.filePath(QStringLiteral("week.csv")), folder.filePath(QStringLiteral("no/such/week.csv"))};
+    const WeekToSend week{desk().monday(), desk().bookings(), QStringLiteral("2026-11-24T08:42:00Z")};
+    const SendingOutcome calendar = saveCalendar(week, {{{}, std::string("1")}, QStringLiteral("Ines")}, m_dialogs, &m_page);
+    EXPECT_EQ(calendar.file, folder.filePath(QStringLiteral("ines.ics"))) << calendar.failure.toStdString();
+    EXPECT_EQ(m_dialogs.askedFiles.front().suggestion, QStringLiteral("week-2026-W48-ines.ics"));
+    EXPECT_FALSE(saveTable(week, m_dialogs, &m_page).file.isEmpty());
+    QFile table(folder.filePath(QStringLiteral("week.csv")));
+    ASSERT_TRUE(table.open(QIODevice::ReadOnly));
+    EXPECT_EQ(table.readAll().count("\r\n"), 2) << "a header and Ada's booking";
+    const SendingOutcome failed = saveTable(week, m_dialogs, &m_page);
+    EXPECT_TRUE(failed.failure.contains(QStringLiteral("no/such/week.csv"))) << failed.failure.toStdString();
+    EXPECT_TRUE(saveTable(week, m_dialogs, &m_page).failure.isEmpty()) << "called off";
+    EXPECT_EQ(copyLines(week, {}), 1);
+    EXPECT_EQ(QApplication::clipboard()->text(), QStringLiteral("Tue 24 Nov 09:00, 60 min with Ines\n"));
 }
 
 TEST_F(WeekPageTest, EverythingHasAName)
