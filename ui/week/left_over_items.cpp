@@ -35,7 +35,12 @@ QString itemText(const char* text)
 
 class ItemMaker {
 public:
-    ItemMaker(const WeekInput& input, const WeekScene& scene, int mostWaysOut) : m_input(input), m_scene(scene), m_waysLeft(mostWaysOut) {}
+    ItemMaker(const WeekInput& input, const WeekScene& scene, ItemDetail detail) : m_input(input), m_scene(scene), m_isHelping(detail == ItemDetail::WhatHelps)
+    {
+        if (m_isHelping) {
+            m_contradictions = contradictionsOf(input.week.problem);
+        }
+    }
 
     std::vector<LeftOverItem> make()
     {
@@ -131,7 +136,9 @@ private:
         who.removeDuplicates();
         item.name = who.join(QStringLiteral(", "));
         item.which = common::weekTimeText(fault.from);
-        if (const auto way = wayOut(fault)) {
+        if (!m_isHelping) {
+            item.offer = itemText("Looking for what would help …");
+        } else if (const auto way = wayOut(fault)) {
             item.wish = way->session;
             item.client = m_input.week.origins[way->session].client;
             item.kind = OfferKind::Place;
@@ -183,6 +190,10 @@ private:
     void addOffer(LeftOverItem& item, const LeftOver& leftOver)
     {
         WayOut way{WayKind::FitsNow, leftOver.nearestFree};
+        if (!leftOver.nearestFree && !m_isHelping) {
+            item.offer = itemText("Looking for what would help …");
+            return;
+        }
         if (!leftOver.nearestFree) {
             std::vector<WayOut> ways;
             if (m_waysLeft-- > 0) {
@@ -254,16 +265,17 @@ private:
     const WeekInput& m_input;
     const WeekScene& m_scene;
     common::WeekNames m_names = namesOf(m_input.facts, m_input.week);
-    int m_waysLeft;
-    std::vector<Contradiction> m_contradictions = contradictionsOf(m_input.week.problem);
+    bool m_isHelping;
+    int m_waysLeft = kMostWayOuts;
+    std::vector<Contradiction> m_contradictions;
     std::vector<LeftOverItem> m_items;
 };
 
 }  // namespace
 
-std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, int mostWaysOut)
+std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, ItemDetail detail)
 {
-    return ItemMaker(input, scene, mostWaysOut).make();
+    return ItemMaker(input, scene, detail).make();
 }
 
 }  // namespace chalk::ui::week

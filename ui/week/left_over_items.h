@@ -44,8 +44,14 @@ struct LeftOverItem {
 
 inline constexpr int kMostWayOuts = 8;  ///< items for which a way out is looked for; it takes some milliseconds each
 
+/// How much is worked out about items.
+enum class ItemDetail : std::uint8_t {
+    WhatIsLeft,  ///< who and why, within a moment
+    WhatHelps    ///< and what would help: for a thread beside the window's
+};
+
 /// First who has to be told of what is proposed; then conflicts, in the order of the scene's faults, each with one session that could go elsewhere;
-/// then what is left over, by client; then those for whom nothing is proposed. Beyond `mostWaysOut` items none is looked for.
-[[nodiscard]] std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, int mostWaysOut = kMostWayOuts);
+/// then what is left over, by client; then those for whom nothing is proposed.
+[[nodiscard]] std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, ItemDetail detail = ItemDetail::WhatHelps);
 
 }  // namespace chalk::ui::week

@@ -36,6 +36,11 @@ void LeftOverModel::setItems(const std::vector<LeftOverItem>& items)
     if (items == m_items) {
         return;
     }
+    if (items.size() == m_items.size() && !items.empty()) {  // who is chosen stays so
+        m_items = items;
+        Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+        return;
+    }
     beginResetModel();
     m_items = items;
     endResetModel();

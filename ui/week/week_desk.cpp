@@ -87,10 +87,10 @@ MonthWeeks WeekDesk::monthOf(base::Date day)
     return readWeeks(monday, (last - monday + kWeekDays - 1) / kWeekDays);
 }
 
-void WeekDesk::show(int mostWaysOut)
+void WeekDesk::show()
 {
     m_scene = sceneOf(input());
-    m_items = leftOverItems(input(), m_scene, mostWaysOut);
+    m_items = leftOverItems(input(), m_scene, ItemDetail::WhatIsLeft);
 }
 
 WeekPlan WeekDesk::planWithProposals() const

@@ -45,7 +45,9 @@ public:
     [[nodiscard]] const chalk::week::WeekCase& week() const { return m_case; }
     [[nodiscard]] const chalk::week::WeekPlan& plan() const { return m_plan; }
     [[nodiscard]] const WeekScene& scene() const { return m_scene; }
+    /// Without what would help, until somebody has worked that out.
     [[nodiscard]] const std::vector<LeftOverItem>& items() const { return m_items; }
+    void setItems(std::vector<LeftOverItem> items) { m_items = std::move(items); }
     [[nodiscard]] const MonthWeeks& strip() const { return m_strip; }
     /// The weeks that hold the month of a day.
     [[nodiscard]] MonthWeeks monthOf(base::Date day);
@@ -77,8 +79,8 @@ public:
     bool setState(const BlockMember& member, sessions::SessionState state);
     bool book(const sessions::Session& session);
 
-    /// Proposes a plan of the case that is on the desk now; bookings stay where they are. `isFinal`: ways out for what is left over are looked for too.
-    void propose(const chalk::week::WeekPlan& plan, bool isFinal = true);
+    /// Proposes a plan of the case that is on the desk now; bookings stay where they are.
+    void propose(const chalk::week::WeekPlan& plan);
     /// Proposes a plan that moves bookings and takes some out of the week.
     void proposeChange(const chalk::week::WeekPlan& plan);
     /// Proposes the times of last week to those who have no booking yet, as far as no rule is broken. How many there are now.
@@ -94,7 +96,7 @@ private:
     [[nodiscard]] chalk::week::WeekPlan planWithProposals() const;
     [[nodiscard]] bool isProposed(std::size_t wish) const { return m_plan[wish] != m_case.booked[wish]; }
     [[nodiscard]] MonthWeeks readWeeks(base::Date monday, int weeks);
-    void show(int mostWaysOut = kMostWayOuts);
+    void show();
     void noteProposals();
     [[nodiscard]] store::BookingChanges changesOf(const Wishes& wishes) const;
     bool done(const store::Result<store::ActOutcome>& outcome, const QString& words);

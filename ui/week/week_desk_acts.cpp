@@ -143,7 +143,7 @@ bool WeekDesk::book(const sessions::Session& session)
     return done(writer().book(session), deskText("%1 booked for %2").arg(who, common::weekTimeText(start)));
 }
 
-void WeekDesk::propose(const chalk::week::WeekPlan& plan, bool isFinal)
+void WeekDesk::propose(const chalk::week::WeekPlan& plan)
 {
     m_plan = plan;
     m_plan.resize(m_case.booked.size());
@@ -151,7 +151,7 @@ void WeekDesk::propose(const chalk::week::WeekPlan& plan, bool isFinal)
         m_plan[i] = m_plan[i] ? m_plan[i] : m_case.booked[i];  // filling proposes no booking away
     }
     noteProposals();
-    show(isFinal ? kMostWayOuts : 0);
+    show();
 }
 
 void WeekDesk::proposeChange(const chalk::week::WeekPlan& plan)

@@ -51,8 +51,13 @@ WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
 {
     build();
     buildActions();
-    connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) { takeFound(plan, false); });
+    connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) { takeFound(plan); });
     connect(&m_filling, &WeekFilling::finished, this, &WeekPage::endSearch);
+    connect(&m_offers, &OfferSearch::found, this, [this](const std::vector<LeftOverItem>& items) {
+        m_desk.setItems(items);
+        m_items->setItems(items);
+        m_grid->viewport()->update();
+    });
     connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, m_hint->isHidden()); });
 }
 
@@ -93,7 +98,7 @@ void WeekPage::step(int by)
 void WeekPage::showWeek(bool isFocusMoved)
 {
     m_grid->setScene(m_desk.scene());
-    m_items->setItems(m_desk.items());
+    showItems();
     m_tray->setTitle(m_desk.changes().empty() ? tr("Left over") : tr("To be told, and left over"), QString::number(m_desk.leftOver()));
     m_strip->setWeeks(m_desk.strip(), m_desk.monday(), m_services.studio.clock.today());
     showHeader();
@@ -107,6 +112,16 @@ void WeekPage::showWeek(bool isFocusMoved)
         (shown == m_empty && !m_copy->isHidden() ? m_copy : shown)->setFocus(Qt::OtherFocusReason);
     }
     Q_EMIT pageChanged();
+}
+
+void WeekPage::showItems()
+{
+    m_items->setItems(m_desk.items());
+    if (isFilling()) {
+        m_offers.stop();  // the plan is not the last one
+    } else {
+        m_offers.start({m_desk.facts(), m_desk.week(), m_desk.plan(), m_desk.scene()});
+    }
 }
 
 void WeekPage::showHeader()

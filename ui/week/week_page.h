@@ -1,6 +1,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN  // moc stumbles over the standard library behind it
+#include "ui/week/offer_search.h"
 #include "ui/week/week_desk.h"
 #include "ui/week/week_filling.h"
 #include "ui/week/week_sending.h"
@@ -61,6 +62,8 @@ public:
     [[nodiscard]] const WeekDesk& desk() const { return m_desk; }
     [[nodiscard]] WeekGrid* grid() const { return m_grid; }
     [[nodiscard]] bool isFilling() const { return m_filling.isRunning(); }
+    /// Whether it is still being worked out what would help with what is left over.
+    [[nodiscard]] bool isLookingForOffers() const { return m_offers.isRunning(); }
 
 Q_SIGNALS:
     /// The week on show is wanted on paper, without what is proposed.
@@ -84,6 +87,7 @@ private:
 
     /// `isFocusMoved`: the focus goes to where work goes on.
     void showWeek(bool isFocusMoved);
+    void showItems();
     void showHeader();
     void showBar();
     void showEmpty();
@@ -113,8 +117,7 @@ private:
     /// The row of the tray that speaks of a block's first conflict; nothing where it has none.
     [[nodiscard]] std::optional<int> conflictRow(std::size_t block) const;
     void mend();
-    /// Takes what was found; `isFinal`: the search is over.
-    void takeFound(const chalk::week::WeekPlan& plan, bool isFinal);
+    void takeFound(const chalk::week::WeekPlan& plan);
     void endSearch();
     void say(const ProposalWords& news);
     /// Of those whose bookings a proposal changes, before it is kept.
@@ -131,6 +134,7 @@ private:
     WeekServices m_services;
     WeekDesk m_desk;
     WeekFilling m_filling;
+    OfferSearch m_offers;
     bool m_isNarrow = false;
     bool m_isMonth = false;
     bool m_isMending = false;  ///< the search that is under way mends the week

@@ -41,20 +41,17 @@ void WeekPage::mend()
     showWeek(false);
 }
 
-void WeekPage::takeFound(const chalk::week::WeekPlan& plan, bool isFinal)
+void WeekPage::takeFound(const chalk::week::WeekPlan& plan)
 {
     if (m_grid->isMoving()) {
         return;  // what moves is not taken out of the hand
     }
-    m_isMending ? m_desk.proposeChange(plan) : m_desk.propose(plan, isFinal);
+    m_isMending ? m_desk.proposeChange(plan) : m_desk.propose(plan);
     showWeek(false);
 }
 
 void WeekPage::endSearch()
 {
-    if (!m_isMending) {
-        takeFound(m_desk.plan(), true);
-    }
     const QString left = tr("%1 left over; each says what would help.").arg(m_desk.leftOver());
     if (m_desk.proposed() > 0) {
         m_news = {};
@@ -65,6 +62,7 @@ void WeekPage::endSearch()
     } else {
         m_news = {tr("Nothing that may move would help."), tr("What is locked stays where it is."), tr("Close"), {}, true};
     }
+    showItems();
     showHeader();
     showBar();
 }

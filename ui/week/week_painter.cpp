@@ -47,17 +47,19 @@ void paintWord(QPainter& painter, const QRectF& rect, const QString& word, const
 {
     const QFont font = theme.font(12, QFont::Normal);
     const QFontMetricsF metrics(font);
-    const QString text = metrics.elidedText(word, Qt::ElideRight, rect.width() - 6);
-    const double height = metrics.height();
+    const QSizeF wrapped = metrics.boundingRect(QRectF(0, 0, rect.width() - 6, rect.height()), Qt::AlignCenter | Qt::TextWordWrap, word).size();
+    const bool isWrapped = wrapped.width() <= rect.width() - 6 && wrapped.height() <= rect.height();
+    const QString text = isWrapped ? word : metrics.elidedText(word, Qt::ElideRight, rect.width() - 6);
+    const double height = isWrapped ? wrapped.height() : metrics.height();
     if (rect.height() < height || text.size() < 3) {
         return;
     }
-    const double width = metrics.horizontalAdvance(text) + 6;
+    const double width = (isWrapped ? wrapped.width() : metrics.horizontalAdvance(text)) + 6;
     const QRectF ground(rect.center().x() - width / 2, rect.center().y() - height / 2, width, height);
     painter.fillRect(ground, theme.surface);
     painter.setFont(font);
     painter.setPen(theme.ink3);
-    painter.drawText(ground, Qt::AlignCenter, text);
+    painter.drawText(ground, Qt::AlignCenter | Qt::TextWordWrap, text);
 }
 
 void paintHours(QPainter& painter, const WeekPicture& picture)

@@ -35,6 +35,7 @@ protected:
         m_page.show();
         EXPECT_TRUE(QTest::qWaitForWindowActive(&m_page));
         m_page.open({});
+        EXPECT_TRUE(offersAreThere());
     }
 
     const WeekDesk& desk() const { return m_page.desk(); }
@@ -47,11 +48,17 @@ protected:
         EXPECT_TRUE(QTest::qWaitFor([this] { return !m_page.isFilling(); }, 20'000));
     }
 
+    /// Waits until it is worked out what would help.
+    bool offersAreThere()
+    {
+        return QTest::qWaitFor([this] { return !m_page.isLookingForOffers(); }, 20'000);
+    }
     /// Ines is ill today.
     void awayToday()
     {
         EXPECT_TRUE(store::WeekSettings(m_studio.database()).addClosure({today(), today(), 8 * 60, 20 * 60, base::CoachId(1), {}, 0, "ill"}));
         m_page.refresh();
+        EXPECT_TRUE(offersAreThere());
     }
 
     const common::Look m_look;
@@ -149,6 +156,7 @@ TEST_F(WeekPageTest, TheTrayTakesItsOffer)
     list->setCurrentIndex(tray().index(0));
     press(Qt::Key_Return);
     EXPECT_EQ(bookings().size(), 2) << "put on the nearest free place";
+    EXPECT_TRUE(offersAreThere());
     QSignalSpy asked(&m_page, &shell::Page::placeAsked);
     list->setCurrentIndex(tray().index(0));
     press(Qt::Key_Return);
