@@ -63,6 +63,14 @@ void searchOn(WeekSearch& search, const FillEffort& effort)
     }
 }
 
+QJsonObject partsJson(const week::Objective& objective)
+{
+    const auto number = [](long cost) { return static_cast<qint64>(cost); };
+    return {{QStringLiteral("unplaced"), number(objective.unplaced)},     {QStringLiteral("standing"), number(objective.standing)},
+            {QStringLiteral("preference"), number(objective.preference)}, {QStringLiteral("gaps"), number(objective.gaps)},
+            {QStringLiteral("over"), number(objective.over)},             {QStringLiteral("consecutive"), number(objective.consecutive)}};
+}
+
 int runFill(const CommandContext& context)
 {
     const auto effort = effortOf(context);
@@ -83,11 +91,16 @@ int runFill(const CommandContext& context)
     WeekSearch search(*problem, options);
     searchOn(search, *effort);
     const week::Objective objective = search.objective();
+    const PlanText plan(*problem, search.best());
     if (context.isJson()) {
-        context.out << QJsonDocument(exchange::toJson(search.best(), *problem, objective.total())).toJson(QJsonDocument::Indented);
+        QJsonObject answer = exchange::toJson(search.best(), *problem, objective.total());
+        answer.insert(QStringLiteral("parts"), partsJson(objective));
+        answer.insert(QStringLiteral("left_over"), plan.leftOverJson());
+        answer.insert(QStringLiteral("contradictions"), plan.contradictionsJson());
+        answer.insert(QStringLiteral("proved"), search.isProved());
+        context.out << QJsonDocument(answer).toJson(QJsonDocument::Indented);
         return kDone;
     }
-    const PlanText plan(*problem, search.best(), search.contradictions());
     plan.writeDays(context.out);
     context.out << '\n';
     plan.writeLeftOver(context.out);
@@ -119,7 +132,8 @@ QString fillDetails()
         "weights may say what a plan costs: unplaced (1000, times the priority), dayMove (80), timeMoveBase (20), timeMovePer15 (4),\n"
         "timeMoveCap (60), coachMove (30), prefPer15 (1), prefCap (12), gapPer15 (2), overPer15 (1), consecutive (6).\n"
         "The search shows the cheapest plan that it found; SIGINT or SIGTERM ends it early. --json writes instance, objective and plan:\n"
-        "for each session its coach and start, or null for both where it is left over.");
+        "for each session its coach and start, or null for both where it is left over; the parts of the objective, why sessions are left\n"
+        "over and what would help, what no plan can keep, and whether the plan is proved the cheapest.");
 }
 
 }  // namespace

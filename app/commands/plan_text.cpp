@@ -1,7 +1,11 @@
 #include "app/commands/plan_text.h"
 
+#include "app/commands/left_over_text.h"
 #include "core/sessions/session.h"
+#include "core/week/contradictions.h"
 #include "ui/common/formats.h"
+
+#include <QJsonObject>
 
 #include <algorithm>
 #include <array>
@@ -29,6 +33,19 @@ QString timeOf(int minute)
 }
 
 }  // namespace
+
+PlanText::PlanText(const week::WeekProblem& problem, const week::WeekPlan& plan) : m_problem(problem), m_plan(plan)
+{
+    for (const week::ClientWeek& client : problem.clients) {
+        m_names.clients.push_back(qstring(client.id));
+    }
+    for (const week::CoachWeek& coach : problem.coaches) {
+        m_names.coaches.push_back(qstring(coach.id));
+    }
+    for (const week::Station& station : problem.stations) {
+        m_names.stations.push_back(qstring(station.id));
+    }
+}
 
 QString PlanText::slotText(const Slot& slot) const
 {
@@ -95,21 +112,44 @@ void PlanText::writeDays(QTextStream& out) const
 
 void PlanText::writeLeftOver(QTextStream& out) const
 {
-    const auto count = std::count(m_plan.begin(), m_plan.end(), std::nullopt);
-    out << (count == 0 ? QStringLiteral("Everybody has a place.\n") : QStringLiteral("Left over: %1.\n").arg(count));
-    for (std::size_t i = 0; i < m_plan.size(); ++i) {
-        if (!m_plan[i]) {
-            out << "  " << sessionText(i) << ", priority " << m_problem.clients[m_problem.sessions[i].client].priority << '\n';
+    const auto all = week::allLeftOver(m_problem, m_plan);
+    out << (all.empty() ? QStringLiteral("Everybody has a place.\n") : QStringLiteral("Left over: %1.\n").arg(all.size()));
+    for (const week::LeftOver& left : all) {
+        const LeftOverText text = leftOverText(m_problem, m_plan, left, m_names);
+        out << "  " << sessionText(left.session) << ", priority " << m_problem.clients[m_problem.sessions[left.session].client].priority << '\n';
+        out << "    " << text.why << '\n';
+        for (const QString& way : text.waysOut) {
+            out << "    - " << way << '\n';
         }
     }
 }
 
+QJsonArray PlanText::leftOverJson() const
+{
+    QJsonArray array;
+    for (const week::LeftOver& left : week::allLeftOver(m_problem, m_plan)) {
+        const LeftOverText text = leftOverText(m_problem, m_plan, left, m_names);
+        array.append(QJsonObject{{QStringLiteral("session"), qstring(m_problem.sessions[left.session].id)},
+                                 {QStringLiteral("why"), text.why},
+                                 {QStringLiteral("ways_out"), QJsonArray::fromStringList(text.waysOut)}});
+    }
+    return array;
+}
+
 void PlanText::writeContradictions(QTextStream& out) const
 {
-    for (const std::size_t session : m_contradictions) {
-        out << "Contradiction: " << sessionText(session) << " is locked on " << slotText(*m_problem.sessions[session].standing)
-            << ", where the rules do not allow it. It stays; the others are planned around it.\n";
+    for (const week::Contradiction& found : week::contradictionsOf(m_problem)) {
+        out << "Contradiction: " << ui::common::sentenceFor(found, m_problem, m_names) << '\n';
     }
+}
+
+QJsonArray PlanText::contradictionsJson() const
+{
+    QJsonArray array;
+    for (const week::Contradiction& found : week::contradictionsOf(m_problem)) {
+        array.append(ui::common::sentenceFor(found, m_problem, m_names));
+    }
+    return array;
 }
 
 void PlanText::writeObjective(QTextStream& out, const week::Objective& objective) const

@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/week/week_problem.h"
+#include "ui/common/week_words.h"
 
+#include <QJsonArray>
 #include <QString>
 #include <QTextStream>
 
@@ -13,17 +15,19 @@ namespace chalk::app {
 /// A plan in words: the days with each coach's sessions in their order, what is left over, what contradicts itself, and what it costs.
 class PlanText {
 public:
-    /// All outlive it; `plan` is one of `problem`. `contradictions`: locked sessions that break a rule where they are.
-    PlanText(const week::WeekProblem& problem, const week::WeekPlan& plan, const std::vector<std::size_t>& contradictions)
-        : m_problem(problem), m_plan(plan), m_contradictions(contradictions)
-    {
-    }
+    /// Both outlive it; `plan` is one of `problem`.
+    PlanText(const week::WeekProblem& problem, const week::WeekPlan& plan);
 
     void writeDays(QTextStream& out) const;
-    /// One line for each session that has no place.
+    /// Each session that has no place, why, and the cheapest ways out.
     void writeLeftOver(QTextStream& out) const;
+    /// What no plan can keep.
     void writeContradictions(QTextStream& out) const;
     void writeObjective(QTextStream& out, const week::Objective& objective) const;
+
+    /// An object for each session that has no place: `session`, `why`, `ways_out`.
+    [[nodiscard]] QJsonArray leftOverJson() const;
+    [[nodiscard]] QJsonArray contradictionsJson() const;
 
 private:
     void writeCoachDay(QTextStream& out, std::size_t coach, int day) const;
@@ -36,7 +40,7 @@ private:
 
     const week::WeekProblem& m_problem;
     const week::WeekPlan& m_plan;
-    const std::vector<std::size_t>& m_contradictions;
+    ui::common::WeekNames m_names;  ///< by their ids
 };
 
 }  // namespace chalk::app

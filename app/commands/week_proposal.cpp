@@ -1,5 +1,6 @@
 #include "app/commands/week_proposal.h"
 
+#include "app/commands/left_over_text.h"
 #include "core/week/plan_cost.h"
 #include "core/week/week_bookings.h"
 #include "ui/common/formats.h"
@@ -52,9 +53,10 @@ void writeLeftOver(QTextStream& out, const WeekProposal& proposal)
         out << "\nNot booked\n";
     }
     for (const week::LeftOver& left : proposal.leftOver) {
-        out << "  " << proposal.sessionText(left.session) << ": " << ui::common::whyLeftOver(left, proposal.week.problem, names) << '\n';
-        for (const week::WayOut& way : week::waysOut(proposal.week.problem, proposal.plan, left.session)) {
-            out << "    " << ui::common::offerText(way, proposal.week.problem, left.session, names) << '\n';
+        const LeftOverText text = leftOverText(proposal.week.problem, proposal.plan, left, names);
+        out << "  " << proposal.sessionText(left.session) << ": " << text.why << '\n';
+        for (const QString& way : text.waysOut) {
+            out << "    " << way << '\n';
         }
     }
     for (const week::NoProposal& none : proposal.week.notProposed) {
@@ -81,15 +83,12 @@ QJsonArray leftOverJson(const WeekProposal& proposal)
     QJsonArray array;
     const ui::common::WeekNames names = proposal.names();
     for (const week::LeftOver& left : proposal.leftOver) {
-        QJsonArray ways;
-        for (const week::WayOut& way : week::waysOut(proposal.week.problem, proposal.plan, left.session)) {
-            ways.append(ui::common::offerText(way, proposal.week.problem, left.session, names));
-        }
+        const LeftOverText text = leftOverText(proposal.week.problem, proposal.plan, left, names);
         const week::WishOrigin& origin = proposal.week.origins[left.session];
         array.append(QJsonObject{{QStringLiteral("client"), names.clients[proposal.week.problem.sessions[left.session].client]},
                                  {QStringLiteral("number"), origin.number},
-                                 {QStringLiteral("why"), ui::common::whyLeftOver(left, proposal.week.problem, names)},
-                                 {QStringLiteral("ways_out"), ways}});
+                                 {QStringLiteral("why"), text.why},
+                                 {QStringLiteral("ways_out"), QJsonArray::fromStringList(text.waysOut)}});
     }
     return array;
 }

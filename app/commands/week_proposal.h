@@ -4,7 +4,6 @@
 #include "core/week/contradictions.h"
 #include "core/week/left_over.h"
 #include "core/week/week_case.h"
-#include "core/week/ways_out.h"
 #include "ui/common/week_words.h"
 
 #include <QJsonObject>

@@ -88,9 +88,20 @@ class Fill(CommandLineTest):
         text = self.text(document)
         self.assertRegex(text, r"\AMonday\n  Mia\n    07:00-08:00  S[12] of (Ada|Ben)  moved from Mon 09:00 with Mia\n"
                                r"    08:00-09:00  S3 of Cy  locked\n    09:00-10:00  S[12] of (Ada|Ben)\n\n"
-                               r"Left over: 1\.\n  S4 of Dee, 60 min, priority 1\n")
+                               r"Left over: 1\.\n  S4 of Dee, 60 min, priority 1\n    .*Of \d+ times, .*\n    - ")
         self.assertIn("Costs 1052: left over 1000, off standing slots 52 (1 moved), preferences 0, gaps 0,", text)
         self.assertTrue(text.endswith("Proved: no plan costs less.\n"))
+
+    def test_json_says_why_and_what_would_help(self):
+        document = week(session("S1", "Ada", standing={"coach": "Mia", "start": 480}, locked=True), session("S2", "Ben"))
+        document["clients"][1]["available"] = [[0, 480, 540]]
+        document["coaches"][0]["capacity"] = 1
+        answer = json.loads(self.good("fill", "-", "--json", stdin=json.dumps(document)))
+        self.assertEqual(answer["objective"], sum(answer["parts"].values()))
+        self.assertEqual([one["session"] for one in answer["left_over"]], ["S2"])
+        self.assertIn("locked", answer["left_over"][0]["why"])
+        self.assertIn("Ask Ben for 60 minutes more: ", " ".join(answer["left_over"][0]["ways_out"]))
+        self.assertTrue(answer["proved"])
 
     def test_everybody_has_a_place(self):
         self.assertIn("\nEverybody has a place.\nCosts 0: ", self.text(PAIR))
@@ -116,9 +127,11 @@ class Fill(CommandLineTest):
                         session("S3", "Cy"), session("S4", "Dee", duration=200))
         document["clients"][2]["available"] = []
         text = self.text(document)
-        self.assertIn("Contradiction: S1 of Ada, 60 min is locked on Mon 11:00 with Mia, where the rules do not allow it.", text)
+        self.assertIn("Contradiction: Locked, but not possible: ", text)
+        self.assertIn("Contradiction: Cy has no hours to come.\n", text)
+        self.assertIn("Contradiction: The session of Dee takes 200 minutes, ", text)
         self.assertIn("    11:00-12:00  S1 of Ada  locked\n", text)
-        self.assertIn("Left over: 2.\n  S3 of Cy, 60 min, priority 1\n  S4 of Dee, 200 min, priority 1\n", text)
+        self.assertRegex(text, r"Left over: 2\.\n  S3 of Cy, 60 min, priority 1\n(?s:.*)\n  S4 of Dee, 200 min, priority 1\n")
         self.assertEqual(self.plan(document)["S1"], ("Mia", 660))
         self.assertIsNotNone(self.plan(document)["S2"][0])
 
