@@ -3,6 +3,7 @@
 #include "core/exchange/catalogue_json.h"
 #include "core/store/card_reader.h"
 #include "core/store/report_reader.h"
+#include "core/store/week_settings.h"
 #include "ui/common/formats.h"
 #include "ui/common/theme.h"
 #include "ui/print/report_sheet.h"
@@ -58,6 +59,7 @@ struct CardsAsked {
     store::CardsWanted cards;
     QString when;  ///< `2026-11-24` or `2026-W48`
 
+    planning::FloorStations stations{};  ///< that are named, in place of the studio's own
     [[nodiscard]] bool isReport() const { return !layout.layout; }
 };
 
@@ -68,10 +70,10 @@ struct PaperWork {
     QStringList withheld;
 };
 
-/// `rack=2,lane=1`: the stations that are named, over the usual ones. Nothing where it says anything else.
+/// `rack=2,lane=1`: the stations that are named. Nothing where it says anything else.
 std::optional<planning::FloorStations> stationsIn(const QString& text)
 {
-    planning::FloorStations stations = planning::usualStations();
+    planning::FloorStations stations;
     for (const QString& part : text.split(QLatin1Char(','))) {
         const auto station = lifts::stationOf(part.section(QLatin1Char('='), 0, 0).toStdString());
         bool isNumber = false;
@@ -135,7 +137,7 @@ Asked withStations(const CommandContext& context, CardsAsked asked)
         if (!stations) {
             return tl::make_unexpected(QStringLiteral("--stations must be such as rack=2,bench=1: 1 to 20 of rack, bench, machine, pull_up_bar or lane"));
         }
-        asked.sheets.stations = *stations;
+        asked.stations = *stations;
     }
     return asked;
 }
@@ -176,7 +178,16 @@ store::Result<PaperWork> cardWork(store::Database& database, const CardsAsked& a
     if (!read) {
         return tl::make_unexpected(read.error());
     }
-    PaperWork work{ui::print::sheetsOf(read->cards, asked.sheets), read->cards.size(), {}};
+    const auto studio = store::WeekSettings(database).studioWeek();
+    if (!studio) {
+        return tl::make_unexpected(studio.error());
+    }
+    SheetRequest request = asked.sheets;
+    request.stations = studio->stations;
+    for (const auto& [station, units] : asked.stations) {
+        request.stations[station] = units;
+    }
+    PaperWork work{ui::print::sheetsOf(read->cards, request), read->cards.size(), {}};
     for (const std::string& name : read->withheld) {
         work.withheld.append(qstring(name));
     }
@@ -268,7 +279,7 @@ Command cardsCommand()
              {QStringLiteral("week"), QStringLiteral("WEEK"), QStringLiteral("the open sessions of a week such as 2026-W48, not those of the day")},
              {QStringLiteral("client"), QStringLiteral("NAME"), QStringLiteral("only of clients whose name holds NAME")},
              {QStringLiteral("initials"), {}, QStringLiteral("clients' names as initials, for paper that lies open")},
-             {QStringLiteral("stations"), QStringLiteral("LIST"), QStringLiteral("what a group has, such as rack=1,bench=2 (usually 2 of each, one pull_up_bar)")},
+             {QStringLiteral("stations"), QStringLiteral("LIST"), QStringLiteral("what a group has, such as rack=1,bench=2, in place of the studio's own stations")},
              {QStringLiteral("out"), QStringLiteral("FILE"), QStringLiteral("where the PDF goes; LAYOUTs-DATE.pdf such as groups-2026-11-24.pdf where left out")}},
             cardsDetails(),
             runCards,

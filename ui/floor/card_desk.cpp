@@ -136,6 +136,11 @@ void CardDesk::show(const std::vector<FloorClient>& clients, base::Date day, bas
     delete m_dialog;
     m_dialog = new print::CardDialog(m_services.dialog, std::move(cards), qdateOf(day), withheld, parent);
     m_dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (const auto stations = m_services.presenter.stations()) {
+        m_dialog->setStations(*stations);
+    } else {
+        m_dialog->sayFailure(stations.error().message);
+    }
     if (!failure.isEmpty()) {
         m_dialog->sayFailure(failure);
     }

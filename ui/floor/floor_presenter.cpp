@@ -6,6 +6,7 @@
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
+#include "core/store/week_settings.h"
 #include "ui/common/formats.h"
 #include "ui/floor/session_words.h"
 
@@ -279,6 +280,11 @@ store::Result<BookingChoices> FloorPresenter::bookingChoices(base::Date day)
     }
     choices.coaches = *coaches;
     return choices;
+}
+
+store::Result<planning::FloorStations> FloorPresenter::stations()
+{
+    return store::WeekSettings(m_database).studioWeek().map([](const week::StudioWeek& studio) { return studio.stations; });
 }
 
 store::Result<checkin::ProgressReport> FloorPresenter::reportOf(base::ClientId client, base::Date to)

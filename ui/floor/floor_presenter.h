@@ -2,6 +2,7 @@
 
 #include "core/checkin/progress_report.h"
 #include "core/lifts/catalogue.h"
+#include "core/planning/group_session.h"
 #include "core/sessions/card_content.h"
 #include "core/store/card_reader.h"
 #include "core/store/client_reader.h"
@@ -39,6 +40,9 @@ public:
 
     /// The cards of the open sessions in the week of `day`: everybody's, or one client's.
     [[nodiscard]] store::Result<store::CardsRead> weekCards(base::Date day, base::ClientId client);
+
+    /// What the studio has for a group to share.
+    [[nodiscard]] store::Result<planning::FloorStations> stations();
 
     /// What a client's progress report says, up to `to`.
     [[nodiscard]] store::Result<checkin::ProgressReport> reportOf(base::ClientId client, base::Date to);

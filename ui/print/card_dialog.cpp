@@ -222,6 +222,12 @@ void CardDialog::layOut()
     showSheet(m_sheet);
 }
 
+void CardDialog::setStations(const planning::FloorStations& stations)
+{
+    m_request.stations = stations;
+    layOut();
+}
+
 void CardDialog::setFamily(PaperFamily family)
 {
     m_request.family = family;

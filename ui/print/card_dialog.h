@@ -46,6 +46,9 @@ public:
     CardDialog(const CardDialogServices& services, std::vector<sessions::CardContent> cards, const QDate& day, const QStringList& withheld,
                QWidget* parent = nullptr);
 
+    /// What a group shares; the usual stations where nothing is said.
+    void setStations(const planning::FloorStations& stations);
+
     /// Where the cards of the whole week can be had too: read when they are first asked for. The layout of a week takes them by
     /// itself, and says that its numbers are of `today`.
     void offerWeek(base::Date today, std::function<std::vector<sessions::CardContent>()> week);
@@ -67,6 +70,8 @@ public:
     /// Shows another sheet, counted over all of them from 0; kept inside them.
     void showSheet(int sheet);
     [[nodiscard]] int sheet() const { return m_sheet; }
+    /// What the sheets are laid out from.
+    [[nodiscard]] const SheetRequest& request() const { return m_request; }
     [[nodiscard]] int sheetCount() const { return static_cast<int>(m_sheets.size()); }
     [[nodiscard]] const std::vector<Sheet>& sheets() const { return m_sheets; }
 

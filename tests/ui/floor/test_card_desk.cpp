@@ -1,6 +1,7 @@
 #include "ui/floor/card_desk.h"
 
 #include "core/store/session_reader.h"
+#include "core/store/week_settings.h"
 #include "tests/support/scripted_dialogs.h"
 #include "tests/ui/floor/floor_fixture.h"
 #include "ui/common/look.h"
@@ -40,6 +41,15 @@ TEST_F(CardDeskTest, ASavedCardCountsAsPrintedAndThatCanBeUndone)
     EXPECT_EQ(stateOf("S3"), sessions::SessionState::Printed);
     m_acts.undo();
     EXPECT_EQ(stateOf("S3"), sessions::SessionState::Planned);
+}
+
+TEST_F(CardDeskTest, AGroupSharesWhatTheStudioHas)
+{
+    week::StudioWeek studio;
+    studio.stations[lifts::Station::Rack] = 5;
+    ASSERT_TRUE(store::WeekSettings(m_studio.database()).setStudioWeek(studio));
+    m_desk.showDay(test::smallStudioDay(), nullptr);
+    EXPECT_EQ(m_desk.dialog()->request().stations, studio.stations);
 }
 
 TEST_F(CardDeskTest, WhoWaitsForClearanceGetsNoCard)
