@@ -31,7 +31,8 @@ std::vector<TableRow> readTable(const std::string& path)
     std::ifstream file(std::string(CHALKRUNG_TEST_DATA) + "/" + path);
     EXPECT_TRUE(file.good()) << path;
     std::string line;
-    std::getline(file, line);
+    while (std::getline(file, line) && line.starts_with('#')) {
+    }
     const std::vector<std::string> columns = cellsOf(line);
     std::vector<TableRow> rows;
     while (std::getline(file, line)) {
@@ -53,6 +54,16 @@ int numberIn(const TableRow& row, const std::string& column)
     EXPECT_NE(found, row.end()) << column;
     std::size_t end = 0;
     const int number = std::stoi(found->second, &end);
+    EXPECT_EQ(end, found->second.size()) << found->second;
+    return number;
+}
+
+double realIn(const TableRow& row, const std::string& column)
+{
+    const auto found = row.find(column);
+    EXPECT_NE(found, row.end()) << column;
+    std::size_t end = 0;
+    const double number = std::stod(found->second, &end);
     EXPECT_EQ(end, found->second.size()) << found->second;
     return number;
 }
