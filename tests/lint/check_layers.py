@@ -12,11 +12,12 @@ DOMAIN = {
     "lifts": (),
     "screens": ("clients", "lifts"),
     "progression": ("clients", "lifts", "screens"),
+    "plateau": ("progression",),
     "sessions": ("clients", "lifts", "screens", "progression"),
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
     "week": ("clients", "lifts", "sessions", "planning"),
-    "checkin": ("clients", "lifts", "screens", "progression", "sessions", "analysis", "planning"),
+    "checkin": ("clients", "lifts", "screens", "progression", "plateau", "sessions", "analysis", "planning"),
     "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week"),
     "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin"),
 }
