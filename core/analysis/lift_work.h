@@ -33,8 +33,8 @@ struct Work {
 
 /// The work of one exposure: its sets but for warm-ups. Sets of holds and carries are turned into repetitions by the setup's policy, whole ones.
 /// A set that moves no mass adds nothing, neither sets nor repetitions. No set counts for more than 1,000,000 kg × repetitions, so that sums stay in
-/// range. With the body left out the volume is the load volume that the roster keeps. Source: Haff G.G. 2010, Strength Cond J
-/// 32, Quantifying workloads in resistance training (Σ sets × repetitions × load).
+/// range. With the body left out the volume is the load volume that the roster keeps. Source: Haff G.G. 2010, Quantifying workloads in resistance
+/// training, Professional Strength and Conditioning 19:31-40 (Σ sets × repetitions × load).
 [[nodiscard]] Work workOf(const progression::Exposure& exposure, const progression::LiftSetup& setup, const progression::Kit& kit, BodyShare body);
 
 /// Density: kilograms × repetitions in a minute; nothing where `minutes` is 0 or less.

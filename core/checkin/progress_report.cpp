@@ -1,5 +1,7 @@
 #include "core/checkin/progress_report.h"
 
+#include "core/analysis/attendance.h"
+
 #include <algorithm>
 
 namespace chalk::checkin {
@@ -7,25 +9,6 @@ namespace chalk::checkin {
 namespace {
 
 using sessions::Session;
-using sessions::SessionState;
-
-/// Whether a session that is over was come to; nothing where that does not count.
-std::optional<bool> cameTo(const Session& session)
-{
-    switch (session.state) {
-    case SessionState::Recorded:
-        return true;
-    case SessionState::Missed:
-    case SessionState::CancelledLate:
-        return false;
-    case SessionState::Planned:
-    case SessionState::Printed:
-    case SessionState::CancelledInTime:
-    case SessionState::Withdrawn:
-        return std::nullopt;
-    }
-    return std::nullopt;
-}
 
 base::Date mondayBefore(base::Date day)
 {
@@ -43,7 +26,7 @@ std::vector<ReportWeek> weeksOf(const ReportRequest& request)
         return a.date != b.date ? a.date < b.date : a.startMinute < b.startMinute;
     });
     for (const Session& session : inOrder) {
-        const auto came = cameTo(session);
+        const auto came = analysis::wasComeTo(session.state);
         if (came && session.date >= request.from && session.date <= request.to) {
             weeks[static_cast<std::size_t>((session.date - weeks.front().monday) / 7)].came.push_back(*came);
         }

@@ -50,13 +50,14 @@ TEST(LiftWork, VolumeIsThatOfTheHandbook)
     EXPECT_EQ(barWork({{100, 15}}).volume.kilograms(), 1500);
 }
 
-// The same chapter: 5 with 50, 5 with 75 and three times 5 with 100 are 2125 in 25 repetitions, 85 on average.
+// A worked question of an exam on the handbook: 5 with 50, 5 with 75 and three times 5 with 100 are 2125 in 25 repetitions, 85 on average.
 TEST(LiftWork, IntensityIsTheMeanOfARepetition)
 {
     const analysis::Work pyramid = barWork({{50, 5}, {75, 5}, {100, 5}, {100, 5}, {100, 5}});
     EXPECT_EQ(pyramid.volume.kilograms(), 2125);
     EXPECT_EQ(pyramid.reps, 25);
     EXPECT_EQ(pyramid.meanLoad()->kilograms(), 85);
+    EXPECT_EQ(barWork({{50, 1}, {75, 2}}).meanLoad(), Mass::fromRaw(666'666'666'667)) << "66.67 kg, to the nearest tenth of a microgram";
     EXPECT_FALSE(analysis::Work().meanLoad().has_value());
 }
 

@@ -6,7 +6,7 @@
 
 namespace chalk::test {
 
-// Quantiles to sixteen digits, as in Abramowitz and Stegun, Handbook of Mathematical Functions, table 26.5, and longer tables since.
+// Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, ch. 26, gives them to fewer digits; these are to sixteen.
 TEST(NormalDistribution, QuantilesAreThoseOfTheTables)
 {
     EXPECT_NEAR(analysis::normalUpperQuantile(0.025), 1.959963984540054, 4e-15);
