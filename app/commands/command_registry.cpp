@@ -5,6 +5,7 @@
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
 #include "app/commands/fill_command.h"
+#include "app/commands/judge_command.h"
 #include "app/commands/norms_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
@@ -16,7 +17,7 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), normsCommand(),
+    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), judgeCommand(), normsCommand(),
                                                recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), weekCommand()};
     return commands;
 }

@@ -22,8 +22,9 @@ std::optional<WeightedLine> weightedLineThrough(std::span<const WeightedPoint> p
     double squaresX = 0;
     double products = 0;
     for (const WeightedPoint& point : points) {
-        squaresX += (point.x - meanX) * (point.x - meanX) / point.variance;
-        products += (point.x - meanX) * (point.y - meanY) / point.variance;
+        const double weighted = (point.x - meanX) / point.variance;
+        squaresX += weighted * (point.x - meanX);
+        products += weighted * (point.y - meanY);
     }
     if (points.size() <= kFitted || !(squaresX > 0)) {
         return std::nullopt;
