@@ -143,7 +143,7 @@ void PackedWeek::packSession(std::size_t index, const FillOptions& options)
     session.client = static_cast<int>(wish.client);
     const Slot* fixedAt = fixedSlot(wish, index, options);
     const int offGrid = fixedAt != nullptr ? fixedAt->start % grid : 0;
-    session.slots = std::min((offGrid + wish.minutes + grid - 1) / grid, slotsADay);
+    session.slots = std::min(cellsTo(offGrid, wish.minutes), slotsADay);
     session.mostGain = problem->weights.gapPer15 * session.slots * (grid / 15);
     session.level = static_cast<int>(std::lower_bound(levels.begin(), levels.end(), client.maxGroup) - levels.begin());
     session.leftOverCost = problem->weights.unplaced * client.priority;
@@ -153,13 +153,19 @@ void PackedWeek::packSession(std::size_t index, const FillOptions& options)
     packCandidates(index, options);
 }
 
+int PackedWeek::cellsTo(int offGrid, int minutes) const
+{
+    const auto cells = [this](int length) { return (length + grid - 1) / grid; };
+    return cells(offGrid + cells(minutes) * grid);
+}
+
 void PackedWeek::packNeeds(const SessionWish& wish, PackedSession& session, int offGrid)
 {
     session.needs = sizeOf(needs.size());
     needs.resize(needs.size() + static_cast<std::size_t>(session.slots * stationsPadded), 0);
     for (const StationNeed& need : wish.needs) {
-        const int end = std::min((offGrid + need.to + grid - 1) / grid, session.slots);
-        for (int slot = (offGrid + need.from) / grid; slot < end; ++slot) {
+        const int end = std::min(cellsTo(offGrid, need.to), session.slots);
+        for (int slot = need.from / grid; slot < end; ++slot) {
             needs[session.needs + static_cast<std::uint32_t>(slot * stationsPadded) + static_cast<std::uint32_t>(need.station)] += need.share;
         }
     }

@@ -131,6 +131,8 @@ private:
     void packStations();
     void packSession(std::size_t index, const FillOptions& options);
     void packSiblings();
+    /// Slots that so many minutes, on the grid, touch from a start so many minutes after it.
+    [[nodiscard]] int cellsTo(int offGrid, int minutes) const;
     void packNeeds(const SessionWish& wish, PackedSession& session, int offGrid);
     void packCandidates(std::size_t index, const FillOptions& options);
     void packDay(PackedSession& session, int coachDay, std::vector<Candidate> found);

@@ -1,5 +1,6 @@
 #include "core/week/week_search.h"
 
+#include "core/week/fixed_sessions.h"
 #include "core/week/plan_cost.h"
 #include "core/week/week_proof.h"
 
@@ -32,55 +33,6 @@ constexpr int kMostChain = 4;
 constexpr int kHelpPlacedPerMille = 400;
 constexpr std::int64_t kProofAfter = 100;
 
-/// The week without the candidates that clash with fixed sessions.
-PackedWeek prunedWeek(const WeekProblem& problem, const FillOptions& options)
-{
-    PackedWeek week(problem, options);
-    const WeekState state(week);
-    for (std::size_t i = 0; i < week.sessions.size(); ++i) {
-        if (!week.sessions[i].isFixed) {
-            week.keepCandidates(week.sessions[i], [&](Place place) { return state.fits(static_cast<int>(i), place); });
-        }
-    }
-    return week;
-}
-
-std::vector<std::size_t> locksAgainstRules(const WeekProblem& problem, const FillOptions& options)
-{
-    if (std::none_of(problem.sessions.begin(), problem.sessions.end(), [](const SessionWish& wish) { return wish.isLocked; })) {
-        return {};
-    }
-    FillOptions onlyLocked = options;
-    onlyLocked.fixed.clear();
-    const PackedWeek week(problem, onlyLocked);
-    WeekState state(week);
-    std::vector<std::size_t> found;
-    for (std::size_t i = 0; i < week.sessions.size(); ++i) {
-        const Place place = state.at(static_cast<int>(i));
-        if (week.sessions[i].isFixed && place.isSomewhere()) {
-            state.take(static_cast<int>(i));
-            if (week.minuteOf(place) != problem.sessions[i].standing->start || !state.fits(static_cast<int>(i), place)) {
-                found.push_back(i);
-            }
-            state.put(static_cast<int>(i), place);
-        }
-    }
-    return found;
-}
-
-WeekPlan fixedPlan(const WeekProblem& problem, const FillOptions& options)
-{
-    WeekPlan plan(problem.sessions.size());
-    for (std::size_t i = 0; i < plan.size(); ++i) {
-        if (problem.sessions[i].isLocked) {
-            plan[i] = problem.sessions[i].standing;
-        } else if (options.present != nullptr && i < options.fixed.size() && options.fixed[i]) {
-            plan[i] = (*options.present)[i];
-        }
-    }
-    return plan;
-}
-
 /// What is left when every session that may move has its cheapest place: the coaches' gaps can shrink, and nothing else.
 long leastTotal(const PackedWeek& week, const WeekState& fixed, const std::vector<int>& free)
 {
@@ -97,7 +49,7 @@ long leastTotal(const PackedWeek& week, const WeekState& fixed, const std::vecto
 }  // namespace
 
 WeekSearch::WeekSearch(const WeekProblem& problem, const FillOptions& options)
-    : m_contradictions(locksAgainstRules(problem, options)), m_fixedPlan(fixedPlan(problem, options)), m_week(prunedWeek(problem, options)),
+    : m_contradictions(lockedAgainstRules(problem)), m_fixedPlan(fixedPlanOf(problem, options)), m_week(weekAroundFixed(problem, options)),
       m_state(m_week), m_trial(m_state, m_week), m_draw(options.seed), m_refill(m_week, m_state, m_trial, m_draw), m_free(m_trial.leftOver()),
       m_ruin(m_week, m_state, m_trial, m_draw, m_free), m_bound(leastTotal(m_week, m_state, m_free))
 {

@@ -149,6 +149,24 @@ TEST(ReplanPropertyTest, KeepsTheRulesAndMovesNoMoreThanIsNeeded)
     EXPECT_GT(moved, 3);
 }
 
+TEST(ReplanPropertyTest, BreaksNoRuleButThoseThatLockedSessionsBreakWhereTheyStand)
+{
+    std::size_t broken = 0;
+    for (unsigned seed = 700; seed < 708; ++seed) {
+        WeekProblem problem = test::drawnWeek(seed, 10);
+        const WeekPlan present = replanned(problem, test::drawnPlan(problem, seed)).plan;
+        WeekPlan locked(present.size());
+        for (std::size_t session = 0; session < present.size(); ++session) {
+            locked[session] = problem.sessions[session].isLocked ? present[session] : std::nullopt;
+        }
+        problem.coaches[seed % 2].absences.push_back({static_cast<int>(seed % 3), 0, kDayMinutes});
+        const std::vector<PlanFault> faults = faultsOf(problem, replanned(problem, present).plan);
+        EXPECT_EQ(faults, faultsOf(problem, locked)) << seed;
+        broken += faults.size();
+    }
+    EXPECT_GT(broken, 0U) << "the coaches are never away where somebody is locked";
+}
+
 TEST(ReplanPropertyTest, ChangesNothingWhereNothingChanged)
 {
     for (unsigned seed = 500; seed < 512; ++seed) {
