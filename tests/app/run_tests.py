@@ -1,5 +1,7 @@
 #!/usr/bin/env python3
-"""Runs the tests of the command line: run_tests.py PROGRAM REPORT. REPORT is written in the form that GoogleTest writes."""
+"""Runs the tests of the command line: run_tests.py PROGRAM REPORT PART PARTS. REPORT is written in the form that GoogleTest writes.
+
+PART counts from 1: the files are dealt out to PARTS runs, which may go on beside each other."""
 
 import os
 import sys
@@ -47,16 +49,18 @@ class Report(unittest.TextTestResult):
         xml.ElementTree(root).write(path)
 
 
-def main(program, report):
+def main(program, report, part, parts):
     os.environ["CHALKRUNG_PROGRAM"] = os.path.abspath(program)
     folder = os.path.dirname(os.path.abspath(__file__))
-    tests = unittest.defaultTestLoader.discover(folder)
+    sys.path.insert(0, folder)
+    files = sorted(name for name in os.listdir(folder) if name.startswith("test_") and name.endswith(".py"))
+    tests = unittest.defaultTestLoader.loadTestsFromNames([name[:-len(".py")] for name in files[int(part) - 1::int(parts)]])
     result = unittest.TextTestRunner(resultclass=Report).run(tests)
     result.write(report)
     return 0 if result.wasSuccessful() and result.testsRun > 0 else 1
 
 
 if __name__ == "__main__":
-    if len(sys.argv) != 3:
-        sys.exit(f"usage: {sys.argv[0]} PROGRAM REPORT")
+    if len(sys.argv) != 5:
+        sys.exit(f"usage: {sys.argv[0]} PROGRAM REPORT PART PARTS")
     sys.exit(main(*sys.argv[1:]))
