@@ -9,10 +9,6 @@ namespace {
 constexpr std::array<std::string_view, kFindingKinds.size()> kFindingKeys{"pain", "clearance", "plateau", "direction", "attendance", "rescreen", "on_course"};
 constexpr std::array<std::string_view, kChoiceKinds.size()> kChoiceKeys{"lighter_week", "hold", "move_on", "swap", "by_hand", "rescreen", "direction"};
 
-constexpr std::array<std::string_view, kChoiceReasons.size()> kReasonKeys{
-    "none",   "on_course", "too_little", "on_hold", "attendance",  "tired",           "hard",
-    "rested", "in_reserve", "falling",   "many_stalls", "learning_for_long", "after_layoff"};
-
 /// The kind whose key it is; the kinds count from 0.
 template <class Kind, std::size_t N>
 std::optional<Kind> kindWith(const std::array<std::string_view, N>& keys, std::string_view key)
@@ -48,11 +44,6 @@ std::string_view keyOf(ChoiceKind kind)
 std::optional<ChoiceKind> choiceKindOf(std::string_view key)
 {
     return kindWith<ChoiceKind>(kChoiceKeys, key);
-}
-
-std::string_view keyOf(ChoiceReason reason)
-{
-    return kReasonKeys.at(static_cast<std::size_t>(reason));
 }
 
 }  // namespace chalk::checkin
