@@ -164,6 +164,7 @@ struct LiftEvidence {
     std::optional<DayRange> flat;                   ///< from the last new best of the lever to the check-in, of a lift that is stalled
     plateau::Judgement judgement;
     plateau::PlateauEvidence evidence;
+    std::optional<double> reserve;                  ///< median of the reps in reserve of the last first sets that have them, see kReserveMemory
     std::optional<double> weeksPerStep;             ///< that the next load step is expected to take with the loads on hand
     std::vector<Choice> choices;                    ///< the suggested one first
 };

@@ -5,6 +5,7 @@
 #include "core/checkin/lift_log.h"
 #include "core/plateau/detector.h"
 #include "core/plateau/load_step.h"
+#include "core/plateau/median.h"
 
 #include <algorithm>
 
@@ -143,6 +144,18 @@ std::optional<double> weeksPerStepOf(const LiftMachine& machine, const progressi
     return present > base::Load() ? std::optional(plateau::weeksPerLoadStep(present, moved(*above) - present)) : std::nullopt;
 }
 
+/// The median of what was left in reserve of late; nothing where it was never written down.
+std::optional<double> reserveOf(std::span<const plateau::LoggedExposure> log)
+{
+    std::vector<double> last;
+    for (auto row = log.rbegin(); row != log.rend() && last.size() < kReserveMemory; ++row) {
+        if (row->reserve && !row->isLighterWeek) {
+            last.push_back(*row->reserve);
+        }
+    }
+    return last.empty() ? std::nullopt : std::optional(plateau::medianOf(last));
+}
+
 void describe(LiftEvidence& evidence, const LiftRecord& record, const LiftMachine& machine, base::Date day)
 {
     evidence.lift = record.lift;
@@ -189,6 +202,7 @@ LiftEvidence liftEvidenceOf(const LiftRecord& record, const plateau::CheckDay& c
     }
     LiftEvidence evidence = review.finish();
     describe(evidence, record, review.machine(), check.date);
+    evidence.reserve = reserveOf(review.log());
     const auto clean = plateau::cleaned(review.log());
     evidence.judgement = plateau::judge(clean, check);
     evidence.evidence = plateau::evidenceFor(evidence.judgement, clean, check);

@@ -29,6 +29,9 @@ struct LiftRecord {
 /// the same (G-1).
 inline constexpr int kLayoffDays = 14;
 
+/// How many of the last exposures with reps in reserve say how hard a lift is done.
+inline constexpr std::size_t kReserveMemory = 4;
+
 /// Everything about one lift at a check-in but the choices. Estimates, volume, pain and spans are those of `checkInDays`; the judgement is made of the
 /// whole log.
 [[nodiscard]] LiftEvidence liftEvidenceOf(const LiftRecord& record, const plateau::CheckDay& check);
