@@ -159,7 +159,7 @@ struct LiftEvidence {
     std::vector<WeekVolume> volume;                 ///< every week, oldest first
     std::vector<StageStretch> stages;               ///< by date, without gaps from the first record on
     std::vector<PainMark> pain;
-    std::vector<DayRange> lighterWeeks;
+    std::vector<DayRange> lighterWeeks;             ///< one that runs goes on past the check-in
     std::vector<DayRange> layoffs;                  ///< gaps of 14 days and more between exposures
     std::optional<DayRange> flat;                   ///< from the last new best of the lever to the check-in, of a lift that is stalled
     plateau::Judgement judgement;

@@ -62,6 +62,9 @@ void ChoiceList::add(ChoiceKind kind, EventBody event)
     if (const auto* swap = std::get_if<progression::Swap>(&event)) {
         choice.exerciseKey = swap->exerciseKey;
     }
+    if (std::holds_alternative<progression::LighterWeek>(event)) {
+        choice.later = after.withoutLighterWeek().prescriptionOn(m_day);
+    }
     choice.event = std::move(event);
     m_choices.push_back(std::move(choice));
 }
@@ -141,8 +144,12 @@ std::vector<Choice> choicesFor(const LiftMachine& machine, const LiftEvidence& e
                                base::Date day)
 {
     ChoiceList list(machine, day);
+    const bool isWorked = !evidence.isOnHold && progression::isLoaded(evidence.stage);
+    if (isWorked) {
+        list.add(ChoiceKind::LighterWeek, progression::LighterWeek{});
+    }
     list.add(ChoiceKind::Hold, true);
-    if (!evidence.isOnHold && progression::isLoaded(evidence.stage)) {
+    if (isWorked) {
         list.add(ChoiceKind::MoveOn, movingOn(machine, day));
     }
     addSwap(list, swaps.easier);

@@ -35,6 +35,7 @@ private:
     void takePain(base::Date date, int pain);
     void takeStage(base::Date date);
     void noteGap(base::Date lastDay, int days);
+    void noteLighterWeek(base::Date from);
 
     LiftMachine m_machine;
     base::Date m_day;
@@ -63,6 +64,9 @@ void LiftReview::take(const progression::Event& event)
         m_noted.estimates.clear();  // of another exercise: they do not compare
     }
     m_machine.apply(event.date, event.body);
+    if (std::holds_alternative<progression::LighterWeek>(event.body)) {
+        noteLighterWeek(event.date);
+    }
     takeStage(event.date);
 }
 
@@ -118,6 +122,21 @@ void LiftReview::noteGap(base::Date lastDay, int days)
     if (days >= kLayoffDays && lastDay >= m_days.from) {
         m_noted.layoffs.push_back({std::max(*m_lastWork + 1, m_days.from), lastDay});
     }
+}
+
+/// One that begins anew ends the one before; a lift that has nothing to make lighter begins none.
+void LiftReview::noteLighterWeek(base::Date from)
+{
+    const auto until = m_machine.state().lighterUntil;
+    if (!until || *until < m_days.from) {
+        return;
+    }
+    auto& weeks = m_noted.lighterWeeks;
+    if (!weeks.empty() && weeks.back().to >= from) {
+        weeks.back().to = from - 1;
+    }
+    std::erase_if(weeks, [](const DayRange& week) { return week.to < week.from; });
+    weeks.push_back({std::max(from, m_days.from), *until});
 }
 
 LiftEvidence LiftReview::finish()

@@ -58,6 +58,7 @@ std::optional<LoggedExposure> loggedExposureOf(const LiftMachine& before, base::
     }
     logged.isSteady = !facts.isLost && !facts.isShaky;
     logged.hasPain = exposure.pain > 0;
+    logged.isLighterWeek = asked.isLighter();
     return logged;
 }
 

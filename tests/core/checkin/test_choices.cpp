@@ -160,6 +160,18 @@ TEST(Choices, TheDirectionIsOpenAfterThreeMonthsUntilItIsSettled)
     EXPECT_EQ(kindsOfChoices(choicesOf(story, client)).back(), "by_hand");
 }
 
+TEST(Choices, ALighterWeekSaysWhatComesInItAndAfterIt)
+{
+    const LiftStory story = std::move(LiftStory(kChoiceStart).train(2, 5, 3).train(8, 3, 2));
+    const auto choices = choicesOf(story);
+    const Choice& lighter = choiceOf(choices, ChoiceKind::LighterWeek);
+    ASSERT_TRUE(lighter.next && lighter.later);
+    EXPECT_TRUE(lighter.next->isLighter());
+    EXPECT_LT(lighter.next->load, lighter.later->load);
+    EXPECT_LT(lighter.next->sets, lighter.later->sets);
+    EXPECT_EQ(lighter.later, story.machine().prescriptionOn(story.lastDay()));
+}
+
 TEST(Choices, ALearningLiftIsNotMovedOnButScreened)
 {
     const LiftStory story = std::move(LiftStory(kChoiceStart, test::lowerLift()).take(progression::Rehearsal{}));

@@ -125,6 +125,23 @@ TEST(LiftEvidence, MarksPainAndLayoffs)
     EXPECT_EQ(evidence.layoffs[1], (DayRange{story.lastDay() + 1, day}));
 }
 
+TEST(LiftEvidence, ALighterWeekIsMarked)
+{
+    const LiftStory story = std::move(LiftStory(kStoryMonday).train(2, 5, 3).train(8, 3, 2).take(progression::LighterWeek{}).train(1, 0, 4));
+    const base::Date begun = (story.events().end() - 2)->date;
+    const LiftEvidence evidence = evidenceOn(story, story.lastDay());
+    ASSERT_EQ(evidence.lighterWeeks.size(), 1U);
+    EXPECT_EQ(evidence.lighterWeeks.front(), (DayRange{begun, begun + 6}));
+    EXPECT_TRUE(evidence.next->isLighter());
+    EXPECT_EQ(evidence.reserve, 2) << "what is left in reserve in a lighter week says nothing";
+    // A week after the first begins another one.
+    LiftStory again = story;
+    again.take(progression::LighterWeek{});
+    const LiftEvidence twice = evidenceOn(again, again.lastDay());
+    ASSERT_EQ(twice.lighterWeeks.size(), 2U);
+    EXPECT_LT(twice.lighterWeeks[0].to, twice.lighterWeeks[1].from);
+}
+
 TEST(LiftEvidence, EstimatesOfAnotherExerciseAreLeftOut)
 {
     progression::Swap swap;

@@ -141,6 +141,18 @@ TEST(LiftLog, NothingIsLoggedWhereNoWorkWasAskedForOrDone)
     EXPECT_TRUE(loggedWith(loadedLift({lifts::BodyAdded{{base::Load()}}, {}, {}, {}, {}}), {exposureAfter(0, {{0, 8, 2}, {0, 8, 2}})}).empty());
 }
 
+TEST(LiftLog, ALighterWeekIsToldOfWithItsOwnTargets)
+{
+    const auto log = loggedWith(loadedLift(), {putInStage(0, Stage::LoadBuild, 60), {kLogStart + 1, progression::LighterWeek{}},
+                                               exposureAfter(2, {{52.5, 6, 4}}), exposureAfter(9, {{60, 8, 2}, {60, 8, 2}})});
+    ASSERT_EQ(log.size(), 2U);
+    EXPECT_TRUE(log[0].isLighterWeek);
+    EXPECT_LT(log[0].targetLoad, kilos(60));
+    EXPECT_EQ(log[0].targetSets, base::Sets(1));
+    EXPECT_FALSE(log[1].isLighterWeek);
+    EXPECT_EQ(log[1].targetLoad, kilos(60));
+}
+
 TEST(LiftLog, HoldsAreLoggedAsTheRepetitionsThatTheyStandFor)
 {
     LiftSetup carry = loadedLift(test::fixedKit({8, 12, 16}));
