@@ -75,13 +75,13 @@ Stage stageAfter(Stage stage)
 }
 
 /// On to the next stage with what was reached: from Load build with the load that was made last, from Rep build with the best reps.
-CoachSet movingOn(const LiftMachine& machine, base::Date day)
+CoachSet movingOn(const LiftMachine& machine, Stage from, base::Date day)
 {
     const progression::LiftState& state = machine.state();
-    progression::CoachNumbers numbers = progression::numbersAt(machine, stageAfter(state.stage), day);
-    if (state.stage == Stage::LoadBuild && state.lastMade) {
+    progression::CoachNumbers numbers = progression::numbersAt(machine, stageAfter(from), day);
+    if (from == Stage::LoadBuild && state.lastMade) {
         numbers.load = state.lastMade;
-    } else if (state.stage == Stage::RepBuild) {
+    } else if (from == Stage::RepBuild) {
         numbers.reps = std::max(machine.setup().policy.repFloor, state.best);
     }
     return progression::coachSetOf(numbers, {});
@@ -150,7 +150,7 @@ std::vector<Choice> choicesFor(const LiftMachine& machine, const LiftEvidence& e
     }
     list.add(ChoiceKind::Hold, true);
     if (isWorked) {
-        list.add(ChoiceKind::MoveOn, movingOn(machine, day));
+        list.add(ChoiceKind::MoveOn, movingOn(machine, evidence.stage, day));
     }
     addSwap(list, swaps.easier);
     addSwap(list, swaps.harder);

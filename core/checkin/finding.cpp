@@ -1,5 +1,8 @@
 #include "core/checkin/finding.h"
 
+#include "core/checkin/lift_evidence.h"
+#include "core/plateau/detector.h"
+
 #include <algorithm>
 #include <tuple>
 
@@ -40,7 +43,38 @@ const JudgedLift* worstStalled(std::span<const JudgedLift> lifts)
     return worst;
 }
 
+int weeksOf(const std::optional<DayRange>& flat)
+{
+    constexpr int kDaysInWeek = 7;
+    return flat ? (flat->to - flat->from) / kDaysInWeek : 0;
+}
+
+bool isRegression(const plateau::Judgement& judgement)
+{
+    return judgement.verdict == plateau::PlateauVerdict::Regressing;
+}
+
 }  // namespace
+
+JudgedLift judgedLiftOf(base::LiftId lift, const LiftFacts& facts, std::span<const plateau::LoggedExposure> log, const plateau::CheckDay& check)
+{
+    const auto clean = plateau::cleaned(log);
+    const plateau::Judgement judgement = plateau::judge(clean, check);
+    const bool isFlat = isStalled(judgement, facts.flags, facts.isOnHold);
+    return {lift,    facts.pattern, facts.exerciseKey, isFlat, isRegression(judgement), isFlat ? weeksOf(flatSinceBest(clean, check.date)) : 0,
+            judgement.z.value_or(0)};
+}
+
+JudgedLift judgedLiftOf(const LiftEvidence& evidence)
+{
+    return {evidence.lift,
+            evidence.pattern,
+            evidence.exerciseKey,
+            isStalled(evidence.judgement, evidence.flags, evidence.isOnHold),
+            isRegression(evidence.judgement),
+            weeksOf(evidence.flat),
+            evidence.judgement.z.value_or(0)};
+}
 
 Finding findingOf(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts, bool mayTrain, bool isDirectionSettled)
 {

@@ -2,6 +2,7 @@
 
 #include "core/checkin/attention.h"
 #include "core/checkin/check_in.h"
+#include "core/plateau/logged_exposure.h"
 
 #include <span>
 #include <vector>
@@ -18,6 +19,12 @@ struct JudgedLift {
     int flatWeeks = 0;             ///< whole weeks since its last new best
     double z = 0;                  ///< of the judgement; 0 where it has none
 };
+
+/// Judges a lift by its log, whose rows up to the day count.
+[[nodiscard]] JudgedLift judgedLiftOf(base::LiftId lift, const LiftFacts& facts, std::span<const plateau::LoggedExposure> log,
+                                      const plateau::CheckDay& check);
+/// The same of what is known already.
+[[nodiscard]] JudgedLift judgedLiftOf(const LiftEvidence& evidence);
 
 /// The worst finding about a client, of the reasons for attention on the day and of the lifts as they were judged. Of stalled lifts the one that has been flat
 /// for longest, of those the one that the witnesses speak against most strongly. `mayTrain`: neither away nor

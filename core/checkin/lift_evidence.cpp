@@ -184,11 +184,11 @@ void describe(LiftEvidence& evidence, const LiftRecord& record, const LiftMachin
     evidence.unit = machine.setup().unit;
     evidence.measure = machine.kit().measure;
     evidence.pieces = machine.kit().pieces;
-    evidence.stage = machine.state().stage;
-    evidence.cycle = machine.state().cycle;
     evidence.isOnHold = machine.state().isOnHold;
-    evidence.flags = machine.state().flags;
     evidence.next = machine.prescriptionOn(day);
+    evidence.stage = evidence.next->stage;
+    evidence.cycle = evidence.next->cycle;
+    evidence.flags = evidence.next->flags;
     evidence.weeksPerStep = weeksPerStepOf(machine, *evidence.next);
 }
 

@@ -1,6 +1,7 @@
 #include "core/checkin/lift_evidence.h"
 
 #include "core/analysis/estimated_maximum.h"
+#include "core/checkin/finding.h"
 #include "core/checkin/lift_log.h"
 #include "core/plateau/detector.h"
 #include "tests/support/lift_on_test.h"
@@ -91,6 +92,14 @@ TEST(LiftEvidence, AStalledLiftIsFlatSinceItsLastBest)
     EXPECT_EQ(evidence.flat->to, story.lastDay());
     ASSERT_TRUE(evidence.evidence.best.daysSinceLever);
     EXPECT_EQ(evidence.flat->to - evidence.flat->from, *evidence.evidence.best.daysSinceLever);
+    // What the queue finds of the log alone is what the page finds.
+    const LiftFacts facts{lifts::Pattern::Squat, "back_squat", evidence.stage, false, evidence.flags, {}, {}, {}, {}, {}};
+    const JudgedLift queued = judgedLiftOf(base::LiftId(7), facts, logOf(story.fresh(), story.events()), {story.lastDay(), 8, 8});
+    const JudgedLift paged = judgedLiftOf(evidence);
+    EXPECT_TRUE(queued.isStalled && paged.isStalled);
+    EXPECT_EQ(queued.flatWeeks, paged.flatWeeks);
+    EXPECT_EQ(queued.z, paged.z);
+    EXPECT_EQ(queued.isRegressing, paged.isRegressing);
     // Nothing was reached in the last six weeks but for where a stage began anew.
     EXPECT_GE(evidence.flat->to - evidence.flat->from, 14);
 }
