@@ -13,6 +13,7 @@
 
 #include <QAction>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QStackedLayout>
 #include <QVBoxLayout>
 
@@ -84,6 +85,11 @@ void CheckInPage::buildQueue()
     m_list = new QueueList(m_services.look, *m_model, m_queuePanel);
     m_queuePanel->body()->setContentsMargins(1, 0, 1, 1);
     m_queuePanel->body()->addWidget(m_list, 1);
+    auto* order = new QLabel(tr("Pain comes first, then clearance, then plateaus."), m_queuePanel);
+    order->setProperty("role", QStringLiteral("muted"));
+    order->setWordWrap(true);
+    order->setMargin(12);
+    m_queuePanel->body()->addWidget(order);
     connect(m_list, &QueueList::clientChosen, m_desk, &CheckInDesk::go);
 }
 

@@ -19,8 +19,8 @@ constexpr double kPad = 9;
 constexpr double kMark = 18;
 constexpr double kTextLeft = 38;
 constexpr double kCapRoom = 34;
-constexpr double kTitleLine = 20;
-constexpr double kTextLine = 18;
+constexpr double kChoiceTitleLine = 20;
+constexpr double kChoiceTextLine = 18;
 constexpr int kUsualWidth = 280;
 
 double textRoom(double width, const common::Theme& theme)
@@ -59,8 +59,8 @@ int ChoiceRow::heightForWidth(int width) const
 {
     const common::Theme& theme = m_look.theme();
     const double title = common::wrappedTextHeight(m_view.title, theme.font(common::TextStyle::Strong), textRoom(width, theme) - theme.scaled(kCapRoom),
-                                                   theme.scaled(kTitleLine));
-    const double text = common::wrappedTextHeight(detail(), theme.font(common::TextStyle::Small), textRoom(width, theme), theme.scaled(kTextLine));
+                                                   theme.scaled(kChoiceTitleLine));
+    const double text = common::wrappedTextHeight(detail(), theme.font(common::TextStyle::Small), textRoom(width, theme), theme.scaled(kChoiceTextLine));
     return static_cast<int>(std::ceil(theme.scaled(2 * kPad) + title + text));
 }
 
@@ -99,15 +99,15 @@ void ChoiceRow::paintEvent(QPaintEvent* /*event*/)
     }
     const common::KeyCapView cap{m_view.key};
     const double capWidth = common::keyCapWidth(cap, theme);
-    common::paintKeyCap(painter, QRectF(width() - theme.scaled(kPad) - capWidth, theme.scaled(kPad), capWidth, theme.scaled(kTitleLine)), cap, theme);
+    common::paintKeyCap(painter, QRectF(width() - theme.scaled(kPad) - capWidth, theme.scaled(kPad), capWidth, theme.scaled(kChoiceTitleLine)), cap, theme);
     const double room = textRoom(width(), theme);
     double top = theme.scaled(kPad);
     const QFont strong = theme.font(common::TextStyle::Strong);
     painter.setPen(theme.ink);
-    common::paintWrappedText(painter, {theme.scaled(kTextLeft), top}, m_view.title, strong, room - theme.scaled(kCapRoom), theme.scaled(kTitleLine));
-    top += common::wrappedTextHeight(m_view.title, strong, room - theme.scaled(kCapRoom), theme.scaled(kTitleLine));
+    common::paintWrappedText(painter, {theme.scaled(kTextLeft), top}, m_view.title, strong, room - theme.scaled(kCapRoom), theme.scaled(kChoiceTitleLine));
+    top += common::wrappedTextHeight(m_view.title, strong, room - theme.scaled(kCapRoom), theme.scaled(kChoiceTitleLine));
     painter.setPen(theme.ink2);
-    common::paintWrappedText(painter, {theme.scaled(kTextLeft), top}, detail(), theme.font(common::TextStyle::Small), room, theme.scaled(kTextLine));
+    common::paintWrappedText(painter, {theme.scaled(kTextLeft), top}, detail(), theme.font(common::TextStyle::Small), room, theme.scaled(kChoiceTextLine));
 }
 
 }  // namespace chalk::ui::check_in

@@ -2,11 +2,9 @@
 
 #include "ui/check_in/choice_row.h"
 #include "ui/check_in/form_facts.h"
-#include "ui/check_in/queue_model.h"
 #include "ui/common/action_button.h"
 #include "ui/common/banner.h"
 #include "ui/common/check_in_words.h"
-#include "ui/common/forecast_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/decisions/coach_editor.h"
@@ -72,60 +70,6 @@ void DecisionForm::setPage(const CheckInCase* page, std::size_t lift, base::Date
 const checkin::LiftEvidence* DecisionForm::lift() const
 {
     return m_page != nullptr && m_lift < m_page->evidence.lifts.size() ? &m_page->evidence.lifts[m_lift] : nullptr;
-}
-
-void DecisionForm::showFinding()
-{
-    m_finding->setVisible(m_page != nullptr);
-    m_numbers->hide();
-    m_historyTitle->hide();
-    m_history->hide();
-    if (m_page == nullptr) {
-        return;
-    }
-    const FindingWords words = findingWordsOf(*m_page, m_lift);
-    const checkin::FindingKind kind = m_page->evidence.finding.kind;
-    m_finding->setMessage({signalOf(kind), iconOf(kind), words.title + QLatin1Char('.'), words.first});
-    m_numbers->setText(words.numbers);
-    m_numbers->setVisible(!words.numbers.isEmpty());
-    const QString history = historyText(m_page->evidence);
-    m_history->setText(history);
-    m_history->setVisible(!history.isEmpty());
-    m_historyTitle->setVisible(!history.isEmpty());
-}
-
-void DecisionForm::showForecast()
-{
-    const bool hasForecast = lift() != nullptr && m_lift < m_page->forecasts.size();
-    m_forecastTitle->setVisible(hasForecast);
-    m_forecast->setVisible(hasForecast);
-    if (hasForecast) {
-        const LiftForecast& forecast = m_page->forecasts[m_lift];
-        m_forecast->setText(forecast ? common::forecastText(*forecast, *lift(), m_catalogue) : common::forecastLackText(forecast.error()));
-    }
-}
-
-void DecisionForm::showChoices()
-{
-    const std::size_t count = lift() == nullptr ? 0 : lift()->choices.size();
-    while (m_rows.size() < count) {
-        auto* row = new ChoiceRow(m_look, this);
-        const std::size_t place = m_rows.size();
-        connect(row, &QAbstractButton::clicked, this, [this, place] { choose(place); });
-        m_rowsColumn->addWidget(row);
-        m_rows.push_back(row);
-    }
-    for (std::size_t i = 0; i < m_rows.size(); ++i) {
-        m_rows[i]->setVisible(i < count);
-        if (i >= count) {
-            continue;
-        }
-        const Choice& choice = lift()->choices[i];
-        const auto edited = m_edited.find(i);
-        m_rows[i]->setView({common::choiceTitle(choice), edited == m_edited.end() ? common::choiceText(choice, *lift(), m_catalogue) : edited->second.text,
-                            choice.isSuggested ? (tr("Suggested.") + QLatin1Char(' ') + common::choiceReasonText(choice.why)).trimmed() : QString(), QString::number(i + 1)});
-        m_rows[i]->setChecked(m_choice == i);
-    }
 }
 
 void DecisionForm::takeSuggestion()
@@ -213,7 +157,7 @@ std::optional<DecisionDraft> DecisionForm::draft() const
     }
     QString note = m_note->toPlainText().trimmed();
     if (isVariationAsked()) {
-        note = (variationNote(m_answer->chosen() == 0) + QLatin1Char(' ') + note).trimmed();
+        note = QStringLiteral("%1 %2").arg(variationNote(m_answer->chosen() == 0), note).trimmed();
     }
     return DecisionDraft{choice->kind, m_liftId, eventOf(*choice, note), note.toStdString(), nextReview(), decidedWords(m_page->evidence, *lift(), choice->kind)};
 }

@@ -61,6 +61,7 @@ EvidenceChart::EvidenceChart(const common::Look& look, common::Dialogs& dialogs,
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
+    viewport()->setMouseTracking(true);
     setRenderHint(QPainter::Antialiasing);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
