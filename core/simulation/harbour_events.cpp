@@ -39,6 +39,7 @@ public:
     void slips(int daysAgo) { m_story.slips.insert(sessionBefore(daysAgo)); }
     void isTypedTwice(int daysAgo) { m_story.doubles.insert(sessionBefore(daysAgo)); }
     void acts(int daysAgo, progression::EventBody body) { m_story.coachActs[m_today - daysAgo] = std::move(body); }
+    void isHeld(int daysAgo, const char* reason) { m_story.holds[sessionBefore(daysAgo)] = reason; }
     void isSet(int daysAgo, progression::Stage stage, const char* reason)
     {
         progression::CoachSet set;
@@ -86,6 +87,8 @@ void tellOfChoices(Telling& lift)
         lift.acts(100, progression::Swap{lift.story().setup.kit.equipment, {}, {}, {}, "split_squat", 2});
     } else if (lift.isOf("Beatrix Lowe", Pattern::Hinge)) {
         lift.isSet(40, progression::Stage::LoadBuild, "Moved house: starts again a little lower");
+    } else if (lift.isOf("Lars Pemberley", Pattern::HorizontalPull)) {
+        lift.isHeld(28, "Slept badly: the same once more");
     } else if (lift.isOf("Noor Castell", Pattern::CarryBrace)) {
         progression::CoachSet set;
         set.stage = progression::Stage::RestCut;

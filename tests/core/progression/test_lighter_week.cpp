@@ -308,7 +308,8 @@ TEST(LighterWeek, IsLeftOutOfWhatTheNextStageIsJudgedOn)
     made.add(Rule::R2);
     progression::RuleList recorded;
     recorded.add(Rule::D2);
-    const std::vector<progression::JudgedEvent> history{{day - 2, &usual, made, Stage::RepBuild}, {day, &lighter, recorded, Stage::RepBuild}};
+    const std::vector<progression::JudgedEvent> history{{day - 2, &usual, made, Stage::RepBuild},
+                                                        {day, &lighter, recorded, Stage::RepBuild}};
     const auto facts = progression::recordFactsOf(history, Stage::RepBuild, Stage::RepBuild);
     EXPECT_EQ(facts.exposureDate, day - 2);
     EXPECT_EQ(facts.lastDate, day) << "it is a record all the same";

@@ -278,6 +278,35 @@ TEST(HarbourStudio, EverybodyHasAProfileWithConsentAndWhoTrainsWasLookedAt)
     }
 }
 
+TEST(HarbourStudio, WhatWasDecidedAboutALiftIsInItsLog)
+{
+    std::set<checkin::ChoiceKind> choices;
+    const auto document = embeddedStudio();
+    for (const studio::DocumentClient& client : document.clients) {
+        for (const studio::DocumentDecision& decision : client.decisions) {
+            choices.insert(decision.choice);
+            EXPECT_LE(decision.day, document.today);
+            EXPECT_GT(decision.nextReview, decision.day);
+            if (!decision.lift) {
+                continue;
+            }
+            const auto lift = std::find_if(client.lifts.begin(), client.lifts.end(), [&](const auto& one) { return one.pattern == decision.lift; });
+            ASSERT_NE(lift, client.lifts.end()) << client.client.name;
+            const auto isIts = [&decision](const progression::Event& event) {
+                const std::string_view type = progression::typeKeyOf(event.body);
+                const bool isKind = decision.choice == checkin::ChoiceKind::LighterWeek ? type == "lighter"
+                                    : decision.choice == checkin::ChoiceKind::Swap      ? type == "swap"
+                                    : decision.choice == checkin::ChoiceKind::Rescreen  ? type == "rehearsal"
+                                                                                        : type == "set";
+                return isKind && event.date == decision.day;
+            };
+            const auto events = studio::countingEvents(*lift);
+            EXPECT_TRUE(std::any_of(events.begin(), events.end(), isIts)) << client.client.name << ", " << decision.day.toString();
+        }
+    }
+    EXPECT_GE(choices.size(), 6U);
+}
+
 TEST(HarbourStudio, RecordedSessionsOfTheLastWeeksAreReportedWithConsent)
 {
     const lifts::Catalogue catalogue = exchange::builtInCatalogue();
