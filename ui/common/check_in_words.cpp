@@ -20,6 +20,21 @@ constexpr const char* kChoiceNames[] = {QT_TRANSLATE_NOOP("CheckIn", "Lighter we
                                         QT_TRANSLATE_NOOP("CheckIn", "Move on to the next stage"),  QT_TRANSLATE_NOOP("CheckIn", "Swap the lift"),
                                         QT_TRANSLATE_NOOP("CheckIn", "Leave it to me"),             QT_TRANSLATE_NOOP("CheckIn", "Back to the screen"),
                                         QT_TRANSLATE_NOOP("CheckIn", "Talk about direction")};
+constexpr const char* kChoiceReasons[] = {
+    "",
+    QT_TRANSLATE_NOOP("CheckIn", "Nothing speaks against carrying on."),
+    QT_TRANSLATE_NOOP("CheckIn", "Too little is known to change anything."),
+    QT_TRANSLATE_NOOP("CheckIn", "The lift is on hold because of pain."),
+    QT_TRANSLATE_NOOP("CheckIn", "Too few of the planned sessions took place: coming is first."),
+    QT_TRANSLATE_NOOP("CheckIn", "Poor sleep, sore muscles or stress, and no lighter week of late."),
+    QT_TRANSLATE_NOOP("CheckIn", "Next to nothing was left in reserve, and no lighter week of late."),
+    QT_TRANSLATE_NOOP("CheckIn", "A lighter week did not change it."),
+    QT_TRANSLATE_NOOP("CheckIn", "There was still something in reserve."),
+    QT_TRANSLATE_NOOP("CheckIn", "Estimated strength may be falling."),
+    QT_TRANSLATE_NOOP("CheckIn", "Several lifts have stalled after the first months."),
+    QT_TRANSLATE_NOOP("CheckIn", "Weeks of learning without any load yet."),
+    QT_TRANSLATE_NOOP("CheckIn", "After a long break the movement is looked at first.")};
+static_assert(std::size(kChoiceReasons) == checkin::kChoiceReasons.size());
 static_assert(std::size(kFindingNames) == checkin::kFindingKinds.size());
 static_assert(std::size(kChoiceNames) == checkin::kChoiceKinds.size());
 
@@ -125,6 +140,12 @@ QString choiceTitle(const checkin::Choice& choice)
     return choice.kind == ChoiceKind::MoveOn && choice.next
                ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Move on to %1")).arg(stageName(choice.next->stage))
                : choiceName(choice.kind);
+}
+
+QString choiceReasonText(checkin::ChoiceReason reason)
+{
+    const char* text = kChoiceReasons[static_cast<std::size_t>(reason)];
+    return *text == '\0' ? QString() : checkInWords(text);
 }
 
 QString choiceText(const checkin::Choice& choice, const checkin::LiftEvidence& lift, const lifts::Catalogue& catalogue)

@@ -20,6 +20,8 @@ namespace chalk::ui::common {
 [[nodiscard]] QString choiceName(checkin::ChoiceKind kind);
 /// The same with the stage that the lift moves on to: `Move on to Rep build`.
 [[nodiscard]] QString choiceTitle(const checkin::Choice& choice);
+/// Why a choice is suggested, one sentence; empty for no reason.
+[[nodiscard]] QString choiceReasonText(checkin::ChoiceReason reason);
 /// What a choice leads to: `This week 2 × 5 at 60 kg, then 3 × 5 at 67.5 kg`; of a swap with the other exercise's name.
 [[nodiscard]] QString choiceText(const checkin::Choice& choice, const checkin::LiftEvidence& lift, const lifts::Catalogue& catalogue);
 /// What a lift is to do next: `3 × 5 at 72.5 kg, rest 3:30`; `on hold`; `the movement without load`. The exercise says how its load is written.

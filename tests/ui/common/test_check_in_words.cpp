@@ -90,11 +90,26 @@ TEST_F(CheckInWords, AChoiceSaysWhatItLeadsTo)
 
 TEST_F(CheckInWords, ASwapIsWrittenAsTheOtherExerciseIsLoaded)
 {
-    checkin::Choice choice{ChoiceKind::Swap, false, {}, m_next, {}, "dumbbell_bench_press"};
+    checkin::Choice choice;
+    choice.kind = ChoiceKind::Swap;
+    choice.next = m_next;
+    choice.exerciseKey = "dumbbell_bench_press";
     const lifts::Exercise* exercise = m_catalogue.find(choice.exerciseKey);
     ASSERT_NE(exercise, nullptr);
     ASSERT_EQ(exercise->pieces, 2);
     EXPECT_EQ(textOf(choice), QString::fromStdString(exercise->name) + QStringLiteral(", 3 × 6 at 2 × 67.5 kg, rest 3:30"));
+}
+
+TEST_F(CheckInWords, EveryReasonOfASuggestionIsASentenceOfItsOwn)
+{
+    QSet<QString> said;
+    for (const checkin::ChoiceReason reason : checkin::kChoiceReasons) {
+        const QString text = choiceReasonText(reason);
+        EXPECT_EQ(text.isEmpty(), reason == checkin::ChoiceReason::None);
+        EXPECT_TRUE(text.isEmpty() || text.endsWith(QLatin1Char('.')));
+        said.insert(text);
+    }
+    EXPECT_EQ(said.size(), static_cast<qsizetype>(checkin::kChoiceReasons.size()));
 }
 
 TEST_F(CheckInWords, ALiftOnHoldHasNoNumbers)
