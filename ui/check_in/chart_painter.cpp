@@ -194,7 +194,7 @@ void paintStageRow(QPainter& painter, const ChartRow& row, const QRectF& place, 
 void paintMarks(QPainter& painter, const ChartScene& scene, const ChartFrame& frame, const Theme& theme)
 {
     const double day = frame.xOf(frame.days.from + 1) - frame.plot.left();
-    const double side = std::min(theme.scaled(13), std::max(5.0, 3.4 * day));
+    const double side = std::min(theme.scaled(13), std::max(5.0, 2.7 * day));
     for (const ChartSeries& series : scene.series) {
         for (const ChartPoint& point : series.points) {
             const QPointF at = frame.at(point, 0);
