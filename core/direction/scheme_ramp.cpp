@@ -1,6 +1,6 @@
 #include "core/direction/scheme_ramp.h"
 
-#include "core/analysis/repetition_chart.h"
+#include "core/lifts/repetition_chart.h"
 
 #include <algorithm>
 
@@ -27,7 +27,7 @@ int Ramp::at(int step, int steps) const
 int chartReps(base::Milli share)
 {
     int reps = 1;
-    while (reps < kLastChartRow && *analysis::chartShare(base::Reps(reps + 1)) >= share) {
+    while (reps < kLastChartRow && *lifts::chartShare(base::Reps(reps + 1)) >= share) {
         ++reps;
     }
     return reps;

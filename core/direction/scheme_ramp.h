@@ -21,7 +21,7 @@ struct Ramp {
     [[nodiscard]] int at(int step, int steps) const;
 };
 
-/// The most repetitions to failure that the published chart allows at a share: 8 at 80 per cent; 10 for lighter ones (analysis::chartShare).
+/// The most repetitions to failure that the published chart allows at a share: 8 at 80 per cent; 10 for lighter ones (lifts::chartShare).
 [[nodiscard]] int chartReps(base::Milli share);
 
 /// The repetitions in reserve that so many repetitions at a share leave, 1 to 4.

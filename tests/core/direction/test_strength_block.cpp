@@ -1,6 +1,6 @@
 #include "core/direction/strength_block.h"
 
-#include "core/analysis/repetition_chart.h"
+#include "core/lifts/repetition_chart.h"
 #include "core/direction/plan_curves.h"
 
 #include <gtest/gtest.h>
@@ -34,7 +34,7 @@ TEST(StrengthBlock, TheTrialsRepetitionMaximaAreItsOwn)
             EXPECT_EQ(direction::trialRepMaximum(Wave::Linear, week, day).value(), maxima[static_cast<std::size_t>(week / 4)]);
             const Reps reps = direction::trialRepMaximum(Wave::Undulating, week, day);
             EXPECT_EQ(reps.value(), maxima[static_cast<std::size_t>(day)]);
-            EXPECT_EQ(analysis::chartShare(reps), Milli(shares[static_cast<std::size_t>(day)]));
+            EXPECT_EQ(lifts::chartShare(reps), Milli(shares[static_cast<std::size_t>(day)]));
         }
     }
 }
@@ -91,7 +91,7 @@ TEST(StrengthBlock, AssistanceIsNotHeavierThanEightRepetitionsAllow)
 {
     for (const auto& week : strengthPlan(Wave::Linear, 16).weeks) {
         for (const auto& work : week.work[1]) {
-            EXPECT_LE(work.scheme.share, *analysis::chartShare(Reps(8)));
+            EXPECT_LE(work.scheme.share, *lifts::chartShare(Reps(8)));
         }
     }
 }

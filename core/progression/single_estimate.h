@@ -6,7 +6,7 @@
 
 #include <optional>
 
-namespace chalk::direction {
+namespace chalk::progression {
 
 /// What a set at a planned load showed.
 struct PlannedSetResult {
@@ -15,7 +15,7 @@ struct PlannedSetResult {
     std::optional<int> reserve;  ///< repetitions left, 0 to 10; nothing where it was not asked
 };
 
-/// The single that a set speaks for, by the published chart (analysis::chartShare) at the repetitions done and those left. Nothing where
+/// The single that a set speaks for, by the published chart (lifts::chartShare) at the repetitions done and those left. Nothing where
 /// the reserve is not known, no repetition was done or more than ten would have been possible: the chart ends there.
 [[nodiscard]] std::optional<base::Load> spokenFor(const PlannedSetResult& set);
 
@@ -28,4 +28,4 @@ struct PlannedSetResult {
 /// `bodyPart` is the share of body mass that the lift moves, in the lift's unit.
 [[nodiscard]] base::Load loadAt(base::Load single, base::Milli share, const lifts::LoadTable& loads, base::Load bodyPart = {});
 
-}  // namespace chalk::direction
+}  // namespace chalk::progression

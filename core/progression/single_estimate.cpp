@@ -1,10 +1,10 @@
-#include "core/direction/single_estimate.h"
+#include "core/progression/single_estimate.h"
 
-#include "core/analysis/repetition_chart.h"
+#include "core/lifts/repetition_chart.h"
 
 #include <algorithm>
 
-namespace chalk::direction {
+namespace chalk::progression {
 
 namespace {
 
@@ -24,8 +24,8 @@ std::optional<base::Load> spokenFor(const PlannedSetResult& set)
     if (!set.reserve || set.reps.value() < 1) {
         return std::nullopt;
     }
-    const auto share = analysis::chartShare(base::Reps(set.reps.value() + *set.reserve));
-    return share ? std::optional(analysis::wholeOfShare(set.load, *share, base::Load::fromCenti(1))) : std::nullopt;
+    const auto share = lifts::chartShare(base::Reps(set.reps.value() + *set.reserve));
+    return share ? std::optional(lifts::wholeOfShare(set.load, *share, base::Load::fromCenti(1))) : std::nullopt;
 }
 
 base::Load estimateAfter(base::Load estimate, base::Load spoken)
@@ -39,4 +39,4 @@ base::Load loadAt(base::Load single, base::Milli share, const lifts::LoadTable& 
     return loads.atMost(part(single, share.value()) - bodyPart);
 }
 
-}  // namespace chalk::direction
+}  // namespace chalk::progression
