@@ -214,8 +214,12 @@ EventBody readBody(ObjectReader& reader, lifts::Measure measure, EventFields fie
     if (type == "swap") {
         return readSwap(reader, fields);
     }
+    if (type == "lighter") {
+        reader.allowOnly({"date", "type", "session", "note"});
+        return progression::LighterWeek{reader.optionalText("note").value_or(std::string())};
+    }
     if (type != "release") {
-        reader.fail("type", "must be exposure, rehearsal, release, set or swap");
+        reader.fail("type", "must be exposure, rehearsal, release, set, swap or lighter");
     }
     reader.allowOnly({"date", "type", "session", "note"});
     return progression::Release{reader.text("note")};

@@ -118,6 +118,13 @@ struct BodyWriter {
             put(object, "pieces", swap.pieces);
         }
     }
+
+    void operator()(const progression::LighterWeek& lighter) const
+    {
+        if (!lighter.note.empty()) {
+            put(object, "note", textOf(lighter.note));
+        }
+    }
 };
 
 }  // namespace

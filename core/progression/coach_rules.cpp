@@ -4,9 +4,10 @@ namespace chalk::progression {
 
 namespace {
 
-/// Misses, best, flags and what belongs to one way through Load build or Control.
+/// Misses, best, flags, a lighter week and what belongs to one way through Load build or Control.
 void clearProgress(LiftState& state)
 {
+    state.lighterUntil.reset();
     state.misses = 0;
     state.best = base::Reps(0);
     state.flags.clearAll();

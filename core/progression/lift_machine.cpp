@@ -2,6 +2,7 @@
 
 #include "core/progression/coach_rules.h"
 #include "core/progression/layoff.h"
+#include "core/progression/lighter_week.h"
 #include "core/progression/prescription.h"
 #include "core/progression/rule_case.h"
 
@@ -76,19 +77,25 @@ struct Judge {
     base::Date date;
     RuleList fired;
 
-    void lookAtGap(const LoadSteps& steps)
+    void lookAtDay(const LoadSteps& steps)
     {
         if (const auto rule = layoffRuleOn(date, state, setup.policy)) {
             fired.add(*rule);
             applyLayoff(*rule, state, setup.policy, steps);
+        } else if (isLighterWeekOver(date, state)) {
+            fired.add(Rule::D3);
+        }
+        if (!isInLighterWeek(date, state)) {
+            state.lighterUntil.reset();
         }
     }
 
     void operator()(const Exposure& exposure)
     {
         const LoadSteps steps(setup, kit, loads);
-        lookAtGap(steps);
-        RuleCase c{setup.policy, steps, state, fired, nullptr, exposure.pain, factsOf(exposure, kit.measure, setup.policy)};
+        lookAtDay(steps);
+        RuleCase c{setup.policy, steps, state, fired, nullptr, exposure.pain, factsOf(exposure, kit.measure, setup.policy),
+                   isInLighterWeek(date, state)};
         if (c.facts.workingSets > 0) {
             state.lastWork = date;
             state.isGapDealtWith = false;
@@ -102,7 +109,7 @@ struct Judge {
     void operator()(const Rehearsal& rehearsal)
     {
         const LoadSteps steps(setup, kit, loads);
-        lookAtGap(steps);
+        lookAtDay(steps);
         state.flags.clear(Flag::Rescreen);
         RuleCase c{setup.policy, steps, state, fired, &rehearsal, rehearsal.pain, {}};
         fireFirst(rehearsalRules(), c);
@@ -121,6 +128,8 @@ struct Judge {
         loads = *lifts::LoadTable::of(kit.equipment);
         fired.add(applySwap(state, LoadSteps(setup, kit, loads)));
     }
+
+    void operator()(const LighterWeek&) { fired.add(beginLighterWeek(date, state, setup.policy)); }
 };
 
 }  // namespace
@@ -184,15 +193,29 @@ RuleList LiftMachine::apply(base::Date date, const EventBody& body)
 
 Prescription LiftMachine::prescriptionOn(base::Date day) const
 {
+    const LoadSteps steps(m_setup, m_kit, m_loads);
+    LiftState then = m_state;
     const auto rule = layoffRuleOn(day, m_state, m_setup.policy);
-    if (!rule) {
-        return prescriptionOf(m_state, m_setup.policy);
+    if (rule) {
+        applyLayoff(*rule, then, m_setup.policy, steps);
     }
-    LiftState later = m_state;
-    applyLayoff(*rule, later, m_setup.policy, LoadSteps(m_setup, m_kit, m_loads));
-    Prescription next = prescriptionOf(later, m_setup.policy);
-    next.rules.add(*rule);
+    Prescription next = prescriptionOf(then, m_setup.policy);
+    if (rule) {
+        next.rules.add(*rule);
+    } else if (isLighterWeekOver(day, then)) {
+        next.rules.add(Rule::D3);
+    }
+    if (isInLighterWeek(day, then)) {
+        makeLighter(next, *then.lighterUntil, m_setup.policy, steps);
+    }
     return next;
+}
+
+LiftMachine LiftMachine::withoutLighterWeek() const
+{
+    LiftMachine usual = *this;
+    usual.m_state.lighterUntil.reset();
+    return usual;
 }
 
 }  // namespace chalk::progression

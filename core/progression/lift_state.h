@@ -58,6 +58,7 @@ struct LiftState {
     Flags flags;
     std::optional<base::Date> lastWork;        ///< the last exposure with a working set
     bool isGapDealtWith = false;               ///< the present gap was met by an event already
+    std::optional<base::Date> lighterUntil;    ///< the last day of a lighter week that no record came after
 
     bool operator==(const LiftState&) const = default;
 };
@@ -82,8 +83,11 @@ struct Prescription {
     int reserve = 0;
     bool isPauseAsked = false;  ///< a pause at the bottom of each rep
     Flags flags;
-    RuleList rules;             ///< the G rule that the day itself made fire, if any
+    RuleList rules;             ///< the G rule, or D-3, that the day itself made fire, if any
+    std::optional<base::Date> lighterUntil = {};  ///< the last day of the lighter week that the numbers are of
 
+    /// Whether the numbers are those of a lighter week. Only work is made lighter.
+    [[nodiscard]] bool isLighter() const { return lighterUntil.has_value(); }
     bool operator==(const Prescription&) const = default;
 };
 

@@ -97,6 +97,15 @@ void tellOfChoices(Telling& lift)
     }
 }
 
+void tellOfLighterWeeks(Telling& lift)
+{
+    if (lift.isOf("Mireille Dacosta", Pattern::HorizontalPull)) {
+        lift.acts(38, progression::LighterWeek{"Long days at work, little sleep"});
+    } else if (lift.isOf("Dmitri Oake")) {
+        lift.acts(14, progression::LighterWeek{"Moves house this week"});
+    }
+}
+
 void tellOfDays(Telling& lift)
 {
     if (lift.isOf("Joaquin Ferro", Pattern::Squat)) {
@@ -149,6 +158,7 @@ void addEvents(LiftStory& story, const std::string& name, base::Date today)
     Telling lift(story, name, today);
     tellOfPain(lift);
     tellOfChoices(lift);
+    tellOfLighterWeeks(lift);
     tellOfDays(lift);
     tellOfSlips(lift);
 }

@@ -150,6 +150,9 @@ QString textOfState(const LiftState& state)
     if (state.lastWork) {
         object.insert(key("last_work"), state.lastWork->daysSince1970());
     }
+    if (state.lighterUntil) {
+        object.insert(key("lighter_until"), state.lighterUntil->daysSince1970());
+    }
     return compact(object);
 }
 
@@ -182,6 +185,9 @@ std::optional<LiftState> stateOf(const QString& text)
     }
     if (const auto days = numberIn<int>(object, "last_work")) {
         state.lastWork = base::Date::fromDays(*days);
+    }
+    if (const auto days = numberIn<int>(object, "lighter_until")) {
+        state.lighterUntil = base::Date::fromDays(*days);
     }
     return isWhole(state) ? std::optional(state) : std::nullopt;
 }

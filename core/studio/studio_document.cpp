@@ -57,6 +57,15 @@ void slideClient(DocumentClient& client, int days)
         letter.day = letter.day + days;
         slide(letter.validUntil, days);
     }
+    for (DocumentDecision& decision : client.decisions) {
+        decision.day = decision.day + days;
+        decision.nextReview = decision.nextReview + days;
+    }
+    std::map<base::Date, int> quotas;
+    for (const auto& [monday, sessions] : client.quotas) {
+        quotas.emplace(monday + days, sessions);
+    }
+    client.quotas = std::move(quotas);
 }
 
 /// A moment of a studio's life, and what of a client's log lies after it.
@@ -82,6 +91,7 @@ public:
         client.lifts.erase(std::remove_if(client.lifts.begin(), client.lifts.end(), isUnborn), client.lifts.end());
         std::erase_if(client.forms, [this](const DocumentForm& form) { return form.day > m_day; });
         std::erase_if(client.letters, [this](const DocumentLetter& letter) { return letter.day > m_day; });
+        std::erase_if(client.decisions, [this](const DocumentDecision& decision) { return decision.day > m_day; });
         std::erase_if(client.reports, [this](const auto& report) { return m_undone.count(report.first) > 0; });
         dropPlansOfUnborn(client);
     }

@@ -138,6 +138,12 @@ struct LineWriter {
     }
 
     void operator()(const progression::Swap& /*swap*/) const { line.what = BoardText::tr("swapped"); }
+
+    void operator()(const progression::LighterWeek& lighter) const
+    {
+        line.what = BoardText::tr("lighter week");
+        line.note = common::qstring(lighter.note);
+    }
 };
 
 bool isDone(const LogEntry& entry)

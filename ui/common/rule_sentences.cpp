@@ -109,6 +109,14 @@ constexpr RuleSentence kSentences[] = {
      nullptr},
     {Rule::X1, QT_TRANSLATE_NOOP("Rules", "The exercise was swapped."),
      nullptr},
+    {Rule::D1, QT_TRANSLATE_NOOP("Rules", "The coach chose a lighter week: fewer sets and less load."),
+     QT_TRANSLATE_NOOP("Rules", "The coach chose a lighter week, to {lighterUntil}: fewer sets and less load.")},
+    {Rule::D2, QT_TRANSLATE_NOOP("Rules", "It was in a lighter week, so it is judged by nothing but pain."),
+     nullptr},
+    {Rule::D3, QT_TRANSLATE_NOOP("Rules", "The lighter week is over, so what was due before it is due again."),
+     nullptr},
+    {Rule::D4, QT_TRANSLATE_NOOP("Rules", "There was no load to make lighter, so nothing changes."),
+     nullptr},
 };
 // clang-format on
 

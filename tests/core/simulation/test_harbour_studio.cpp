@@ -209,7 +209,7 @@ TEST(HarbourStudio, EveryStageFlagCautionAndOutcomeOccurs)
     EXPECT_TRUE(found.isAnyOnHold);
     EXPECT_TRUE(found.hasOwnPolicy);
     EXPECT_EQ(found.clearances.size(), 4U);
-    EXPECT_EQ(found.choices, (std::set<std::string>{"exposure", "rehearsal", "release", "set", "swap", "former", "taken back"}));
+    EXPECT_EQ(found.choices, (std::set<std::string>{"exposure", "rehearsal", "release", "set", "swap", "lighter", "former", "taken back"}));
     for (int tag = 0; tag <= static_cast<int>(lifts::CautionTag::GripStrength); ++tag) {
         EXPECT_TRUE(found.cautions.count(static_cast<lifts::CautionTag>(tag))) << lifts::keyOf(static_cast<lifts::CautionTag>(tag));
     }
