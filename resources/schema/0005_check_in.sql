@@ -35,3 +35,9 @@ CREATE TABLE week_quota (
     PRIMARY KEY (client_id, monday)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX week_quota_by_monday ON week_quota (monday);
+
+-- What the plateau detector is told of each lift, in the form of core/store/lift_log_codec: a cache like the others, built from the log of events.
+CREATE TABLE lift_log (
+    lift_id INTEGER PRIMARY KEY REFERENCES lift (id),
+    log BLOB
+) STRICT;

@@ -279,7 +279,7 @@ TEST(Migrations, EveryTableIsStrict)
 
 TEST(Migrations, WhatIsOpenForReadingIsNotCompleted)
 {
-    for (const char* table : {"lift_state", "stage_reached"}) {
+    for (const char* table : {"lift_state", "stage_reached", "lift_log"}) {
         test::StudioOnTest studio;
         studio.rows(QStringLiteral("DELETE FROM ") + QLatin1String(table));
         studio.close();
@@ -296,7 +296,7 @@ TEST(Migrations, CachesThatAMigrationEmptiedAreBuiltWhenOpened)
 {
     test::StudioOnTest studio;
     const QStringList before = studio.cacheRows();
-    for (const char* table : {"lift_state", "stage_reached", "client_week"}) {
+    for (const char* table : {"lift_state", "stage_reached", "client_week", "lift_log"}) {
         QSqlQuery(studio.database().connection()).exec(QStringLiteral("DELETE FROM ") + QLatin1String(table));
     }
     studio.close();
