@@ -60,7 +60,7 @@ bool TargetStep::isLike(const TargetStep& other) const
 
 LiftTrend liftTrendOf(const LiftRecord& record, const DayRange& days)
 {
-    LiftTrend trend{record.lift, record.pattern, record.exerciseKey, record.name, record.unit, record.measure, {}, 0, {}, Stage::Pattern, {}, {}};
+    LiftTrend trend{record.lift, record.pattern, record.exerciseKey, record.name, record.unit, record.measure, record.metresPerRep, {}, 0, {}, Stage::Pattern, {}, {}};
     for (const LiftDay& day : record.days) {
         if (day.date > days.to) {
             break;

@@ -26,6 +26,7 @@ struct LiftRecord {
     std::string name;
     base::MassUnit unit = base::MassUnit::Kilogram;
     lifts::Measure measure = lifts::Measure::Reps;
+    base::Metres metresPerRep;  ///< that count as one repetition of a carry
     std::vector<LiftDay> days;  ///< by date, from the first entry on
 };
 
@@ -53,6 +54,7 @@ struct LiftTrend {
     std::string name;
     base::MassUnit unit = base::MassUnit::Kilogram;
     lifts::Measure measure = lifts::Measure::Reps;
+    base::Metres metresPerRep;  ///< that count as one repetition of a carry
     /// The best of each ISO week by its median, with the day it is from. Estimates, not tested maxima; of the mass that is moved, the
     /// body's share in it where the lift uses body mass. From before a swap of the exercise there are none, as they do not compare.
     std::vector<EstimatePoint> singles;

@@ -1,12 +1,16 @@
 #include "core/checkin/week_load.h"
 
 #include "core/analysis/training_load.h"
+#include "core/base/enum_keys.h"
 
 #include <vector>
 
 namespace chalk::checkin {
 
 namespace {
+
+constexpr std::array<std::string_view, 4> kNoMonotonyKeys{"not_over", "no_session", "unrated", "all_the_same"};
+constexpr std::array<std::string_view, 2> kNoRatioKeys{"too_early", "unrated"};
 
 constexpr int kDaysOfAWeek = 7;
 constexpr int kRatioDays = 28;
@@ -85,6 +89,16 @@ tl::expected<LoadRatio, NoRatio> loadRatioOf(std::span<const SessionEffort> sess
         return tl::make_unexpected(NoRatio::Unrated);
     }
     return LoadRatio{from + (kRatioDays - kDaysOfAWeek), *uncoupled, *coupled};
+}
+
+std::string_view keyOf(NoMonotony why)
+{
+    return base::keyIn(kNoMonotonyKeys, why);
+}
+
+std::string_view keyOf(NoRatio why)
+{
+    return base::keyIn(kNoRatioKeys, why);
 }
 
 base::Date mondayOf(base::Date day)

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <span>
+#include <string_view>
 
 #include <tl/expected.hpp>
 
@@ -63,6 +64,11 @@ enum class NoRatio : std::uint8_t {
 /// By the four finished ISO weeks before the week of `day`. That the first of them must hold a session is common practice: else there is
 /// nothing to compare with.
 [[nodiscard]] tl::expected<LoadRatio, NoRatio> loadRatioOf(std::span<const SessionEffort> sessions, base::Date day);
+
+/// `not_over`, `no_session`, `unrated`, `all_the_same`.
+[[nodiscard]] std::string_view keyOf(NoMonotony why);
+/// `too_early`, `unrated`.
+[[nodiscard]] std::string_view keyOf(NoRatio why);
 
 /// The Monday of the ISO week that a day lies in.
 [[nodiscard]] base::Date mondayOf(base::Date day);

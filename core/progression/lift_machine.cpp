@@ -61,12 +61,6 @@ Fault faultOfSet(const CoachSet& set, const LiftState& state, const lifts::LoadT
     return set.load && !loads.canGive(*set.load) ? Fault(cannotGive("load")) : std::nullopt;
 }
 
-Kit kitAfter(const Swap& swap, const Kit& before)
-{
-    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad,
-            swap.exerciseKey,   swap.pieces};
-}
-
 /// Judges one event on one lift: the state before is in it, the state after too.
 struct Judge {
     const LiftSetup& setup;
@@ -124,6 +118,12 @@ struct Judge {
 };
 
 }  // namespace
+
+Kit kitAfter(const Swap& swap, const Kit& before)
+{
+    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad,
+            swap.exerciseKey,   swap.pieces};
+}
 
 LiftMachine::LiftMachine(LiftSetup setup, Kit kit, lifts::LoadTable loads, LiftState state)
     : m_setup(std::move(setup)), m_kit(std::move(kit)), m_loads(std::move(loads)), m_state(state)

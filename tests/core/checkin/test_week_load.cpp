@@ -61,6 +61,8 @@ TEST(WeekLoad, SaysWhyThereIsNoMonotony)
     EXPECT_EQ(week.why, NoMonotony::Unrated);
     EXPECT_FALSE(week.monotony || week.strain);
     EXPECT_EQ(week.unrated, 1);
+    EXPECT_EQ(keyOf(*week.why), "unrated");
+    EXPECT_EQ(keyOf(NoMonotony::AllTheSame), "all_the_same");
     const std::vector<SessionEffort> resting{{kWeekStart, 0}};
     EXPECT_EQ(weekLoadOf(resting, kWeekStart, kWeekAfter).why, NoMonotony::Unrated);
 }
@@ -90,6 +92,7 @@ TEST(LoadRatio, IsOfTheFourFinishedWeeks)
 TEST(LoadRatio, SaysWhyThereIsNone)
 {
     EXPECT_EQ(loadRatioOf({}, kWeekStart).error(), NoRatio::TooEarly);
+    EXPECT_EQ(keyOf(NoRatio::TooEarly), "too_early");
     std::vector<SessionEffort> sessions = effortsOf({300, 300, 300}, kWeekStart - 21);
     EXPECT_EQ(loadRatioOf(sessions, kWeekStart).error(), NoRatio::TooEarly);
     sessions.push_back({kWeekStart - 28, std::nullopt});
