@@ -1,6 +1,7 @@
 #include "core/progression/lift_machine.h"
 
 #include "core/progression/coach_rules.h"
+#include "core/progression/kit_change.h"
 #include "core/progression/layoff.h"
 #include "core/progression/prescription.h"
 #include "core/progression/rule_case.h"
@@ -118,12 +119,6 @@ struct Judge {
 };
 
 }  // namespace
-
-Kit kitAfter(const Swap& swap, const Kit& before)
-{
-    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad,
-            swap.exerciseKey,   swap.pieces};
-}
 
 LiftMachine::LiftMachine(LiftSetup setup, Kit kit, lifts::LoadTable loads, LiftState state)
     : m_setup(std::move(setup)), m_kit(std::move(kit)), m_loads(std::move(loads)), m_state(state)

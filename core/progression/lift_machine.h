@@ -48,9 +48,6 @@ private:
     LiftState m_state;
 };
 
-/// The kit that a lift goes on with after a swap: what the swap leaves open stays as it was.
-[[nodiscard]] Kit kitAfter(const Swap& swap, const Kit& before);
-
 /// One event's decision and what the lift was to do next after it.
 struct Decision {
     std::size_t index = 0;  ///< of the event, in the order given

@@ -2,8 +2,6 @@
 
 #include "core/store/lift_codec.h"
 
-#include <unordered_map>
-
 namespace chalk::store {
 
 namespace {
@@ -47,17 +45,6 @@ LogEntry entryOf(const Statement& row, Database& database)
     return entry;
 }
 
-/// The columns of a set from `first` on: load_centi, amount, rir, rest_s, steadiness, is_warmup.
-SetRecord setIn(const Statement& row, int first)
-{
-    return {base::Load::fromCenti(row.number(first)),
-            row.number(first + 1),
-            static_cast<std::int16_t>(row.number(first + 2)),
-            static_cast<std::int16_t>(row.number(first + 3)),
-            static_cast<progression::Steadiness>(row.number(first + 4)),
-            row.number(first + 5) != 0};
-}
-
 }  // namespace
 
 EventLog::EventLog(Database& database)
@@ -97,7 +84,9 @@ void EventLog::readSets(LogEntry& entry)
     }
     m_selectSets.run(entry.id);
     while (m_selectSets.next()) {
-        exposure->sets.push_back(setIn(m_selectSets, 0));
+        exposure->sets.push_back({base::Load::fromCenti(m_selectSets.number(0)), m_selectSets.number(1),
+                                  static_cast<std::int16_t>(m_selectSets.number(2)), static_cast<std::int16_t>(m_selectSets.number(3)),
+                                  static_cast<progression::Steadiness>(m_selectSets.number(4)), m_selectSets.number(5) != 0});
     }
 }
 
@@ -119,30 +108,6 @@ std::vector<LogEntry> EventLog::presentEntries(base::LiftId lift)
                                             "ORDER BY e.day, coalesce(e.root_id, e.id)"));
     rows.run(lift);
     return collect(rows);
-}
-
-std::vector<LogEntry> EventLog::presentEntriesOf(base::ClientId client)
-{
-    Statement rows(m_database, entriesWhere("e.lift_id IN (SELECT id FROM lift WHERE client_id = ?) AND e.is_void = 0 AND NOT EXISTS "
-                                            "(SELECT 1 FROM event later WHERE later.replaces_id = e.id) ORDER BY e.lift_id, e.day, coalesce(e.root_id, e.id)"));
-    rows.run(client);
-    std::vector<LogEntry> entries;
-    std::unordered_map<std::int64_t, std::size_t> places;
-    while (rows.next()) {
-        entries.push_back(entryOf(rows, m_database));
-        places.emplace(entries.back().id.value(), entries.size() - 1);
-    }
-    Statement sets(m_database, QStringLiteral("SELECT s.event_id, s.load_centi, s.amount, s.rir, s.rest_s, s.steadiness, s.is_warmup FROM event_set s "
-                                              "JOIN event e ON e.id = s.event_id WHERE e.lift_id IN (SELECT id FROM lift WHERE client_id = ?) "
-                                              "ORDER BY s.event_id, s.position"));
-    sets.run(client);
-    while (sets.next()) {
-        const auto place = places.find(sets.integer(0));
-        if (auto* exposure = place == places.end() ? nullptr : std::get_if<Exposure>(&entries[place->second].event.body)) {
-            exposure->sets.push_back(setIn(sets, 1));
-        }
-    }
-    return entries;
 }
 
 std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)

@@ -41,8 +41,6 @@ public:
     base::EventId append(const NewEntry& entry);
     /// The entries of a lift that count now, by date and place in the day: last versions, none that were taken back.
     [[nodiscard]] std::vector<LogEntry> presentEntries(base::LiftId lift);
-    /// The same of all lifts of a client, by lift.
-    [[nodiscard]] std::vector<LogEntry> presentEntriesOf(base::ClientId client);
     /// Every row of a lift in the order in which they were appended, all versions and what was taken back.
     [[nodiscard]] std::vector<LogEntry> allEntries(base::LiftId lift);
     /// At most `most` of those that count now, the latest first.

@@ -1,6 +1,6 @@
 #include "core/store/trend_lifts.h"
 
-#include "core/progression/lift_machine.h"
+#include "core/progression/kit_change.h"
 #include "core/store/lift_codec.h"
 #include "core/store/lift_setup_rows.h"
 #include "core/store/statement.h"

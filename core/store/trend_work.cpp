@@ -2,6 +2,7 @@
 
 #include "core/progression/lift_machine.h"
 #include "core/store/event_log.h"
+#include "core/store/lift_codec.h"
 #include "core/store/trend_lifts.h"
 
 #include <algorithm>
@@ -16,6 +17,56 @@ using analysis::DatedWork;
 using checkin::LiftDay;
 using progression::Exposure;
 using progression::LiftMachine;
+
+/// An entry without the sets of an exposure.
+LogEntry entryIn(const Statement& row, Database& database)
+{
+    LogEntry entry;
+    entry.id = base::EventId(row.integer(0));
+    entry.lift = base::LiftId(row.integer(1));
+    entry.session = base::SessionId(row.integer(2));
+    entry.event.date = row.date(3);
+    if (auto body = bodyOf(row.qtext(4), row.qtext(5), row.number(6))) {
+        entry.event.body = *std::move(body);
+    } else {
+        database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: entry %2 cannot be read").arg(database.target()).arg(row.integer(0))});
+    }
+    return entry;
+}
+
+void readSetsInto(std::vector<LogEntry>& entries, Database& database, base::ClientId client)
+{
+    std::unordered_map<std::int64_t, LogEntry*> byId;
+    for (LogEntry& entry : entries) {
+        byId.emplace(entry.id.value(), &entry);
+    }
+    Statement rows(database, QStringLiteral("SELECT s.event_id, s.load_centi, s.amount, s.rir, s.rest_s, s.steadiness, s.is_warmup FROM event_set s "
+                                            "JOIN event e ON e.id = s.event_id WHERE e.lift_id IN (SELECT id FROM lift WHERE client_id = ?) "
+                                            "ORDER BY s.event_id, s.position"));
+    rows.run(client);
+    while (rows.next()) {
+        const auto at = byId.find(rows.integer(0));
+        if (auto* exposure = at == byId.end() ? nullptr : std::get_if<Exposure>(&at->second->event.body)) {
+            exposure->sets.push_back({base::Load::fromCenti(rows.number(1)), rows.number(2), static_cast<std::int16_t>(rows.number(3)),
+                                      static_cast<std::int16_t>(rows.number(4)), static_cast<progression::Steadiness>(rows.number(5)), rows.number(6) != 0});
+        }
+    }
+}
+
+/// What counts now of all lifts of a client: by lift, date and place in the day.
+std::vector<LogEntry> readEntries(Database& database, base::ClientId client)
+{
+    std::vector<LogEntry> entries;
+    Statement rows(database, QStringLiteral("SELECT e.id, e.lift_id, e.session_id, e.day, e.type, e.detail, e.pain FROM event e WHERE e.lift_id IN "
+                                            "(SELECT id FROM lift WHERE client_id = ?) AND e.is_void = 0 AND NOT EXISTS "
+                                            "(SELECT 1 FROM event later WHERE later.replaces_id = e.id) ORDER BY e.lift_id, e.day, coalesce(e.root_id, e.id)"));
+    rows.run(client);
+    while (rows.next()) {
+        entries.push_back(entryIn(rows, database));
+    }
+    readSetsInto(entries, database, client);
+    return entries;
+}
 
 /// Puts one lift through its entries. Answers whether all of them could be.
 bool replayInto(ClientLog& log, checkin::LiftRecord& record, LiftMachine& machine, const LogEntry& entry)
@@ -109,7 +160,7 @@ private:
 ClientLog readClientLog(Database& database, const lifts::Catalogue& catalogue, base::ClientId client, base::Date day)
 {
     ClientLog log;
-    const std::vector<LogEntry> entries = EventLog(database).presentEntriesOf(client);
+    const std::vector<LogEntry> entries = readEntries(database, client);
     for (const TrendLift& lift : readTrendLifts(database, client)) {
         auto machine = LiftMachine::create(lift.setup);
         checkin::LiftRecord record = recordOf(lift);
