@@ -2,6 +2,7 @@
 
 #include "core/progression/block_rules.h"
 #include "core/progression/coach_rules.h"
+#include "core/progression/kit_change.h"
 #include "core/progression/layoff.h"
 #include "core/progression/lighter_week.h"
 #include "core/progression/prescription.h"
@@ -61,12 +62,6 @@ Fault faultOfSet(const CoachSet& set, const LiftState& state, const lifts::LoadT
         }
     }
     return set.load && !loads.canGive(*set.load) ? Fault(cannotGive("load")) : std::nullopt;
-}
-
-Kit kitAfter(const Swap& swap, const Kit& before)
-{
-    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad,
-            swap.exerciseKey,   swap.pieces};
 }
 
 /// Judges one event on one lift: the state before is in it, the state after too.
