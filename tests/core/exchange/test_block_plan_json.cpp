@@ -50,28 +50,28 @@ std::string faultAfter(Change change)
 auto withWork(const char* field, const QJsonValue& value)
 {
     return [field, value](QJsonObject& plan) {
-        QJsonArray weeks = plan["plan"].toArray();
+        QJsonArray weeks = plan[QLatin1String("plan")].toArray();
         QJsonObject week = weeks[1].toObject();
-        QJsonArray lifts = week["work"].toArray();
+        QJsonArray lifts = week[QLatin1String("work")].toArray();
         QJsonArray exposures = lifts[0].toArray();
         QJsonObject work = exposures[0].toObject();
         work[QLatin1String(field)] = value;
         exposures[0] = work;
         lifts[0] = exposures;
-        week["work"] = lifts;
+        week[QLatin1String("work")] = lifts;
         weeks[1] = week;
-        plan["plan"] = weeks;
+        plan[QLatin1String("plan")] = weeks;
     };
 }
 
 auto withWeek(const char* field, const QJsonValue& value)
 {
     return [field, value](QJsonObject& plan) {
-        QJsonArray weeks = plan["plan"].toArray();
+        QJsonArray weeks = plan[QLatin1String("plan")].toArray();
         QJsonObject week = weeks[1].toObject();
         week[QLatin1String(field)] = value;
         weeks[1] = week;
-        plan["plan"] = weeks;
+        plan[QLatin1String("plan")] = weeks;
     };
 }
 
@@ -89,13 +89,13 @@ RC_GTEST_PROP(BlockPlanJson, ReadsBackWhatItWrites, ())
 TEST(BlockPlanJson, FaultsNameTheirPlace)
 {
     EXPECT_EQ(faultAfter([](QJsonObject&) {}), "none");
-    EXPECT_EQ(faultAfter([](QJsonObject& o) { o["wave"] = "flat"; }), "block.wave");
-    EXPECT_EQ(faultAfter([](QJsonObject& o) { o["weeks"] = 17; }), "block.weeks");
-    EXPECT_EQ(faultAfter([](QJsonObject& o) { o["start"] = "2026-12-01"; }), "block.start");
-    EXPECT_EQ(faultAfter([](QJsonObject& o) { o["colour"] = 1; }), "block.colour");
-    EXPECT_EQ(faultAfter([](QJsonObject& o) { o.remove("plan"); }), "block.plan");
-    EXPECT_EQ(faultAfter(withWeek("monday", "2026-12-08")), "block.plan[1].monday");
-    EXPECT_EQ(faultAfter(withWeek("monday", "2026-11-30")), "block.plan[1].monday");
+    EXPECT_EQ(faultAfter([](QJsonObject& o) { o[QLatin1String("wave")] = QStringLiteral("flat"); }), "block.wave");
+    EXPECT_EQ(faultAfter([](QJsonObject& o) { o[QLatin1String("weeks")] = 17; }), "block.weeks");
+    EXPECT_EQ(faultAfter([](QJsonObject& o) { o[QLatin1String("start")] = QStringLiteral("2026-12-01"); }), "block.start");
+    EXPECT_EQ(faultAfter([](QJsonObject& o) { o[QLatin1String("colour")] = 1; }), "block.colour");
+    EXPECT_EQ(faultAfter([](QJsonObject& o) { o.remove(QLatin1String("plan")); }), "block.plan");
+    EXPECT_EQ(faultAfter(withWeek("monday", QStringLiteral("2026-12-08"))), "block.plan[1].monday");
+    EXPECT_EQ(faultAfter(withWeek("monday", QStringLiteral("2026-11-30"))), "block.plan[1].monday");
     EXPECT_EQ(faultAfter(withWeek("work", QJsonArray())), "block.plan[1].work");
     EXPECT_EQ(faultAfter(withWeek("work", QJsonArray{1})), "block.plan[1].work[0]");
     EXPECT_EQ(faultAfter(withWork("percent", 100.1)), "block.plan[1].work[0][0].percent");
