@@ -26,6 +26,7 @@
 #include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/scanner_listener.h"
+#include "ui/trends/trends_page.h"
 #include "ui/week/week_page.h"
 
 #include <QApplication>
@@ -167,6 +168,11 @@ private:
         registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
                       [this](QWidget* parent) {
                           return floorPage(parent);
+                      }});
+        registry.add({QStringLiteral("trends"), QApplication::translate("Pages", "Trends"), QStringLiteral("trends"), RailSlot::Top, Qt::CTRL | Qt::Key_5,
+                      [this](QWidget* parent) {
+                          return new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},
+                                                            std::make_unique<ui::trends::StudioTrendsSource>(m_database->target(), m_catalogue), parent);
                       }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {
