@@ -1,6 +1,7 @@
 #include "app/commands/command_registry.h"
 
 #include "app/commands/cards_command.h"
+#include "app/commands/check_in_command.h"
 #include "app/commands/clearance_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
@@ -18,8 +19,8 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), judgeCommand(), normsCommand(),
-                                               recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), weekCommand()};
+    static const std::vector<Command> commands{cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), judgeCommand(),
+                                               normsCommand(), recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), weekCommand()};
     return commands;
 }
 

@@ -113,7 +113,7 @@ ui::common::WeekNames WeekProposal::names() const
 QString WeekProposal::sessionText(std::size_t session) const
 {
     const week::ClientOfWeek& client = facts.clients[week.problem.sessions[session].client];
-    return QStringLiteral("%1, session %2 of %3").arg(qstring(client.client.name)).arg(week.origins[session].number).arg(client.client.sessionsPerWeek);
+    return QStringLiteral("%1, session %2 of %3").arg(qstring(client.client.name)).arg(week.origins[session].number).arg(client.sessionsWanted());
 }
 
 void judge(WeekProposal& proposal)

@@ -19,6 +19,13 @@ std::optional<Kind> kindWith(const std::array<std::string_view, N>& keys, std::s
 
 }  // namespace
 
+DayRange checkInDays(base::Date day)
+{
+    constexpr int kDaysOfAWeek = 7;
+    const base::Date monday = day - day.weekday();
+    return {monday - kDaysOfAWeek * (kCheckInWeeks - 1), monday + (kDaysOfAWeek - 1)};
+}
+
 std::string_view keyOf(FindingKind kind)
 {
     return kFindingKeys.at(static_cast<std::size_t>(kind));

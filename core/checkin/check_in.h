@@ -3,6 +3,7 @@
 #include "core/base/date.h"
 #include "core/base/id.h"
 #include "core/base/load.h"
+#include "core/checkin/choice_reason.h"
 #include "core/lifts/exercise.h"
 #include "core/plateau/evidence.h"
 #include "core/plateau/judgement.h"
@@ -70,6 +71,7 @@ inline constexpr std::array kChoiceKinds{ChoiceKind::LighterWeek, ChoiceKind::Ho
 struct Choice {
     ChoiceKind kind = ChoiceKind::Hold;
     bool isSuggested = false;
+    ChoiceReason why = ChoiceReason::None;                 ///< of the suggested one
     std::optional<progression::EventBody> event;      ///< what is written to the lift's log; nothing where nothing is
     std::optional<progression::Prescription> next;    ///< after it, for the next exposure
     std::optional<progression::Prescription> later;   ///< of a lighter week: when the week is over
@@ -157,11 +159,12 @@ struct LiftEvidence {
     std::vector<WeekVolume> volume;                 ///< every week, oldest first
     std::vector<StageStretch> stages;               ///< by date, without gaps from the first record on
     std::vector<PainMark> pain;
-    std::vector<DayRange> lighterWeeks;
+    std::vector<DayRange> lighterWeeks;             ///< one that runs goes on past the check-in
     std::vector<DayRange> layoffs;                  ///< gaps of 14 days and more between exposures
     std::optional<DayRange> flat;                   ///< from the last new best of the lever to the check-in, of a lift that is stalled
     plateau::Judgement judgement;
     plateau::PlateauEvidence evidence;
+    std::optional<double> reserve;                  ///< median of the reps in reserve of the last first sets that have them, see kReserveMemory
     std::optional<double> weeksPerStep;             ///< that the next load step is expected to take with the loads on hand
     std::vector<Choice> choices;                    ///< the suggested one first
 };
@@ -184,6 +187,8 @@ struct AttendanceMark {
 };
 
 inline constexpr int kCheckInWeeks = 12;  ///< that a check-in looks back on
+/// Those weeks, whole ones from Monday to Sunday; `day` lies in the last one.
+[[nodiscard]] DayRange checkInDays(base::Date day);
 
 /// The page of one client at a check-in.
 struct ClientEvidence {

@@ -58,7 +58,7 @@ bool TargetStep::isLike(const TargetStep& other) const
     return *this == same;
 }
 
-LiftTrend liftTrendOf(const LiftRecord& record, const DayRange& days)
+LiftTrend liftTrendOf(const TrendedLift& record, const DayRange& days)
 {
     LiftTrend trend{record.lift, record.pattern, record.exerciseKey, record.name, record.unit, record.measure, record.metresPerRep, {}, 0, {}, Stage::Pattern, {}, {}};
     for (const LiftDay& day : record.days) {

@@ -19,7 +19,7 @@ struct LiftDay {
 };
 
 /// A lift and its whole log.
-struct LiftRecord {
+struct TrendedLift {
     base::LiftId lift;
     lifts::Pattern pattern = lifts::Pattern::Squat;
     std::string exerciseKey;
@@ -69,6 +69,6 @@ struct LiftTrend {
 };
 
 /// Over `days`; what comes after them is left out.
-[[nodiscard]] LiftTrend liftTrendOf(const LiftRecord& record, const DayRange& days);
+[[nodiscard]] LiftTrend liftTrendOf(const TrendedLift& record, const DayRange& days);
 
 }  // namespace chalk::checkin

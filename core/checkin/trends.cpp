@@ -166,7 +166,7 @@ Trends trendsOf(const TrendsRequest& request)
     for (TrendWeek& week : trends.weeks) {
         week.load = weekLoadOf(request.efforts, week.monday, request.day);
     }
-    for (const LiftRecord& lift : request.lifts) {
+    for (const TrendedLift& lift : request.lifts) {
         trends.lifts.push_back(liftTrendOf(lift, trends.days));
     }
     trends.ratio = loadRatioOf(request.efforts, request.day);

@@ -64,7 +64,7 @@ struct TrendsRequest {
     std::span<const analysis::DatedWork> work;      ///< what lies outside of the weeks is left aside
     std::span<const sessions::Session> sessions;
     std::span<const SessionEffort> efforts;         ///< of the weeks, and of the five that end with the week of `day`
-    std::span<const LiftRecord> lifts;
+    std::span<const TrendedLift> lifts;
 };
 
 [[nodiscard]] Trends trendsOf(const TrendsRequest& request);

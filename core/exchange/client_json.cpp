@@ -2,6 +2,7 @@
 
 #include "core/exchange/caution_json.h"
 #include "core/exchange/client_form_json.h"
+#include "core/exchange/decision_json.h"
 #include "core/exchange/lift_json.h"
 #include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_fields.h"
@@ -28,7 +29,7 @@ public:
     DocumentClient read()
     {
         m_reader.allowOnly({"name", "born", "goal", "coach", "unit", "body_mass", "started", "sessions_per_week", "away_until", "clearance", "cautions",
-                            "sessions", "lifts", "forms", "letters", "planning"});
+                            "sessions", "lifts", "forms", "letters", "planning", "decisions", "quotas"});
         readProfile();
         if (m_reader.has("planning")) {
             m_client.planning = taken(m_reader, readClientPlanning(m_reader.required("planning"), m_reader.pathOf("planning"), coachNamesOf(m_studio.coaches)));
@@ -40,6 +41,7 @@ public:
         checkPlannedLifts();
         readForms();
         readLetters();
+        readCheckIn(m_reader, m_client, m_studio.today);
         return std::move(m_client);
     }
 

@@ -1,5 +1,6 @@
 #include "core/exchange/client_form_json.h"
 #include "core/exchange/client_json.h"
+#include "core/exchange/decision_json.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/lift_json.h"
@@ -145,6 +146,12 @@ QByteArray writtenClient(const DocumentClient& client, const StudioDocument& stu
     }
     if (!client.letters.empty()) {
         writeList(writer, "letters", client.letters, [](const DocumentLetter& letter) { return lineOf(toJson(letter)); });
+    }
+    if (!client.decisions.empty()) {
+        writeList(writer, "decisions", client.decisions, [](const DocumentDecision& decision) { return lineOf(toJson(decision)); });
+    }
+    if (!client.quotas.empty()) {
+        writer.field("quotas", toJson(client.quotas));
     }
     return writer.finished() + "\n";
 }

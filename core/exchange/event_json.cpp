@@ -1,5 +1,6 @@
 #include "core/exchange/event_json.h"
 
+#include "core/exchange/block_json.h"
 #include "core/exchange/equipment_json.h"
 
 #include <algorithm>
@@ -214,8 +215,16 @@ EventBody readBody(ObjectReader& reader, lifts::Measure measure, EventFields fie
     if (type == "swap") {
         return readSwap(reader, fields);
     }
+    if (type == "lighter") {
+        reader.allowOnly({"date", "type", "session", "note"});
+        return progression::LighterWeek{reader.optionalText("note").value_or(std::string())};
+    }
+    if (type == "block") {
+        reader.allowOnly({"date", "type", "session", "note", "tested", "single", "weeks"});
+        return readBlock(reader);
+    }
     if (type != "release") {
-        reader.fail("type", "must be exposure, rehearsal, release, set or swap");
+        reader.fail("type", "must be exposure, rehearsal, release, set, swap, lighter or block");
     }
     reader.allowOnly({"date", "type", "session", "note"});
     return progression::Release{reader.text("note")};

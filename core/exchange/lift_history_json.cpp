@@ -133,7 +133,7 @@ QJsonObject toJson(const progression::Prescription& next, const QString& why)
         }
     }
     flags.sort();
-    return {{QStringLiteral("kind"), text(progression::keyOf(next.kind))},
+    QJsonObject object{{QStringLiteral("kind"), text(progression::keyOf(next.kind))},
             {QStringLiteral("stage"), text(progression::keyOf(next.stage))},
             {QStringLiteral("cycle"), next.cycle},
             {QStringLiteral("load"), numberOrNull(isWork, numberOf(next.load))},
@@ -146,6 +146,16 @@ QJsonObject toJson(const progression::Prescription& next, const QString& why)
             {QStringLiteral("flags"), QJsonArray::fromStringList(flags)},
             {QStringLiteral("rules"), toJson(next.rules)},
             {QStringLiteral("why"), why}};
+    if (next.lighterUntil) {
+        object.insert(QStringLiteral("lighter_until"), QString::fromStdString(next.lighterUntil->toString()));
+    }
+    if (next.block) {
+        object.insert(QStringLiteral("block"), QJsonObject{{QStringLiteral("week"), next.block->week},
+                                                           {QStringLiteral("weeks"), next.block->weeks},
+                                                           {QStringLiteral("lighter"), next.block->isLighter},
+                                                           {QStringLiteral("test"), next.block->isTest}});
+    }
+    return object;
 }
 
 }  // namespace chalk::exchange

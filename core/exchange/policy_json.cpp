@@ -53,6 +53,9 @@ void eachField(Visit&& visit)
     visit(Field{"pain_hold", &Policy::painHold});
     visit(Field{"layoff_days", &Policy::layoffDays});
     visit(Field{"layoff_cuts", &Policy::layoffCuts});
+    visit(Field{"lighter_days", &Policy::lighterDays});
+    visit(Field{"lighter_sets", &Policy::lighterSets});
+    visit(Field{"lighter_cut", &Policy::lighterCut});
     visit(Field{"seconds_per_rep", &Policy::secondsPerRep});
     visit(Field{"metres_per_rep", &Policy::metresPerRep});
 }

@@ -5,6 +5,7 @@
 namespace chalk::exchange {
 
 using studio::DocumentClient;
+using studio::DocumentDecision;
 using studio::DocumentEvent;
 using studio::DocumentForm;
 using studio::DocumentLetter;

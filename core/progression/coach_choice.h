@@ -27,7 +27,8 @@ struct CoachNumbers {
 /// The event that makes these numbers the next prescription.
 [[nodiscard]] CoachSet coachSetOf(const CoachNumbers& numbers, std::string reason);
 
-/// The event that keeps the prescription as it is for the next exposure. Misses and flags are cleared by it.
+/// The event that keeps the prescription as it is for the next exposure. Misses and flags are cleared by it, and a lighter week is ended:
+/// `next` is then the usual prescription, see LiftMachine::withoutLighterWeek.
 [[nodiscard]] CoachSet keepingSetOf(const LiftMachine& machine, const Prescription& next, std::string reason);
 
 }  // namespace chalk::progression

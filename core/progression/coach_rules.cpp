@@ -4,9 +4,10 @@ namespace chalk::progression {
 
 namespace {
 
-/// Misses, best, flags and what belongs to one way through Load build or Control.
+/// Misses, best, flags, a lighter week and what belongs to one way through Load build or Control.
 void clearProgress(LiftState& state)
 {
+    state.lighterUntil.reset();
     state.misses = 0;
     state.best = base::Reps(0);
     state.flags.clearAll();
@@ -14,6 +15,7 @@ void clearProgress(LiftState& state)
     state.lastMade.reset();
     state.returnStage.reset();
     state.isReturnCut = false;
+    state.block.reset();
 }
 
 /// `before` is the stage that the lift was in: sets and rest stay as they were only where the lift stays in their stage.

@@ -5,6 +5,7 @@
 #include "core/base/quantity.h"
 #include "core/lifts/equipment.h"
 #include "core/lifts/pattern.h"
+#include "core/progression/block.h"
 #include "core/progression/stage.h"
 
 #include <cstdint>
@@ -100,7 +101,14 @@ struct Swap {
     bool operator==(const Swap&) const = default;
 };
 
-using EventBody = std::variant<Exposure, Rehearsal, Release, CoachSet, Swap>;
+/// The coach makes the week that begins on the event's day a lighter one, see lighter_week.h.
+struct LighterWeek {
+    std::string note;  ///< may be empty
+
+    bool operator==(const LighterWeek&) const = default;
+};
+
+using EventBody = std::variant<Exposure, Rehearsal, Release, CoachSet, Swap, LighterWeek, Block>;
 
 struct Event {
     base::Date date;
@@ -111,7 +119,7 @@ struct Event {
 
 [[nodiscard]] std::string_view keyOf(Steadiness steadiness);
 [[nodiscard]] std::string_view keyOf(Verdict verdict);
-/// `exposure`, `rehearsal`, `release`, `set`, `swap`.
+/// `exposure`, `rehearsal`, `release`, `set`, `swap`, `lighter`.
 [[nodiscard]] std::string_view typeKeyOf(const EventBody& body);
 /// Nothing where the key is unknown.
 [[nodiscard]] std::optional<Steadiness> steadinessOf(std::string_view key);

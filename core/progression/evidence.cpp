@@ -76,7 +76,7 @@ void addBodyChecks(Evidence& evidence, const RecordFacts& facts, std::optional<b
 
 Evidence evidenceFor(const LiftMachine& machine, std::span<const JudgedEvent> history, base::Date day)
 {
-    const LiftMachine now = asOf(machine, day);
+    const LiftMachine now = asOf(machine.withoutLighterWeek(), day);
     const RecordFacts facts = recordFactsOf(history, now.state().stage, now.setup().startStage);
     Evidence evidence;
     evidence.stage = now.state().stage;

@@ -105,7 +105,8 @@ struct Evidence {
 };
 
 /// The evidence of a lift on `day`, no earlier than its last event, layoffs up to that day applied. `history` is the lift's
-/// judged events, oldest first. A tail of it will do where it reaches back beyond the event that began the present stage.
+/// judged events, oldest first. A tail of it will do where it reaches back beyond the event that began the present stage. In a lighter week
+/// it is about the records after that, which are judged again.
 [[nodiscard]] Evidence evidenceFor(const LiftMachine& machine, std::span<const JudgedEvent> history, base::Date day);
 
 /// The check of a kind; nothing where it is not asked for.

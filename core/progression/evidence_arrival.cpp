@@ -76,6 +76,7 @@ std::optional<EventBody> recordToTheLetter(const LiftMachine& machine)
 
 std::optional<Arrival> arrivalOf(LiftMachine machine, base::Date day)
 {
+    machine = machine.withoutLighterWeek();
     const Stage stage = machine.state().stage;
     const int cycle = machine.state().cycle;
     for (int i = 0; i < kMostRecords; ++i) {

@@ -16,8 +16,8 @@ struct Arrival {
     Prescription first;
 };
 
-/// Where the lift arrives if every record from `day` on meets what is asked to the letter. Nothing where
-/// no number of records gets there.
+/// Where the lift arrives if every record from `day` on, or from the end of a lighter week, meets what is usually asked to the letter.
+/// Nothing where no number of records gets there.
 [[nodiscard]] std::optional<Arrival> arrivalOf(LiftMachine machine, base::Date day);
 
 }  // namespace chalk::progression

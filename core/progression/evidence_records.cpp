@@ -98,7 +98,8 @@ RecordFacts recordFactsOf(std::span<const JudgedEvent> history, Stage stage, Sta
         if (const auto* rehearsal = std::get_if<Rehearsal>(event.body)) {
             facts.rehearsal = rehearsal;
             facts.rehearsalDate = event.date;
-        } else if (const auto* exposure = std::get_if<Exposure>(event.body); exposure && hasWorkingSet(*exposure)) {
+        } else if (const auto* exposure = std::get_if<Exposure>(event.body);
+                   exposure && hasWorkingSet(*exposure) && !event.rules.has(Rule::D2)) {
             facts.exposure = exposure;
             facts.exposureDate = event.date;
         }

@@ -9,7 +9,7 @@ namespace chalk::progression {
 
 /// What a lift's records say, as far as evidence needs it.
 struct RecordFacts {
-    const Exposure* exposure = nullptr;    ///< the last one with a working set since the stage began
+    const Exposure* exposure = nullptr;    ///< the last one with a working set since the stage began, none of a lighter week
     const Rehearsal* rehearsal = nullptr;  ///< the last one since the stage began
     std::optional<base::Date> exposureDate;
     std::optional<base::Date> rehearsalDate;

@@ -30,6 +30,21 @@ bool isUnloadedStage(const RuleCase& c)
     return !isLoaded(c.state.stage);
 }
 
+bool isLighterAndPainful(const RuleCase& c)
+{
+    return c.isLighter && c.pain > 0;
+}
+
+void recordOnly(RuleCase& c)
+{
+    c.fired.add(Rule::D2);
+}
+
+bool isLighter(const RuleCase& c)
+{
+    return c.isLighter;
+}
+
 bool isLostAgain(const RuleCase& c)
 {
     return c.facts.isLost && c.state.isPauseAsked;
@@ -73,6 +88,8 @@ constexpr RuleRow kExposureRules[] = {
     {Rule::P1, isExposurePainful, putLiftOnHold},
     {Rule::V1, isWithoutWork, keepAll},
     {Rule::K3, isUnloadedStage, keepAll},
+    {Rule::P2, isLighterAndPainful, recordOnly},
+    {Rule::D2, isLighter, keepAll},
     {Rule::C2, isLostAgain, sendBackToControl},
     {Rule::C1, isLost, askForPause},
     {Rule::P2, isSlightlyPainful, dropPause},

@@ -1,8 +1,10 @@
 #include "core/progression/lift_machine.h"
 
+#include "core/progression/block_rules.h"
 #include "core/progression/coach_rules.h"
 #include "core/progression/kit_change.h"
 #include "core/progression/layoff.h"
+#include "core/progression/lighter_week.h"
 #include "core/progression/prescription.h"
 #include "core/progression/rule_case.h"
 
@@ -71,25 +73,48 @@ struct Judge {
     base::Date date;
     RuleList fired;
 
-    void lookAtGap(const LoadSteps& steps)
+    void lookAtDay(const LoadSteps& steps)
     {
+        if (isBlockOver(date, state)) {
+            fired.add(Rule::N3);
+            endBlock(state, setup.policy, steps);
+        }
         if (const auto rule = layoffRuleOn(date, state, setup.policy)) {
             fired.add(*rule);
             applyLayoff(*rule, state, setup.policy, steps);
+        } else if (isLighterWeekOver(date, state)) {
+            fired.add(Rule::D3);
+        }
+        if (!isInLighterWeek(date, state)) {
+            state.lighterUntil.reset();
         }
     }
 
     void operator()(const Exposure& exposure)
     {
         const LoadSteps steps(setup, kit, loads);
-        lookAtGap(steps);
-        RuleCase c{setup.policy, steps, state, fired, nullptr, exposure.pain, factsOf(exposure, kit.measure, setup.policy)};
+        lookAtDay(steps);
+        RuleCase c{setup.policy, steps, state, fired, nullptr, exposure.pain, factsOf(exposure, kit.measure, setup.policy),
+                   isInLighterWeek(date, state)};
         if (c.facts.workingSets > 0) {
             state.lastWork = date;
             state.isGapDealtWith = false;
         }
         if (!fireFirst(exposureRules(), c)) {
             state.isPauseAsked = false;
+            judgeWork(exposure, c);
+        }
+        if (state.block && c.facts.workingSets > 0) {
+            countExposure(date, *state.block);
+        }
+    }
+
+    void judgeWork(const Exposure& exposure, RuleCase& c)
+    {
+        if (state.block && placeOn(date, *state.block)) {
+            fired.add(Rule::N2);
+            moveSingle(date, exposure, kit, state, setup.policy, c.steps);
+        } else {
             fireFirst(stageRules(state.stage), c);
         }
     }
@@ -97,7 +122,7 @@ struct Judge {
     void operator()(const Rehearsal& rehearsal)
     {
         const LoadSteps steps(setup, kit, loads);
-        lookAtGap(steps);
+        lookAtDay(steps);
         state.flags.clear(Flag::Rescreen);
         RuleCase c{setup.policy, steps, state, fired, &rehearsal, rehearsal.pain, {}};
         fireFirst(rehearsalRules(), c);
@@ -116,6 +141,10 @@ struct Judge {
         loads = *lifts::LoadTable::of(kit.equipment);
         fired.add(applySwap(state, LoadSteps(setup, kit, loads)));
     }
+
+    void operator()(const Block& block) { fired.add(applyBlock(block, state, setup.policy, LoadSteps(setup, kit, loads))); }
+
+    void operator()(const LighterWeek&) { fired.add(beginLighterWeek(date, state, setup.policy)); }
 };
 
 }  // namespace
@@ -163,6 +192,10 @@ std::optional<LiftFault> LiftMachine::faultOf(const EventBody& body) const
     if (const auto* set = std::get_if<CoachSet>(&body)) {
         return faultOfSet(*set, m_state, m_loads);
     }
+    if (const auto* block = std::get_if<Block>(&body)) {
+        const auto fault = progression::faultOf(*block);
+        return fault ? Fault(LiftFault{fault->field, std::string(fault->reason)}) : std::nullopt;
+    }
     if (const auto* swap = std::get_if<Swap>(&body)) {
         const auto loads = loadsOfKit(kitAfter(*swap, m_kit), m_setup);
         return loads ? std::nullopt : Fault(loads.error());
@@ -179,15 +212,39 @@ RuleList LiftMachine::apply(base::Date date, const EventBody& body)
 
 Prescription LiftMachine::prescriptionOn(base::Date day) const
 {
-    const auto rule = layoffRuleOn(day, m_state, m_setup.policy);
-    if (!rule) {
-        return prescriptionOf(m_state, m_setup.policy);
+    const LoadSteps steps(m_setup, m_kit, m_loads);
+    LiftState then = m_state;
+    const bool isEnded = isBlockOver(day, then);
+    if (isEnded) {
+        endBlock(then, m_setup.policy, steps);
     }
-    LiftState later = m_state;
-    applyLayoff(*rule, later, m_setup.policy, LoadSteps(m_setup, m_kit, m_loads));
-    Prescription next = prescriptionOf(later, m_setup.policy);
-    next.rules.add(*rule);
+    const auto rule = layoffRuleOn(day, then, m_setup.policy);
+    if (rule) {
+        applyLayoff(*rule, then, m_setup.policy, steps);
+    }
+    Prescription next = prescriptionOf(then, m_setup.policy);
+    if (then.block) {
+        followBlock(next, day, *then.block, steps);
+    }
+    if (isEnded) {
+        next.rules.add(Rule::N3);
+    }
+    if (rule) {
+        next.rules.add(*rule);
+    } else if (isLighterWeekOver(day, then)) {
+        next.rules.add(Rule::D3);
+    }
+    if (isInLighterWeek(day, then)) {
+        makeLighter(next, *then.lighterUntil, m_setup.policy, steps);
+    }
     return next;
+}
+
+LiftMachine LiftMachine::withoutLighterWeek() const
+{
+    LiftMachine usual = *this;
+    usual.m_state.lighterUntil.reset();
+    return usual;
 }
 
 }  // namespace chalk::progression

@@ -33,6 +33,8 @@ public:
 
     /// What the lift is to do on `day`, no earlier than the last event; layoffs up to that day are applied.
     [[nodiscard]] Prescription prescriptionOn(base::Date day) const;
+    /// The same lift as it would stand had no lighter week begun: what it prescribes is what is usual.
+    [[nodiscard]] LiftMachine withoutLighterWeek() const;
 
     [[nodiscard]] const LiftState& state() const { return m_state; }
     [[nodiscard]] const LiftSetup& setup() const { return m_setup; }

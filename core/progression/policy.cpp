@@ -100,6 +100,9 @@ std::optional<PolicyFault> faultOfLoads(const Policy& p)
         {"layoff_days", days[0] >= 1 && days[0] < days[1] && days[1] < days[2], "must rise strictly from 1 or more"},
         {"layoff_cuts", std::all_of(cuts.begin(), cuts.end(), isFraction), "must be above 0 and below 1"},
         {"layoff_cuts", cuts[0] <= cuts[1] && cuts[1] <= cuts[2], "must not fall"},
+        {"lighter_days", isWithin(p.lighterDays, 1, 28), "must be 1 to 28"},
+        {"lighter_sets", isFraction(p.lighterSets), "must be above 0 and below 1"},
+        {"lighter_cut", isFraction(p.lighterCut), "must be above 0 and below 1"},
         {"seconds_per_rep", isWithin(p.secondsPerRep.value(), 1, kMostSeconds), "must be 1 or more"},
         {"metres_per_rep", isWithin(p.metresPerRep.value(), 1, 1000), "must be 1 or more"},
     });

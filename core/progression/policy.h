@@ -38,6 +38,9 @@ struct Policy {
     int painHold = 4;                ///< pain from which the lift goes on hold, 0 to 10
     std::array<int, 3> layoffDays{14, 28, 56};
     std::array<base::Milli, 3> layoffCuts{base::Milli(100), base::Milli(200), base::Milli(300)};
+    int lighterDays = 7;             ///< of a lighter week, see lighter_week.h; 1 to 28
+    base::Milli lighterSets{500};    ///< the part of the sets that is kept in it, above 0 and below 1
+    base::Milli lighterCut{100};     ///< that the effective load is less by in it, above 0 and below 1
     base::Seconds secondsPerRep{3};
     base::Metres metresPerRep{4};
 

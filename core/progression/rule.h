@@ -23,10 +23,12 @@ enum class Rule : std::uint8_t {
     T1, T2, T3, T4,
     G1, G2, G3,
     O1,
-    X1
+    X1,
+    D1, D2, D3, D4,
+    N1, N2, N3, N4, N5
 };
 
-inline constexpr int kRuleCount = static_cast<int>(Rule::X1) + 1;
+inline constexpr int kRuleCount = static_cast<int>(Rule::N5) + 1;
 
 /// `P-1`.
 [[nodiscard]] std::string_view nameOf(Rule rule);
@@ -36,7 +38,7 @@ inline constexpr int kRuleCount = static_cast<int>(Rule::X1) + 1;
 /// The rules that fired for one event, in the order in which they did. At most kMost; no event fires more.
 class RuleList {
 public:
-    static constexpr std::size_t kMost = 4;
+    static constexpr std::size_t kMost = 6;
 
     constexpr RuleList() = default;
     constexpr void add(Rule rule)

@@ -18,6 +18,7 @@ struct RuleCase {
     const Rehearsal* rehearsal = nullptr;  ///< while a rehearsal is judged
     int pain = 0;
     ExposureFacts facts;                   ///< while an exposure is judged
+    bool isLighter = false;                ///< in a lighter week
 };
 
 /// One line of a table of rules: the first whose `when` holds decides the event. `then` may name rules that follow.
@@ -31,7 +32,7 @@ struct RuleRow {
 bool fireFirst(std::span<const RuleRow> table, RuleCase& c);
 
 // The tables, in the order of the specification.
-[[nodiscard]] std::span<const RuleRow> exposureRules();         ///< P-3 P-1 V-1 K-3 C-2 C-1 P-2 C-3
+[[nodiscard]] std::span<const RuleRow> exposureRules();         ///< P-3 P-1 V-1 K-3 [P-2 D-2 in a lighter week] C-2 C-1 P-2 C-3
 [[nodiscard]] std::span<const RuleRow> rehearsalRules();        ///< P-3 P-1 U-3 U-2 U-1 K-2 K-1
 [[nodiscard]] std::span<const RuleRow> baseLoadRules();         ///< B-1 B-2 B-4 B-3 B-6 B-7 B-5
 [[nodiscard]] std::span<const RuleRow> loadBuildRules();        ///< A-2 L-1 L-7 L-6 L-8 L-2 L-4 L-5 L-3

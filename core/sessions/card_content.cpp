@@ -38,6 +38,7 @@ void addWork(CardLift& lift, const Prescription& next, const progression::LiftMa
     lift.rest = next.rest;
     lift.reserve = next.reserve;
     lift.isPauseAsked = next.isPauseAsked;
+    lift.lighterUntil = next.lighterUntil;
     if (const auto* barbell = std::get_if<lifts::Barbell>(&kit.equipment)) {
         const auto plates = lifts::platesPerSide(*barbell, next.load);
         lift.isOnBar = plates.has_value();

@@ -7,6 +7,7 @@
 #include "core/sessions/session.h"
 #include "core/sessions/warm_up.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -35,7 +36,7 @@ struct CardLift {
     progression::PrescriptionKind kind = progression::PrescriptionKind::Work;
     progression::Stage stage = progression::Stage::Pattern;
     int cycle = 1;
-    progression::Lever lever = progression::Lever::Movement;  ///< the number that moves today; of no meaning for a hold
+    progression::Lever lever = progression::Lever::Movement;  ///< the number that moves today; of no meaning for a hold or a lighter week
     base::MassUnit unit = base::MassUnit::Kilogram;
     lifts::Measure measure = lifts::Measure::Reps;
     lifts::EquipmentKind equipment = lifts::EquipmentKind::None;
@@ -49,6 +50,7 @@ struct CardLift {
     base::Seconds rest;
     int reserve = 0;
     bool isPauseAsked = false;
+    std::optional<base::Date> lighterUntil = {};  ///< the last day of the lighter week that the numbers are of; nothing moves in it
     int pauseMs = 0;                           ///< a rehearsal in Control: how long each pause is held at least
     bool isOnBar = false;                      ///< plates go on a bar, `platesPerSide` of them
     std::vector<base::Load> platesPerSide;     ///< heaviest first; empty for the bare bar

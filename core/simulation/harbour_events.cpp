@@ -39,6 +39,7 @@ public:
     void slips(int daysAgo) { m_story.slips.insert(sessionBefore(daysAgo)); }
     void isTypedTwice(int daysAgo) { m_story.doubles.insert(sessionBefore(daysAgo)); }
     void acts(int daysAgo, progression::EventBody body) { m_story.coachActs[m_today - daysAgo] = std::move(body); }
+    void isHeld(int daysAgo, const char* reason) { m_story.holds[sessionBefore(daysAgo)] = reason; }
     void isSet(int daysAgo, progression::Stage stage, const char* reason)
     {
         progression::CoachSet set;
@@ -86,6 +87,8 @@ void tellOfChoices(Telling& lift)
         lift.acts(100, progression::Swap{lift.story().setup.kit.equipment, {}, {}, {}, "split_squat", 2});
     } else if (lift.isOf("Beatrix Lowe", Pattern::Hinge)) {
         lift.isSet(40, progression::Stage::LoadBuild, "Moved house: starts again a little lower");
+    } else if (lift.isOf("Lars Pemberley", Pattern::HorizontalPull)) {
+        lift.isHeld(28, "Slept badly: the same once more");
     } else if (lift.isOf("Noor Castell", Pattern::CarryBrace)) {
         progression::CoachSet set;
         set.stage = progression::Stage::RestCut;
@@ -94,6 +97,15 @@ void tellOfChoices(Telling& lift)
         set.rest = base::Seconds(75);
         set.reason = "Short rests before the show, fewer metres for them";
         lift.acts(61, set);
+    }
+}
+
+void tellOfLighterWeeks(Telling& lift)
+{
+    if (lift.isOf("Mireille Dacosta", Pattern::HorizontalPull)) {
+        lift.acts(38, progression::LighterWeek{"Long days at work, little sleep"});
+    } else if (lift.isOf("Dmitri Oake")) {
+        lift.acts(14, progression::LighterWeek{"Moves house this week"});
     }
 }
 
@@ -149,6 +161,7 @@ void addEvents(LiftStory& story, const std::string& name, base::Date today)
     Telling lift(story, name, today);
     tellOfPain(lift);
     tellOfChoices(lift);
+    tellOfLighterWeeks(lift);
     tellOfDays(lift);
     tellOfSlips(lift);
 }

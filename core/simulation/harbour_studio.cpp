@@ -1,5 +1,6 @@
 #include "core/simulation/harbour_studio.h"
 
+#include "core/simulation/harbour_check_ins.h"
 #include "core/simulation/harbour_forms.h"
 #include "core/simulation/harbour_people.h"
 #include "core/simulation/harbour_reports.h"
@@ -134,6 +135,7 @@ studio::DocumentClient clientOf(const Person& person, int number, const studio::
             client.lifts.push_back(playTowards(story, person.endings[i], studio.today, kOpeningMinute, talent, chance.next()));
         }
     }
+    addDecisions(client, studio.today);
     return client;
 }
 

@@ -1,5 +1,7 @@
 #include "core/simulation/lift_story.h"
 
+#include "core/progression/coach_choice.h"
+
 #include <cstdlib>
 #include <utility>
 
@@ -113,6 +115,7 @@ public:
                 return;
             }
             actUntil(session.date);
+            hold(session.date);
             train(session);
         }
     }
@@ -134,6 +137,17 @@ private:
                 m_machine.apply(m_act->first, m_act->second);
                 m_lift.events.push_back({{m_act->first, m_act->second}, std::nullopt});
             }
+        }
+    }
+
+    void hold(base::Date date)
+    {
+        const auto reason = m_story.holds.find(date);
+        const progression::Prescription next = m_machine.withoutLighterWeek().prescriptionOn(date);
+        if (reason != m_story.holds.end() && next.kind == progression::PrescriptionKind::Work) {
+            const progression::CoachSet kept = keepingSetOf(m_machine, next, reason->second);
+            m_machine.apply(date, kept);
+            m_lift.events.push_back({{date, kept}, std::nullopt});
         }
     }
 

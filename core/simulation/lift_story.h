@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <map>
 #include <set>
+#include <string>
 #include <vector>
 
 namespace chalk::simulation {
@@ -35,6 +36,7 @@ struct LiftStory {
     progression::LiftSetup setup;
     std::vector<StorySession> sessions;                       ///< by date
     std::map<base::Date, progression::EventBody> coachActs{};
+    std::map<base::Date, std::string> holds{};                ///< by the day of a session: why the coach keeps the numbers as they are
     std::map<base::Date, int> pains{};                        ///< pain of that day's exposure
     std::map<base::Date, Turn> turns{};                       ///< by the day of a session; one that does not fit is passed over
     std::set<base::Date> slips{};                             ///< sessions that were typed in wrongly at first, and corrected

@@ -6,8 +6,8 @@ namespace chalk::store {
 
 namespace {
 
-constexpr std::array<std::string_view, 11> kActKeys{"import",    "record",  "release", "set",  "swap",  "correct",
-                                                    "take_back", "session", "undo",    "redo", "report"};
+constexpr std::array<std::string_view, 12> kActKeys{"import",    "record",  "release", "set",  "swap",   "correct",
+                                                    "take_back", "session", "undo",    "redo", "report", "decide"};
 
 }  // namespace
 

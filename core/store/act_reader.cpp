@@ -46,8 +46,9 @@ void ActReader::readTouched(ActRecord& act)
         return;  // everything
     }
     std::set<lifts::Pattern> patterns;
-    Statement lifts(m_database, QStringLiteral("SELECT DISTINCT l.pattern FROM event e JOIN lift l ON l.id = e.lift_id WHERE e.act_id = ?"));
-    lifts.run(act.id);
+    Statement lifts(m_database, QStringLiteral("SELECT DISTINCT l.pattern FROM event e JOIN lift l ON l.id = e.lift_id WHERE e.act_id = ? "
+                                              "UNION SELECT l.pattern FROM decision d JOIN lift l ON l.id = d.lift_id WHERE d.act_id = ?"));
+    lifts.run(act.id, act.id);
     while (lifts.next()) {
         if (const auto pattern = lifts::patternOf(lifts.text(0))) {
             patterns.insert(*pattern);

@@ -18,7 +18,7 @@ struct ActRecord {
     base::ClientId client;                ///< none where it was about several, or none
     std::string clientName;
     std::string coachName;                ///< who did it; empty where nobody said
-    std::vector<lifts::Pattern> patterns; ///< of the lifts whose logs it wrote to, in the order shown
+    std::vector<lifts::Pattern> patterns; ///< of the lifts whose logs it wrote to or that it decided about, in the order shown
     int sessions = 0;                     ///< how many sessions it changed
     std::optional<sessions::SessionState> sessionState;  ///< what those are after it
     base::ActId undoes;                   ///< the act that it took back

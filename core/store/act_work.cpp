@@ -1,6 +1,7 @@
 #include "core/store/act_work.h"
 
 #include "core/exchange/studio_week_json.h"
+#include "core/store/decision_rows.h"
 #include "core/store/entry_versions.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
@@ -139,6 +140,7 @@ void ActWork::takeBack(base::ActId act)
     takeBackSessions(act);
     takeBackReports(act);
     takeBackBookings(act);
+    takeBackDecisions(m_database, act, m_outcome.act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)

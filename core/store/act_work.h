@@ -19,6 +19,8 @@ public:
     void refuse(const QString& reason);
     [[nodiscard]] bool isRefused() const { return m_database.failure().has_value(); }
     [[nodiscard]] Result<ActOutcome> finish();
+    /// What it did so far; its act is there once it has begun.
+    [[nodiscard]] const ActOutcome& outcome() const { return m_outcome; }
 
     /// The client of a lift or a session; none where there is no such.
     [[nodiscard]] base::ClientId clientOf(base::LiftId lift);
@@ -33,7 +35,7 @@ public:
     void changeBooking(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& expected = {});
     /// Where a booking lies; nothing, and a refusal, where there is none.
     [[nodiscard]] std::optional<week::BookingPlace> placeOf(base::SessionId session);
-    /// Puts entries, sessions, bookings and reports back to what they were before an act.
+    /// Puts entries, sessions, bookings, reports and decisions back to what they were before an act.
     void takeBack(base::ActId act);
 
 private:

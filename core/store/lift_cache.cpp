@@ -36,6 +36,8 @@ LiftCache::LiftCache(Database& database, EventLog& log)
       m_selectState(database, QStringLiteral("SELECT state, kit, rules, last_event_day, first_work_day, stage_since_day, held_since_day, hold_pain "
                                              "FROM lift_state WHERE lift_id = ?")),
       m_putState(database, putStateSql()),
+      m_selectLog(database, QStringLiteral("SELECT log FROM lift_log WHERE lift_id = ?")),
+      m_putLog(database, QStringLiteral("INSERT INTO lift_log (lift_id, log) VALUES (?, ?) ON CONFLICT (lift_id) DO UPDATE SET log = excluded.log")),
       m_putReached(database, QStringLiteral("INSERT INTO stage_reached (lift_id, cycle, stage, day) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING")),
       m_addVolume(database, QStringLiteral("INSERT INTO client_week (monday, client_id, load_volume) VALUES (?, ?, ?) ON CONFLICT (monday, client_id) "
                                            "DO UPDATE SET load_volume = client_week.load_volume + excluded.load_volume"))
@@ -140,6 +142,7 @@ progression::RuleList LiftCache::append(CachedLift& lift, const progression::Eve
     const Step step = advance(lift, event);
     putState(lift);
     putReached(lift.id, step.reached);
+    addToLog(lift.id, step.logged);
     addVolume(lift.client, event.date - event.date.weekday(), step.volume);
     return step.rules;
 }
@@ -149,6 +152,7 @@ void LiftCache::keep(const LiftReplay& replay)
     Statement(m_database, QStringLiteral("DELETE FROM stage_reached WHERE lift_id = ?")).run(replay.lift.id);
     putState(replay.lift);
     putReached(replay.lift.id, replay.reached);
+    m_putLog.run(replay.lift.id, replay.log);
 }
 
 void LiftCache::changeVolumes(base::ClientId client, const WeekVolumes& before, const WeekVolumes& after)
@@ -171,6 +175,14 @@ void LiftCache::putState(const CachedLift& lift)
                    isSwapped ? std::optional(textOfKit(lift.machine.kit())) : std::nullopt, textOfState(state));
 }
 
+void LiftCache::addToLog(base::LiftId lift, const QByteArray& logged)
+{
+    if (!logged.isEmpty() && m_selectLog.run(lift)) {
+        const QByteArray before = m_selectLog.next() ? m_selectLog.bytes(0) : QByteArray();
+        m_putLog.run(lift, before + logged);
+    }
+}
+
 void LiftCache::putReached(base::LiftId lift, const std::vector<StageReached>& reached)
 {
     for (const StageReached& one : reached) {
@@ -191,7 +203,7 @@ void LiftCache::addVolume(base::ClientId client, base::Date monday, base::Mass v
 
 void LiftCache::rebuildAll()
 {
-    for (const char* table : {"lift_state", "stage_reached", "client_week"}) {
+    for (const char* table : {"lift_state", "stage_reached", "client_week", "lift_log"}) {
         Statement(m_database, QStringLiteral("DELETE FROM ") + QLatin1String(table)).run();
     }
     std::vector<base::LiftId> lifts;
@@ -213,7 +225,8 @@ Result<void> completeCaches(Database& database)
     {
         const Snapshot snapshot(database);
         Statement missing(database, QStringLiteral("SELECT 1 FROM lift WHERE NOT EXISTS (SELECT 1 FROM lift_state WHERE lift_id = lift.id) "
-                                                   "OR NOT EXISTS (SELECT 1 FROM stage_reached WHERE lift_id = lift.id) LIMIT 1"));
+                                                   "OR NOT EXISTS (SELECT 1 FROM stage_reached WHERE lift_id = lift.id) "
+                                                   "OR NOT EXISTS (SELECT 1 FROM lift_log WHERE lift_id = lift.id) LIMIT 1"));
         if (!missing.run() || !missing.next()) {
             return database.failure() ? Result<void>(tl::make_unexpected(*database.failure())) : Result<void>();
         }

@@ -49,6 +49,7 @@ private:
 
     [[nodiscard]] std::optional<Setup> readSetup(base::LiftId lift);
     void putState(const CachedLift& lift);
+    void addToLog(base::LiftId lift, const QByteArray& logged);
     void putReached(base::LiftId lift, const std::vector<StageReached>& reached);
     void addVolume(base::ClientId client, base::Date monday, base::Mass volume);
 
@@ -57,6 +58,8 @@ private:
     Statement m_selectLift;
     Statement m_selectState;
     Statement m_putState;
+    Statement m_selectLog;
+    Statement m_putLog;
     Statement m_putReached;
     Statement m_addVolume;
 };

@@ -1,6 +1,8 @@
 #include "core/store/lift_tracking.h"
 
+#include "core/checkin/lift_log.h"
 #include "core/progression/exposure_facts.h"
+#include "core/store/lift_log_codec.h"
 
 #include <algorithm>
 
@@ -57,6 +59,20 @@ void noteHold(CachedLift& lift, const Event& event, const RuleList& rules)
     }
 }
 
+/// What an event that the lift has not taken yet adds to its log. The swaps before it are in the log, so it need not count them.
+QByteArray loggedOf(const CachedLift& lift, const Event& event)
+{
+    QByteArray log;
+    if (const auto* exposure = std::get_if<Exposure>(&event.body)) {
+        if (const auto logged = checkin::loggedExposureOf(lift.machine, event.date, *exposure, 0)) {
+            addExposure(log, *logged);
+        }
+    } else if (std::holds_alternative<progression::Swap>(event.body)) {
+        addSwap(log);
+    }
+    return log;
+}
+
 }  // namespace
 
 base::Mass volumeOf(const Exposure& exposure, const progression::LiftSetup& setup, const progression::Kit& kit)
@@ -82,6 +98,7 @@ Step advance(CachedLift& lift, const Event& event)
     if (exposure != nullptr) {
         step.volume = volumeOf(*exposure, lift.machine.setup(), lift.machine.kit());
     }
+    step.logged = loggedOf(lift, event);
     step.rules = lift.machine.apply(event.date, event.body);
     if (isTelling(step.rules)) {
         lift.decided = step.rules;
@@ -104,7 +121,7 @@ Step advance(CachedLift& lift, const Event& event)
 
 tl::expected<LiftReplay, progression::ReplayFault> replayOf(CachedLift fresh, const std::vector<const Event*>& ordered)
 {
-    LiftReplay replay{std::move(fresh), {}, {}, {}};
+    LiftReplay replay{std::move(fresh), {}, {}, {}, {}};
     CachedLift& lift = replay.lift;
     replay.reached.push_back({lift.machine.state().cycle, lift.machine.state().stage, lift.started});
     replay.decisions.reserve(ordered.size());
@@ -115,6 +132,7 @@ tl::expected<LiftReplay, progression::ReplayFault> replayOf(CachedLift fresh, co
         }
         const Step step = advance(lift, event);
         replay.reached.insert(replay.reached.end(), step.reached.begin(), step.reached.end());
+        replay.log += step.logged;
         if (step.volume > base::Mass()) {
             replay.weeks[event.date - event.date.weekday()] += step.volume;
         }

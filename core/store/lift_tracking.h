@@ -3,6 +3,8 @@
 #include "core/base/id.h"
 #include "core/progression/lift_machine.h"
 
+#include <QByteArray>
+
 #include <map>
 #include <optional>
 #include <vector>
@@ -41,6 +43,7 @@ struct Step {
     progression::RuleList rules;
     std::vector<StageReached> reached;  ///< stages entered, the present one last
     base::Mass volume;                  ///< load volume of its working sets
+    QByteArray logged;                  ///< what it adds to the lift's log for the plateau detector, see lift_log_codec.h
 };
 
 /// Judges one more event, no earlier than the last one, and keeps up everything in `lift`. The event has no fault.
@@ -52,6 +55,7 @@ struct LiftReplay {
     std::vector<progression::Decision> decisions;  ///< one for each event, in their order
     std::vector<StageReached> reached;             ///< in the order in which they were entered; some more than once
     WeekVolumes weeks;
+    QByteArray log;                                ///< for the plateau detector, see lift_log_codec.h
 };
 
 /// Judges events in their order on a lift as it was set up. Fails at the first event that cannot be.

@@ -112,7 +112,7 @@ Result<void> PlanStarter::takeBack(base::ClientId client)
         Statement(m_database, QStringLiteral("DELETE FROM session_lift WHERE session_id = ?")).run(visit);
         Statement(m_database, QStringLiteral("DELETE FROM session WHERE id = ? AND state = 'planned'")).run(visit);
     }
-    for (const char* table : {"lift_state", "stage_reached"}) {
+    for (const char* table : {"lift_state", "stage_reached", "lift_log"}) {
         Statement(m_database, QStringLiteral("DELETE FROM %1 WHERE lift_id IN ").arg(QLatin1String(table)) + ownLifts).run(client);
     }
     Statement(m_database, QStringLiteral("DELETE FROM lift WHERE client_id = ?")).run(client);

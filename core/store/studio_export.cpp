@@ -1,6 +1,7 @@
 #include "core/store/studio_export.h"
 
 #include "core/exchange/catalogue_json.h"
+#include "core/store/decision_rows.h"
 #include "core/store/document_rows.h"
 #include "core/store/profile_rows.h"
 #include "core/store/report_rows.h"
@@ -51,6 +52,8 @@ public:
         document.forms = readDocumentForms(m_database, client.id);
         document.letters = readDocumentLetters(m_database, client.id);
         document.planning = planningOf(client.id);
+        document.quotas = readQuotas(client.id);
+        document.decisions = readDecisions(client.id);
         for (auto& [session, report] : readReports(m_database, client.id)) {
             document.reports[m_codes[session]] = std::move(report);
         }
@@ -68,6 +71,33 @@ private:
             slot.coach = m_coaches[slot.coach];
         }
         return planning;
+    }
+
+    std::map<base::Date, int> readQuotas(base::ClientId client)
+    {
+        std::map<base::Date, int> quotas;
+        Statement rows(m_database, QStringLiteral("SELECT monday, sessions FROM week_quota WHERE client_id = ?"));
+        rows.run(client);
+        while (rows.next()) {
+            quotas[rows.date(0)] = rows.number(1);
+        }
+        return quotas;
+    }
+
+    /// After the lifts, which say the patterns.
+    std::vector<exchange::DocumentDecision> readDecisions(base::ClientId client)
+    {
+        std::vector<exchange::DocumentDecision> decisions;
+        Statement rows(m_database, QStringLiteral("SELECT ") + decisionColumns() + QStringLiteral(" FROM decision d WHERE ") + decisionCounts() +
+                                       QStringLiteral(" AND d.client_id = ? ORDER BY d.day, coalesce(d.root_id, d.id)"));
+        rows.run(client);
+        while (rows.next()) {
+            checkin::Decision one = decisionOf(rows);
+            const auto lift = one.lift ? m_patterns.find(*one.lift) : m_patterns.end();
+            decisions.push_back({one.day, lift == m_patterns.end() ? std::nullopt : std::optional(lift->second), one.about, one.choice,
+                                 std::move(one.note), one.nextReview});
+        }
+        return decisions;
     }
 
     std::vector<sessions::Session> readSessions(base::ClientId client)
@@ -95,8 +125,10 @@ private:
             ids.emplace_back(rows.integer(0), rows.text(1));
         }
         std::vector<exchange::DocumentLift> lifts;
+        m_patterns.clear();
         for (const auto& [id, equipmentKey] : ids) {
             if (const auto lift = m_cache.readFresh(id)) {
+                m_patterns[id] = lift->pattern;
                 const progression::LiftSetup& setup = lift->machine.setup();
                 lifts.push_back({lift->pattern, setup.kit.exerciseKey, equipmentKey, setup, lift->started, readEvents(id)});
             }
@@ -129,6 +161,7 @@ private:
     LiftCache m_cache;
     std::map<base::CoachId, base::CoachId> m_coaches;   ///< ids in the document
     std::map<base::SessionId, std::string> m_codes;     ///< of the present client
+    std::map<base::LiftId, lifts::Pattern> m_patterns;  ///< of the present client
 };
 
 /// What weeks are planned from, with the coaches of the studio still in their own ids.

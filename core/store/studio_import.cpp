@@ -1,6 +1,7 @@
 #include "core/store/studio_import.h"
 
 #include "core/exchange/equipment_json.h"
+#include "core/store/decision_rows.h"
 #include "core/store/document_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/report_rows.h"
@@ -84,6 +85,7 @@ void StudioImport::add(const DocumentClient& client)
     m_cache.changeVolumes(id, {}, weeks);
     addPlannedLifts(client);
     addReports(client);
+    addCheckIn(client, id);
     insertForms(m_database, id, client.forms);
     insertLetters(m_database, id, client.letters);
 }
@@ -154,6 +156,25 @@ void StudioImport::addReports(const DocumentClient& client)
             return;
         }
         putReport(m_database, session->second, report);
+    }
+}
+
+void StudioImport::addCheckIn(const DocumentClient& client, base::ClientId id)
+{
+    for (const exchange::DocumentDecision& one : client.decisions) {
+        checkin::Decision decision{m_act, id, {}, one.day, one.about, one.choice, one.note, one.nextReview};
+        if (one.lift) {
+            const auto lift = m_lifts.find(*one.lift);
+            if (lift == m_lifts.end()) {
+                refuse(QStringLiteral("there is no lift %1 for the decision of %2").arg(qstringOf(lifts::keyOf(*one.lift)), qstringOf(one.day.toString())));
+                return;
+            }
+            decision.lift = lift->second;
+        }
+        insertDecision(m_database, decision);
+    }
+    for (const auto& [monday, sessions] : client.quotas) {
+        putQuota(m_database, id, monday, sessions);
     }
 }
 

@@ -38,6 +38,7 @@ private:
     void addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client);
     void addPlannedLifts(const exchange::DocumentClient& client);
     void addReports(const exchange::DocumentClient& client);
+    void addCheckIn(const exchange::DocumentClient& client, base::ClientId id);
     void addLift(const exchange::DocumentLift& lift, base::ClientId client, WeekVolumes& weeks);
     void addEvents(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift);
     void judge(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift, WeekVolumes& weeks);

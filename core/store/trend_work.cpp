@@ -69,7 +69,7 @@ std::vector<LogEntry> readEntries(Database& database, base::ClientId client)
 }
 
 /// Puts one lift through its entries. Answers whether all of them could be.
-bool replayInto(ClientLog& log, checkin::LiftRecord& record, LiftMachine& machine, const LogEntry& entry)
+bool replayInto(ClientLog& log, checkin::TrendedLift& record, LiftMachine& machine, const LogEntry& entry)
 {
     const progression::Event& event = entry.event;
     if (machine.faultOf(event.body)) {
@@ -87,9 +87,9 @@ bool replayInto(ClientLog& log, checkin::LiftRecord& record, LiftMachine& machin
     return true;
 }
 
-checkin::LiftRecord recordOf(const TrendLift& lift)
+checkin::TrendedLift recordOf(const TrendLift& lift)
 {
-    checkin::LiftRecord record;
+    checkin::TrendedLift record;
     record.lift = lift.id;
     record.pattern = lift.pattern;
     record.unit = lift.setup.unit;
@@ -97,7 +97,7 @@ checkin::LiftRecord recordOf(const TrendLift& lift)
     return record;
 }
 
-void putExercise(checkin::LiftRecord& record, const progression::Kit& kit, const lifts::Catalogue& catalogue)
+void putExercise(checkin::TrendedLift& record, const progression::Kit& kit, const lifts::Catalogue& catalogue)
 {
     const lifts::Exercise* exercise = catalogue.find(kit.exerciseKey);
     record.exerciseKey = kit.exerciseKey;
@@ -163,7 +163,7 @@ ClientLog readClientLog(Database& database, const lifts::Catalogue& catalogue, b
     const std::vector<LogEntry> entries = readEntries(database, client);
     for (const TrendLift& lift : readTrendLifts(database, client)) {
         auto machine = LiftMachine::create(lift.setup);
-        checkin::LiftRecord record = recordOf(lift);
+        checkin::TrendedLift record = recordOf(lift);
         bool isWhole = machine.has_value();
         auto entry = std::lower_bound(entries.begin(), entries.end(), lift.id, [](const LogEntry& one, base::LiftId id) { return one.lift < id; });
         for (; isWhole && entry != entries.end() && entry->lift == lift.id && entry->event.date <= day; ++entry) {

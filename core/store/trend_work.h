@@ -12,7 +12,7 @@ namespace chalk::store {
 
 /// What the log of one client says to trends.
 struct ClientLog {
-    std::vector<checkin::LiftRecord> lifts;  ///< by pattern
+    std::vector<checkin::TrendedLift> lifts;  ///< by pattern
     std::vector<analysis::DatedWork> work;   ///< load volume, body mass left out
 };
 

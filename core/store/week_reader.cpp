@@ -47,7 +47,8 @@ void WeekReader::addClients(week::WeekFacts& facts, base::Date today)
 {
     const auto roster = RosterReader(m_database).read(today);
     const auto planning = WeekSettings(m_database).allPlanning();
-    if (!roster || !planning) {
+    const auto quotas = WeekSettings(m_database).quotas(facts.monday);
+    if (!roster || !planning || !quotas) {
         return;
     }
     for (const RosterEntry& entry : *roster) {
@@ -56,6 +57,9 @@ void WeekReader::addClients(week::WeekFacts& facts, base::Date today)
         client.isBlocked = clients::isBlocked(entry.clearance, std::max(today, facts.monday));
         if (const auto own = planning->find(entry.client.id); own != planning->end()) {
             client.planning = own->second;
+        }
+        if (const auto own = quotas->find(entry.client.id); own != quotas->end()) {
+            client.quota = own->second;
         }
         for (const LiftStand& lift : entry.lifts) {
             if (!lift.isOnHold) {

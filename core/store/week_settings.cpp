@@ -57,6 +57,13 @@ void putPlanning(Database& database, base::ClientId client, const week::ClientPl
     Statement(database, QStringLiteral("UPDATE client SET planning = ? WHERE id = ?")).run(compact(exchange::toJson(planning, exchange::CoachNames())), client);
 }
 
+void putQuota(Database& database, base::ClientId client, base::Date monday, int sessions)
+{
+    Statement(database, QStringLiteral("INSERT INTO week_quota (client_id, monday, sessions) VALUES (?, ?, ?) "
+                                       "ON CONFLICT (client_id, monday) DO UPDATE SET sessions = excluded.sessions"))
+        .run(client, monday, sessions);
+}
+
 std::int64_t insertClosure(Database& database, const week::Closure& closure)
 {
     Statement insert(database, QStringLiteral("INSERT INTO closure (first_day, last_day, from_minute, to_minute, coach_id, station, units, why) "
@@ -141,6 +148,35 @@ Result<void> WeekSettings::setPlanning(base::ClientId client, const week::Client
     Transaction transaction(m_database);
     refuseFault(faultOf(planning));
     putPlanning(m_database, client, planning);
+    return transaction.commit();
+}
+
+Result<std::map<base::ClientId, int>> WeekSettings::quotas(base::Date monday)
+{
+    const Snapshot snapshot(m_database);
+    std::map<base::ClientId, int> all;
+    Statement rows(m_database, QStringLiteral("SELECT client_id, sessions FROM week_quota WHERE monday = ?"));
+    rows.run(monday);
+    while (rows.next()) {
+        all[base::ClientId(rows.integer(0))] = rows.number(1);
+    }
+    return m_database.resultOf(std::move(all));
+}
+
+Result<void> WeekSettings::setQuota(base::ClientId client, base::Date monday, std::optional<int> sessions)
+{
+    Transaction transaction(m_database);
+    if (monday.weekday() != 0) {
+        m_database.fail({StoreError::Kind::Refused, QStringLiteral("%1 is no Monday").arg(QString::fromStdString(monday.toString()))});
+    }
+    if (sessions && (*sessions < 0 || *sessions > kMostSessionsInWeek)) {
+        m_database.fail({StoreError::Kind::Refused, QStringLiteral("A week has 0 to %1 sessions").arg(kMostSessionsInWeek)});
+    }
+    if (sessions) {
+        putQuota(m_database, client, monday, *sessions);
+    } else {
+        Statement(m_database, QStringLiteral("DELETE FROM week_quota WHERE client_id = ? AND monday = ?")).run(client, monday);
+    }
     return transaction.commit();
 }
 

@@ -4,9 +4,12 @@
 #include "core/week/studio_week.h"
 
 #include <map>
+#include <optional>
 #include <vector>
 
 namespace chalk::store {
+
+inline constexpr int kMostSessionsInWeek = 7;
 
 /// A closure on file.
 struct KeptClosure {
@@ -34,6 +37,11 @@ public:
     [[nodiscard]] Result<std::map<base::ClientId, week::ClientPlanning>> allPlanning();
     [[nodiscard]] Result<void> setPlanning(base::ClientId client, const week::ClientPlanning& planning);
 
+    /// How many sessions clients want in the week of a Monday, of those for whom it is not the usual number.
+    [[nodiscard]] Result<std::map<base::ClientId, int>> quotas(base::Date monday);
+    /// Nothing: the usual number again. Refused where it is not 0 to kMostSessionsInWeek, or the day is no Monday.
+    [[nodiscard]] Result<void> setQuota(base::ClientId client, base::Date monday, std::optional<int> sessions);
+
     /// Those that end on `from` or later, by their first day.
     [[nodiscard]] Result<std::vector<KeptClosure>> closures(base::Date from);
     /// Its id.
@@ -52,6 +60,7 @@ private:
 void putStudioWeek(Database& database, const week::StudioWeek& studio);
 void putCoachWork(Database& database, base::CoachId coach, const week::CoachWork& work);
 void putPlanning(Database& database, base::ClientId client, const week::ClientPlanning& planning);
+void putQuota(Database& database, base::ClientId client, base::Date monday, int sessions);
 std::int64_t insertClosure(Database& database, const week::Closure& closure);
 
 }  // namespace chalk::store

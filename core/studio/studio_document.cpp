@@ -16,13 +16,23 @@ void slide(std::optional<base::Date>& date, int days)
     }
 }
 
+void slideEvent(progression::Event& event, int days)
+{
+    event.date = event.date + days;
+    if (auto* block = std::get_if<progression::Block>(&event.body)) {
+        for (progression::BlockWeek& week : block->weeks) {
+            week.monday = week.monday + days;
+        }
+    }
+}
+
 void slideLift(DocumentLift& lift, int days)
 {
     lift.startedOn = lift.startedOn + days;
     for (DocumentEvent& entry : lift.events) {
-        entry.event.date = entry.event.date + days;
+        slideEvent(entry.event, days);
         for (progression::Event& version : entry.former) {
-            version.date = version.date + days;
+            slideEvent(version, days);
         }
     }
 }
@@ -57,6 +67,15 @@ void slideClient(DocumentClient& client, int days)
         letter.day = letter.day + days;
         slide(letter.validUntil, days);
     }
+    for (DocumentDecision& decision : client.decisions) {
+        decision.day = decision.day + days;
+        decision.nextReview = decision.nextReview + days;
+    }
+    std::map<base::Date, int> quotas;
+    for (const auto& [monday, sessions] : client.quotas) {
+        quotas.emplace(monday + days, sessions);
+    }
+    client.quotas = std::move(quotas);
 }
 
 /// A moment of a studio's life, and what of a client's log lies after it.
@@ -82,6 +101,7 @@ public:
         client.lifts.erase(std::remove_if(client.lifts.begin(), client.lifts.end(), isUnborn), client.lifts.end());
         std::erase_if(client.forms, [this](const DocumentForm& form) { return form.day > m_day; });
         std::erase_if(client.letters, [this](const DocumentLetter& letter) { return letter.day > m_day; });
+        std::erase_if(client.decisions, [this](const DocumentDecision& decision) { return decision.day > m_day; });
         std::erase_if(client.reports, [this](const auto& report) { return m_undone.count(report.first) > 0; });
         dropPlansOfUnborn(client);
     }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/checkin/check_in.h"
 #include "core/clients/client.h"
 #include "core/clients/resting_reading.h"
 #include "core/lifts/equipment.h"
@@ -50,6 +51,18 @@ struct DocumentLift {
     bool operator==(const DocumentLift&) const = default;
 };
 
+/// What was decided at a check-in. The event of the choice, if it had one, is in the lift's log.
+struct DocumentDecision {
+    base::Date day;
+    std::optional<lifts::Pattern> lift;  ///< of the client's lifts
+    checkin::FindingKind about = checkin::FindingKind::OnCourse;
+    checkin::ChoiceKind choice = checkin::ChoiceKind::Hold;
+    std::string note;
+    base::Date nextReview;               ///< after `day`
+
+    bool operator==(const DocumentDecision&) const = default;
+};
+
 struct DocumentClient {
     clients::Client client;  ///< ids are those of the document, counted from 1
     std::vector<clients::Caution> cautions;
@@ -62,6 +75,8 @@ struct DocumentClient {
     std::vector<DocumentLetter> letters{};  ///< in the order in which they came in
     std::map<std::string, sessions::SessionReport> reports{};  ///< by the code of a session: what was said of it; none is empty
     week::ClientPlanning planning{};
+    std::map<base::Date, int> quotas{};     ///< by Monday: sessions wanted in that week, 0 to 7, where that is not the usual number
+    std::vector<DocumentDecision> decisions{};  ///< by day, as they were made
 
     bool operator==(const DocumentClient&) const = default;
 };

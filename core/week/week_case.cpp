@@ -234,7 +234,7 @@ private:
     {
         const ClientOfWeek& client = m_facts.clients[index];
         const bool isNew = client.lifts.empty();
-        const int missing = (isNew ? 1 : client.client.sessionsPerWeek) - counted;
+        const int missing = client.sessionsWanted() - counted;
         if (missing <= 0) {
             return;
         }

@@ -40,6 +40,11 @@ struct ClientOfWeek {
     std::vector<LiftOfWeek> lifts;                         ///< none on hold
     std::vector<std::vector<lifts::Pattern>> contents;     ///< of the plan: what its sessions train; may be empty
     std::vector<BookedSession> sessions;                   ///< of this week and of the one before, by time
+    std::optional<int> quota = {};                         ///< sessions wanted in this week, where that is not the usual number
+
+    /// Sessions a week; of somebody without a lift one, for the screen.
+    [[nodiscard]] int usualSessions() const { return lifts.empty() ? 1 : client.sessionsPerWeek; }
+    [[nodiscard]] int sessionsWanted() const { return quota.value_or(usualSessions()); }
 };
 
 struct CoachOfWeek {

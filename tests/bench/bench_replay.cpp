@@ -43,7 +43,7 @@ std::string silentRules(const RuleCounts& counts)
     std::string names;
     for (int i = 0; i < progression::kRuleCount; ++i) {
         const auto rule = static_cast<Rule>(i);
-        const bool isOutOfPlace = rule == Rule::P5 || rule == Rule::V1 || rule == Rule::U3 || rule == Rule::K3;
+        const bool isOutOfPlace = rule == Rule::P5 || rule == Rule::V1 || rule == Rule::U3 || rule == Rule::K3 || rule == Rule::D4;
         if (counts[static_cast<std::size_t>(i)] == 0 && !isOutOfPlace) {
             names.append(names.empty() ? "" : " ").append(progression::nameOf(rule));
         }

@@ -128,7 +128,7 @@ EventBody TrainingLives::answer(const LiftMachine& machine, const Prescription& 
         set.reason = "felt heavy all week";
         return set;
     }
-    return work(machine, due);
+    return isChance(5) ? EventBody(progression::LighterWeek{}) : EventBody(work(machine, due));
 }
 
 TrainingLife TrainingLives::next(int exposures)

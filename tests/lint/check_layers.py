@@ -15,10 +15,11 @@ DOMAIN = {
     "plateau": ("progression",),
     "sessions": ("clients", "lifts", "screens", "progression"),
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
+    "direction": ("lifts", "progression"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
     "week": ("clients", "lifts", "sessions", "planning"),
     "checkin": ("clients", "lifts", "screens", "progression", "plateau", "sessions", "analysis", "planning"),
-    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week"),
+    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week", "checkin"),
     "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin"),
 }
 STORE = ("store", "exchange")

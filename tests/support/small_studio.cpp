@@ -144,7 +144,7 @@ QStringList StudioOnTest::rows(const QString& sql)
 QStringList StudioOnTest::cacheRows()
 {
     return rows(QStringLiteral("SELECT * FROM lift_state ORDER BY lift_id")) + rows(QStringLiteral("SELECT * FROM stage_reached ORDER BY 1, 2, 3")) +
-           rows(QStringLiteral("SELECT * FROM client_week ORDER BY 1, 2"));
+           rows(QStringLiteral("SELECT * FROM client_week ORDER BY 1, 2")) + rows(QStringLiteral("SELECT lift_id, hex(log) FROM lift_log ORDER BY lift_id"));
 }
 
 void StudioOnTest::rebuildCaches()

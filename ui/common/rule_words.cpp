@@ -40,7 +40,7 @@ RuleValues valuesOf(const Prescription& next, const RuleFacts& facts)
 {
     const auto amount = [&facts](base::Reps reps) { return amountText(reps, facts.measure, facts.policy); };
     const progression::Policy& policy = facts.policy;
-    return {{QStringLiteral("load"), loadText(next.load, facts.unit, facts.pieces, facts.isAddedToBody)},
+    RuleValues values{{QStringLiteral("load"), loadText(next.load, facts.unit, facts.pieces, facts.isAddedToBody)},
             {QStringLiteral("reps"), targetText(next, facts.measure, policy)},
             {QStringLiteral("sets"), QString::number(next.sets.value())},
             {QStringLiteral("rest"), restText(next.rest)},
@@ -52,6 +52,10 @@ RuleValues valuesOf(const Prescription& next, const RuleFacts& facts)
             {QStringLiteral("baseSets"), QString::number(policy.baseSets.value())},
             {QStringLiteral("capacityMin"), amount(policy.capacityMin)},
             {QStringLiteral("capacityMax"), amount(policy.capacityMax)}};
+    if (next.lighterUntil) {
+        values.insert(QStringLiteral("lighterUntil"), dayText(*next.lighterUntil));
+    }
+    return values;
 }
 
 /// What the record fills in; only what it really says.

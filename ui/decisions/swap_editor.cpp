@@ -1,5 +1,6 @@
 #include "ui/decisions/swap_editor.h"
 
+#include "core/progression/swap_to.h"
 #include "ui/common/formats.h"
 #include "ui/common/style_sheet.h"
 #include "ui/decisions/number_entry.h"
@@ -146,7 +147,7 @@ std::optional<progression::Swap> SwapEditor::event() const
     if (offer == nullptr || !startFault().isEmpty()) {
         return std::nullopt;
     }
-    return swapOf(*offer, loadOf(m_start->text()));
+    return progression::swapTo(*offer, loadOf(m_start->text()));
 }
 
 }  // namespace chalk::ui::decisions

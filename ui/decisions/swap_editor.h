@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/lifts/swap_options.h"
 #include "ui/decisions/coach_editor.h"
 
 #include <memory>
@@ -15,8 +16,8 @@ struct Swap;
 
 namespace chalk::ui::decisions {
 
-struct SwapOffer;
 struct SwappedLift;
+using SwapOffer = lifts::SwapOption;
 
 /// Another exercise for a pattern, of those that the studio's equipment and the client's cautions allow.
 class SwapEditor : public CoachEditor {

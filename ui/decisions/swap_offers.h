@@ -1,13 +1,10 @@
 #pragma once
 
-#include "core/lifts/catalogue.h"
-#include "core/progression/event.h"
+#include "core/lifts/swap_options.h"
 #include "core/progression/lift_machine.h"
 #include "core/store/database.h"
 
-#include <optional>
 #include <span>
-#include <string>
 #include <vector>
 
 namespace chalk::clients {
@@ -26,19 +23,11 @@ struct SwappedLift {
 /// `exercise` is the one that the machine's lift is done with; `pattern` is the lift's own.
 [[nodiscard]] SwappedLift swappedLiftOf(const progression::LiftMachine& machine, lifts::Exercise exercise, lifts::Pattern pattern);
 
-/// Another exercise for a lift, and the studio's equipment that it can be done with.
-struct SwapOffer {
-    const lifts::Exercise* exercise = nullptr;  ///< of the catalogue
-    std::string equipmentName;                  ///< empty where it needs none
-    lifts::Equipment equipment;
-};
+using SwapOffer = lifts::SwapOption;
 
 /// What could take the place of the lift's exercise: allowed by the client's cautions, possible with the studio's equipment in the lift's
 /// unit; what is done with the lift's own equipment first, then the nearest in difficulty. Fails where the studio cannot be read.
 [[nodiscard]] store::Result<std::vector<SwapOffer>> swapOffers(store::Database& database, const lifts::Catalogue& catalogue,
                                                                const SwappedLift& lift, std::span<const clients::Caution> cautions);
-
-/// The event of such a swap. Without a start load a loaded lift begins at the least that the equipment gives.
-[[nodiscard]] progression::Swap swapOf(const SwapOffer& offer, std::optional<base::Load> startLoad);
 
 }  // namespace chalk::ui::decisions

@@ -7,8 +7,6 @@ namespace chalk::ui::roster {
 
 namespace {
 
-/// A shorter gap is no layoff.
-constexpr int kShortestLayoffDays = 14;
 /// So many of the last records are looked through for the pain that holds a lift.
 constexpr int kRecordsLookedThrough = 12;
 
@@ -30,36 +28,7 @@ checkin::LiftLoad loadIn(base::Load load, const progression::LiftMachine& machin
     return {load, machine.setup().unit, kit.pieces, std::holds_alternative<lifts::BodyAdded>(kit.equipment)};
 }
 
-bool hasLayoff(const checkin::LiftFacts& lift, base::Date today)
-{
-    return progression::isLoaded(lift.stage) && !lift.isOnHold && lift.lastWork && today - *lift.lastWork >= kShortestLayoffDays;
-}
-
-void applyLayoff(checkin::LiftFacts& facts, const progression::Prescription& next)
-{
-    if (next.stage != facts.stage) {
-        facts.stage = next.stage;
-        facts.stageSince.reset();
-    }
-    facts.flags = next.flags;
-}
-
 }  // namespace
-
-checkin::ClientFacts factsOf(const store::RosterEntry& entry)
-{
-    checkin::ClientFacts facts;
-    facts.clearance = entry.clearance;
-    for (const store::LiftStand& lift : entry.lifts) {
-        facts.lifts.push_back({lift.pattern, lift.exerciseKey, lift.stage, lift.isOnHold, lift.flags, lift.stageSince, lift.lastWork, lift.firstWork, {}, {}});
-    }
-    facts.lastSessions = entry.lastSessions;
-    facts.lastCame = entry.lastSession;
-    facts.isBooked = entry.next.has_value();
-    facts.startedOn = entry.client.startedOn;
-    facts.awayUntil = entry.client.awayUntil;
-    return facts;
-}
 
 LiftLookup::LiftLookup(store::Database& database) : m_database(database), m_log(database), m_cache(database, m_log) {}
 
@@ -67,7 +36,7 @@ void LiftLookup::complete(checkin::ClientFacts& facts, const store::RosterEntry&
 {
     for (std::size_t i = 0; i < facts.lifts.size(); ++i) {
         checkin::LiftFacts& lift = facts.lifts[i];
-        if (!lift.isOnHold && !lift.flags.has(progression::Flag::Stalled) && !hasLayoff(lift, today)) {
+        if (!lift.isOnHold && !lift.flags.has(progression::Flag::Stalled) && !store::mayHaveLayoff(lift, today)) {
             continue;
         }
         const store::Snapshot snapshot(m_database);  // forgets what another lift could not tell
@@ -80,7 +49,7 @@ void LiftLookup::complete(checkin::ClientFacts& facts, const store::RosterEntry&
             continue;
         }
         const auto next = cached->machine.prescriptionOn(today);
-        applyLayoff(lift, next);
+        store::applyLayoff(lift, next);
         if (next.kind == progression::PrescriptionKind::Work) {
             lift.load = loadIn(next.load, cached->machine);
         }

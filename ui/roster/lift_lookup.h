@@ -2,12 +2,9 @@
 
 #include "core/checkin/client_facts.h"
 #include "core/store/lift_cache.h"
-#include "core/store/roster_reader.h"
+#include "core/store/roster_facts.h"
 
 namespace chalk::ui::roster {
-
-/// What the list of everybody says about one client, as facts.
-[[nodiscard]] checkin::ClientFacts factsOf(const store::RosterEntry& entry);
 
 /// Looks up more about the few lifts that need it. What cannot be read is left out: the roster is there all the same, and the
 /// client's page says what is wrong.

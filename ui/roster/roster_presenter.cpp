@@ -22,6 +22,7 @@ void RosterPresenter::refresh()
         m_isStale = true;
         return;
     }
+    m_isReading = true;
     m_askedDay = m_clock.today();
     auto promise = std::make_shared<QPromise<Reading>>();
     QThreadPool::globalInstance()->start([promise, source = m_source, day = m_askedDay] {
@@ -35,6 +36,7 @@ void RosterPresenter::refresh()
 
 void RosterPresenter::take()
 {
+    m_isReading = false;
     const Reading reading = m_watcher.result();
     if (m_isStale) {
         m_isStale = false;

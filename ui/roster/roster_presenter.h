@@ -23,7 +23,7 @@ public:
 
     /// Reads everything again; `loaded` or `failed` says when it is done.
     void refresh();
-    [[nodiscard]] bool isReading() const { return m_watcher.isRunning(); }
+    [[nodiscard]] bool isReading() const { return m_isReading; }
     /// The last roster that could be read; empty before the first.
     [[nodiscard]] const RosterView& view() const { return m_view; }
     [[nodiscard]] bool hasView() const { return m_hasView; }
@@ -48,6 +48,7 @@ private:
     base::Date m_day;
     base::Date m_askedDay;
     bool m_hasView = false;
+    bool m_isReading = false;  ///< until `take`: the watcher does not know of a thread that has not begun
     bool m_isStale = false;  ///< asked again meanwhile
 };
 

@@ -16,7 +16,7 @@ using chalk::week::Closure;
 using chalk::week::kDayMinutes;
 using chalk::week::kWeekDays;
 
-constexpr int kHalfHour = clients::WeekHours::kSlotMinutes;
+constexpr int kMonthHalfHour = clients::WeekHours::kSlotMinutes;
 
 QString stripText(const char* text)
 {
@@ -27,9 +27,9 @@ int openMinutes(const clients::WeekHours& open, int weekday, int from, int to)
 {
     int minutes = 0;
     for (int slot = 0; slot < clients::WeekHours::kSlotsPerDay; ++slot) {
-        const int begin = slot * kHalfHour;
+        const int begin = slot * kMonthHalfHour;
         if (open.isSet(weekday, slot)) {
-            minutes += std::max(0, std::min(to, begin + kHalfHour) - std::max(from, begin));
+            minutes += std::max(0, std::min(to, begin + kMonthHalfHour) - std::max(from, begin));
         }
     }
     return minutes;
@@ -41,7 +41,7 @@ int edgeOf(const clients::WeekHours& open, int weekday, bool isEnd)
     for (int i = 0; i < clients::WeekHours::kSlotsPerDay; ++i) {
         const int slot = isEnd ? clients::WeekHours::kSlotsPerDay - 1 - i : i;
         if (open.isSet(weekday, slot)) {
-            return (slot + (isEnd ? 1 : 0)) * kHalfHour;
+            return (slot + (isEnd ? 1 : 0)) * kMonthHalfHour;
         }
     }
     return isEnd ? kDayMinutes : 0;

@@ -33,8 +33,8 @@ void OfferSearch::start(WeekSnapshot week)
         return;
     }
     auto promise = std::make_shared<QPromise<std::vector<LeftOverItem>>>();
+    promise->start();
     QThreadPool::globalInstance()->start([promise, week = std::move(week)] {
-        promise->start();
         promise->addResult(leftOverItems({week.facts, week.week, week.plan}, week.scene));
         promise->finish();
     });

@@ -2,6 +2,7 @@
 #include "ui/common/segmented_choice.h"
 #include "ui/week/week_grid.h"
 #include "ui/week/week_page.h"
+#include "ui/week/week_words.h"
 
 #include <QClipboard>
 #include <QGuiApplication>

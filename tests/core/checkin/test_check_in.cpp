@@ -18,4 +18,12 @@ TEST(CheckIn, KeysLeadBackToTheirKinds)
     EXPECT_FALSE(choiceKindOf(""));
 }
 
+TEST(CheckIn, LooksBackOnWholeWeeks)
+{
+    // 2026-11-25 is a Wednesday of ISO week 48; twelve weeks end with its Sunday.
+    const DayRange days = checkInDays(*base::Date::parse("2026-11-25"));
+    EXPECT_EQ(days.from, *base::Date::parse("2026-09-07"));
+    EXPECT_EQ(days.to, *base::Date::parse("2026-11-29"));
+}
+
 }  // namespace chalk::checkin

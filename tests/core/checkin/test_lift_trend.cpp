@@ -36,7 +36,7 @@ LiftDay dayOf(int offset, const progression::Prescription& after, std::optional<
 
 LiftTrend trendOfDays(std::vector<LiftDay> days)
 {
-    LiftRecord record;
+    TrendedLift record;
     record.exerciseKey = "back_squat";
     record.days = std::move(days);
     return liftTrendOf(record, kTrendRange);

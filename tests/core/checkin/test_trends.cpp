@@ -33,9 +33,9 @@ sessions::Session trendSession(int offset, SessionState state)
 }
 
 /// A lift that was told `stage` so many days before the Monday.
-LiftRecord recordIn(Stage stage, int singles = 0, int daysBefore = 14)
+TrendedLift recordIn(Stage stage, int singles = 0, int daysBefore = 14)
 {
-    LiftRecord record;
+    TrendedLift record;
     LiftDay day;
     day.date = kTrendMonday - daysBefore;
     day.after.stage = stage;
@@ -52,7 +52,7 @@ double kilogramsIn(const TrendWeek& week, Pattern pattern)
     return week.work[static_cast<std::size_t>(pattern)].volume.kilograms();
 }
 
-Trends trendsOfLifts(const std::vector<LiftRecord>& lifts)
+Trends trendsOfLifts(const std::vector<TrendedLift>& lifts)
 {
     TrendsRequest request;
     request.day = kTrendDay;

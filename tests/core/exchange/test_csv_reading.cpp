@@ -1,5 +1,7 @@
 #include "core/exchange/csv_reading.h"
 
+#include <QStringBuilder>
+
 #include <gtest/gtest.h>
 
 #include <functional>

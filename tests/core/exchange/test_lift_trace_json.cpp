@@ -86,6 +86,24 @@ TEST(LiftTraceJson, EveryPrescriptionHasTheWordsThatItIsGiven)
     EXPECT_EQ((*traced)[QStringLiteral("next")][QStringLiteral("why")], QStringLiteral("3 K-1"));
 }
 
+TEST(LiftTraceJson, ALighterWeekNamesItsLastDayWhileItLasts)
+{
+    const auto nextOn = [](const char* day) {
+        const QByteArray text = R"({"unit": "kg", "region": "lower", "equipment": {"kind": "fixed", "loads": [8, 10, 12]}, "events": [
+            {"date": "2026-01-05", "type": "set", "stage": "load_build", "load": 12, "reason": "known"},
+            {"date": "2026-01-07", "type": "lighter"}, {"date": "2026-01-08", "type": "lighter", "note": "tired"}], "as_of": ")";
+        return traceOf(text + day + "\"}", noWords).value().value(QStringLiteral("next")).toObject();
+    };
+    const QJsonObject last = nextOn("2026-01-14");
+    EXPECT_EQ(last[QStringLiteral("lighter_until")].toString(), QStringLiteral("2026-01-14"));
+    EXPECT_EQ(last[QStringLiteral("load")].toInt(), 10);
+    EXPECT_EQ(last[QStringLiteral("sets")].toInt(), 1);
+    const QJsonObject after = nextOn("2026-01-15");
+    EXPECT_FALSE(after.contains(QStringLiteral("lighter_until")));
+    EXPECT_EQ(after[QStringLiteral("load")].toInt(), 12);
+    EXPECT_EQ(after[QStringLiteral("rules")].toArray(), QJsonArray{QStringLiteral("D-3")});
+}
+
 TEST(LiftTraceJson, WhatTheStateHasNoUseForNamesEventAndField)
 {
     const auto traced = traceOf(R"({"unit": "kg", "region": "lower", "equipment": {"kind": "fixed", "loads": [8, 12]}, "events": [

@@ -152,6 +152,25 @@ TEST(StudioJson, WhatWasSaidOfASessionIsCarriedAndChecked)
     EXPECT_EQ(faultAfter("\"date\":\"2026-11-24\",\"kind\"", "\"date\":\"2026-11-30\",\"report\":{\"effort\":3},\"kind\""), "sessions[3].report");
 }
 
+TEST(StudioJson, DecisionsAndQuotasAreCarried)
+{
+    StudioDocument document = test::smallStudio();
+    DocumentClient& ada = document.clients[0];
+    ada.decisions = {{document.today, lifts::Pattern::Squat, checkin::FindingKind::Plateau, checkin::ChoiceKind::LighterWeek,
+                      "Short nights", document.today + 7},
+                     {document.today, {}, checkin::FindingKind::Direction, checkin::ChoiceKind::Direction, "", document.today + 28}};
+    ada.quotas = {{document.today - 1, 0}};
+    ada.lifts[1].events.push_back({{document.today, progression::LighterWeek{"Short nights"}}, {}});
+    const StudioFiles files = writeStudio(document);
+    const auto read = readStudio(files, builtInCatalogue());
+    ASSERT_TRUE(read) << read.error().message().toStdString();
+    EXPECT_EQ(comparable(*read), comparable(document));
+    EXPECT_EQ(writeStudio(*read), files);
+    slideTo(document, document.today + 14);
+    EXPECT_EQ(document.clients[0].decisions[0].nextReview, document.today + 7);
+    EXPECT_EQ(document.clients[0].quotas, (std::map<base::Date, int>{{document.today - 1, 0}}));
+}
+
 TEST(StudioJson, AHistoryThatCannotBeIsRefusedAtItsEvent)
 {
     StudioDocument document = test::smallStudio();

@@ -60,7 +60,7 @@ void expectAgreement(const Journey& journey)
         return;
     }
     RC_ASSERT(evidence.checks.back().kind == CheckKind::Target);
-    LiftMachine before = journey.machine();
+    LiftMachine before = journey.machine().withoutLighterWeek();
     before.apply(journey.day(), Exposure{});
     LiftMachine after = before;
     after.apply(journey.day(), recordFor(evidence));
@@ -80,7 +80,7 @@ void expectFewerRepsStay(const Journey& journey)
         return;
     }
     const int change = evidence.target->repsLeast.value() - evidence.target->repsLow.value();
-    LiftMachine before = journey.machine();
+    LiftMachine before = journey.machine().withoutLighterWeek();
     before.apply(journey.day(), Exposure{});
     LiftMachine least = before;
     least.apply(journey.day(), recordFor(evidence, change));
@@ -96,7 +96,7 @@ void expectShortfall(const Journey& journey)
     if (!evidence.shortfall) {
         return;
     }
-    LiftMachine machine = journey.machine();
+    LiftMachine machine = journey.machine().withoutLighterWeek();
     machine.apply(journey.day(), Exposure{});
     const LiftMachine before = machine;
     const base::Load held = *before.state().load;

@@ -105,6 +105,18 @@ TEST(CardContent, SaysThePrescriptionOfTheDay)
     EXPECT_EQ(lift.warmUp, (std::vector<CardWarmUp>{{kilos(20), 10}, {kilos(37.5), 5}, {kilos(52.5), 3}, {kilos(65), 2}}));
 }
 
+TEST(CardContent, SaysTheLastDayOfALighterWeek)
+{
+    CardCase one;
+    one.addIn(Stage::RepBuild, 77.5);
+    EXPECT_FALSE(one.card().lifts.at(0).lighterUntil);
+    one.machines.front().apply(kCardDay - 6, progression::LighterWeek{"tired"});
+    const CardLift lift = one.card().lifts.at(0);
+    EXPECT_EQ(lift.lighterUntil, kCardDay) << "its seventh day";
+    EXPECT_EQ(lift.load, kilos(67.5)) << "69.75 at most";
+    EXPECT_EQ(lift.sets, 1);
+}
+
 TEST(CardContent, HoldsAndCarriesAreSaidInTheirMeasure)
 {
     for (const auto& [measure, perRep] : {std::pair(lifts::Measure::Seconds, 3), std::pair(lifts::Measure::Metres, 4)}) {

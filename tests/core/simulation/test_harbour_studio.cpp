@@ -209,7 +209,7 @@ TEST(HarbourStudio, EveryStageFlagCautionAndOutcomeOccurs)
     EXPECT_TRUE(found.isAnyOnHold);
     EXPECT_TRUE(found.hasOwnPolicy);
     EXPECT_EQ(found.clearances.size(), 4U);
-    EXPECT_EQ(found.choices, (std::set<std::string>{"exposure", "rehearsal", "release", "set", "swap", "former", "taken back"}));
+    EXPECT_EQ(found.choices, (std::set<std::string>{"exposure", "rehearsal", "release", "set", "swap", "lighter", "former", "taken back"}));
     for (int tag = 0; tag <= static_cast<int>(lifts::CautionTag::GripStrength); ++tag) {
         EXPECT_TRUE(found.cautions.count(static_cast<lifts::CautionTag>(tag))) << lifts::keyOf(static_cast<lifts::CautionTag>(tag));
     }
@@ -276,6 +276,35 @@ TEST(HarbourStudio, EverybodyHasAProfileWithConsentAndWhoTrainsWasLookedAt)
         ASSERT_TRUE(measures->mass && client.client.bodyMass);
         EXPECT_EQ(measures->mass->in(client.client.unit), *client.client.bodyMass) << client.client.name;
     }
+}
+
+TEST(HarbourStudio, WhatWasDecidedAboutALiftIsInItsLog)
+{
+    std::set<checkin::ChoiceKind> choices;
+    const auto document = embeddedStudio();
+    for (const studio::DocumentClient& client : document.clients) {
+        for (const studio::DocumentDecision& decision : client.decisions) {
+            choices.insert(decision.choice);
+            EXPECT_LE(decision.day, document.today);
+            EXPECT_GT(decision.nextReview, decision.day);
+            if (!decision.lift) {
+                continue;
+            }
+            const auto lift = std::find_if(client.lifts.begin(), client.lifts.end(), [&](const auto& one) { return one.pattern == decision.lift; });
+            ASSERT_NE(lift, client.lifts.end()) << client.client.name;
+            const auto isIts = [&decision](const progression::Event& event) {
+                const std::string_view type = progression::typeKeyOf(event.body);
+                const bool isKind = decision.choice == checkin::ChoiceKind::LighterWeek ? type == "lighter"
+                                    : decision.choice == checkin::ChoiceKind::Swap      ? type == "swap"
+                                    : decision.choice == checkin::ChoiceKind::Rescreen  ? type == "rehearsal"
+                                                                                        : type == "set";
+                return isKind && event.date == decision.day;
+            };
+            const auto events = studio::countingEvents(*lift);
+            EXPECT_TRUE(std::any_of(events.begin(), events.end(), isIts)) << client.client.name << ", " << decision.day.toString();
+        }
+    }
+    EXPECT_GE(choices.size(), 6U);
 }
 
 TEST(HarbourStudio, RecordedSessionsOfTheLastWeeksAreReportedWithConsent)

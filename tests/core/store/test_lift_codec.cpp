@@ -1,6 +1,7 @@
 #include "core/store/lift_codec.h"
 
 #include "tests/support/journey.h"
+#include "tests/support/lift_on_test.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -27,6 +28,19 @@ RC_GTEST_PROP(LiftCodec, EveryStateThatALifeLeadsToReadsBack, ())
     }
 }
 
+TEST(LiftCodec, ALighterWeekReadsBack)
+{
+    test::LiftOnTest lift;
+    lift.set(progression::Stage::RepBuild, 60);
+    lift.apply(progression::LighterWeek{"tired"});
+    ASSERT_TRUE(lift.state().lighterUntil);
+    EXPECT_EQ(stateOf(textOfState(lift.state())), lift.state());
+    for (const char* note : {"tired", ""}) {
+        const progression::EventBody body = progression::LighterWeek{note};
+        EXPECT_EQ(bodyOf(QStringLiteral("lighter"), textOfBody(body), 0), body);
+    }
+}
+
 TEST(LiftCodec, KitsReadBack)
 {
     for (const lifts::Equipment& equipment :
@@ -47,6 +61,9 @@ TEST(LiftCodec, PoliciesKeepWhatDiffers)
     policy.repGoal = base::Reps(15);
     policy.restSteps = {base::Seconds(120), base::Seconds(60)};
     policy.layoffCuts[1] = base::Milli(250);
+    policy.lighterDays = 10;
+    policy.lighterSets = base::Milli(600);
+    policy.lighterCut = base::Milli(150);
     EXPECT_EQ(policyOf(textOfPolicy(policy, base::MassUnit::Pound), base::MassUnit::Pound), policy);
     EXPECT_FALSE(policyOf(QStringLiteral("{\"rep_floor\": 99}"), base::MassUnit::Pound));
 }

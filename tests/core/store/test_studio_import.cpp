@@ -125,6 +125,23 @@ TEST(StudioImport, FormerVersionsComeOutAsTheyWentIn)
     EXPECT_EQ(exportStudio(studio.database(), test::smallStudioDay()).value(), document);
 }
 
+TEST(StudioImport, DecisionsAndQuotasComeBackEqual)
+{
+    exchange::StudioDocument document = asFromFiles(test::smallStudio());
+    const base::Date day = test::smallStudioDay();
+    exchange::DocumentClient& ada = document.clients[0];
+    ada.decisions = {{day - 20, {}, checkin::FindingKind::Attendance, checkin::ChoiceKind::Direction, "", day - 13},
+                     {day - 13, lifts::Pattern::Squat, checkin::FindingKind::Plateau, checkin::ChoiceKind::Hold, "Short nights", day + 1},
+                     {day - 13, lifts::Pattern::Hinge, checkin::FindingKind::Pain, checkin::ChoiceKind::Rescreen, "", day - 6}};
+    ada.quotas = {{day - 1, 1}, {day + 6, 3}};
+    ada.lifts[1].events.push_back({{day, progression::LighterWeek{"tired"}}, {}});
+    test::StudioOnTest studio(document);
+    EXPECT_EQ(exportStudio(studio.database(), day).value(), document);
+
+    ada.decisions[1].lift = lifts::Pattern::CarryBrace;
+    EXPECT_EQ(refusalOf(document), "Ada Lund: there is no lift carry_brace for the decision of 2026-11-11");
+}
+
 TEST(StudioImport, TakesAStudioOnlyOnce)
 {
     test::StudioOnTest studio;

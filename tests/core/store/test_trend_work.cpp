@@ -39,7 +39,7 @@ TEST(TrendWork, AClientsLogIsJudgedAnew)
     const ClientLog log = readClientLog(studio.database(), workCatalogue(), test::clientNamed(studio.database(), "Ada Lund"), day);
     ASSERT_FALSE(studio.database().failure());
     ASSERT_EQ(log.lifts.size(), 3U);
-    const checkin::LiftRecord& squat = log.lifts[0];
+    const checkin::TrendedLift& squat = log.lifts[0];
     EXPECT_EQ(squat.exerciseKey, "goblet_squat") << "as it is done now";
     ASSERT_EQ(squat.days.size(), 7U);
     EXPECT_FALSE(squat.days[0].single) << "a rehearsal";

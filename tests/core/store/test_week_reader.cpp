@@ -47,6 +47,23 @@ TEST_F(WeekReaderTest, TakesTheClosuresThatTouchTheWeek)
     EXPECT_EQ(facts->closures[0].why, "touches");
 }
 
+TEST_F(WeekReaderTest, AQuotaIsOfItsOwnWeekAlone)
+{
+    const base::ClientId ada = test::clientNamed(m_studio.database(), "Ada Lund");
+    ASSERT_TRUE(WeekSettings(m_studio.database()).setQuota(ada, monday(), 1));
+    const auto quotaOf = [&](base::Date week) {
+        const week::WeekFacts facts = read(week).value();
+        for (const week::ClientOfWeek& client : facts.clients) {
+            if (client.client.id == ada) {
+                return client.quota;
+            }
+        }
+        return std::optional<int>(-1);
+    };
+    EXPECT_EQ(quotaOf(monday()), 1);
+    EXPECT_EQ(quotaOf(monday() + 7), std::nullopt);
+}
+
 TEST_F(WeekReaderTest, AWeekAheadIsWhollyToCome)
 {
     const auto facts = read(monday() + 7);

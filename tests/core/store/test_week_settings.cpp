@@ -51,6 +51,25 @@ TEST_F(WeekSettingsTest, WhatCannotBeIsRefusedAndNothingIsKept)
     EXPECT_EQ(m_settings.coachWork()->at(base::CoachId(1)), week::CoachWork());
 }
 
+TEST_F(WeekSettingsTest, AQuotaIsOfOneWeekAndCanBeTakenBack)
+{
+    const base::Date monday = test::smallStudioDay() - 1;
+    const base::ClientId ada(1);
+    EXPECT_TRUE(m_settings.quotas(monday)->empty());
+    ASSERT_TRUE(m_settings.setQuota(ada, monday, 1));
+    ASSERT_TRUE(m_settings.setQuota(ada, monday, 0)) << "set anew";
+    EXPECT_EQ(m_settings.quotas(monday).value(), (std::map<base::ClientId, int>{{ada, 0}}));
+    EXPECT_TRUE(m_settings.quotas(monday + 7)->empty());
+    ASSERT_TRUE(m_settings.setQuota(ada, monday, {}));
+    EXPECT_TRUE(m_settings.quotas(monday)->empty());
+
+    EXPECT_FALSE(m_settings.setQuota(ada, monday + 1, 1)) << "no Monday";
+    EXPECT_FALSE(m_settings.setQuota(ada, monday, 8));
+    EXPECT_FALSE(m_settings.setQuota(ada, monday, -1));
+    EXPECT_FALSE(m_settings.setQuota(base::ClientId(99), monday, 1)) << "nobody";
+    EXPECT_TRUE(m_settings.quotas(monday)->empty());
+}
+
 TEST_F(WeekSettingsTest, ClosuresComeByTheirFirstDayAndGo)
 {
     const base::Date day = test::smallStudioDay();

@@ -61,6 +61,17 @@ TEST_F(WeekCaseTest, WhoHasNoBookingIsWantedOnTheStandingSlots)
     EXPECT_TRUE(week.origins[1].booked.isNone());
 }
 
+TEST_F(WeekCaseTest, TheWeeksOwnNumberTakesThePlaceOfTheUsualOne)
+{
+    for (const int quota : {0, 1, 3}) {
+        client().quota = quota;
+        EXPECT_EQ(caseOf(m_facts).problem.sessions.size(), static_cast<std::size_t>(quota));
+    }
+    book(1, sessions::SessionState::Planned);
+    client().quota = 0;
+    EXPECT_EQ(caseOf(m_facts).problem.sessions.size(), 1U) << "a booking stays";
+}
+
 TEST_F(WeekCaseTest, ABookingStandsWhereItIsAndOnlyTheOthersAreMissing)
 {
     book(1, sessions::SessionState::Planned, 10 * 60);

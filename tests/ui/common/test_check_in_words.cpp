@@ -1,0 +1,134 @@
+#include "ui/common/check_in_words.h"
+
+#include "core/exchange/catalogue_json.h"
+
+#include <QSet>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::common {
+
+using checkin::ChoiceKind;
+using checkin::FindingKind;
+
+class CheckInWords : public ::testing::Test {
+protected:
+    CheckInWords()
+    {
+        m_lift.exerciseKey = "bench_press";
+        m_lift.name = "Bench press";
+        m_next.kind = progression::PrescriptionKind::Work;
+        m_next.stage = progression::Stage::RepBuild;
+        m_next.load = base::Load::fromCenti(6750);
+        m_next.sets = base::Sets(3);
+        m_next.repsLow = m_next.repsHigh = base::Reps(6);
+        m_next.rest = base::Seconds(210);
+    }
+
+    [[nodiscard]] QString textOf(const checkin::Choice& choice) const { return choiceText(choice, m_lift, m_catalogue); }
+
+    const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
+    checkin::LiftEvidence m_lift;
+    progression::Prescription m_next;
+};
+
+TEST_F(CheckInWords, EveryFindingAndEveryChoiceHasANameOfItsOwn)
+{
+    QSet<QString> names;
+    for (const FindingKind kind : checkin::kFindingKinds) {
+        names.insert(findingName(kind));
+    }
+    for (const ChoiceKind kind : checkin::kChoiceKinds) {
+        names.insert(choiceName(kind));
+    }
+    EXPECT_EQ(names.size(), static_cast<qsizetype>(checkin::kFindingKinds.size() + checkin::kChoiceKinds.size()));
+    EXPECT_FALSE(names.contains(QString()));
+}
+
+TEST_F(CheckInWords, TheQueueSaysWhyOnOneLine)
+{
+    checkin::QueueEntry entry;
+    entry.exerciseKey = "bench_press";
+    entry.finding = {FindingKind::Plateau, {}, 4};
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("Bench press, 4 weeks without a new best"));
+    entry.finding.flatWeeks = 1;
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("Bench press, 1 week without a new best"));
+    entry.finding.flatWeeks = 0;
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("Bench press has stalled"));
+    entry.finding.kind = FindingKind::Pain;
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("Bench press on hold, pain"));
+    entry.exerciseKey.clear();
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("On hold, pain"));
+    entry.finding.kind = FindingKind::Attendance;
+    entry.came = 5;
+    entry.of = 12;
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("Came to 5 of the last 12"));
+    for (const FindingKind kind : checkin::kFindingKinds) {
+        entry.finding.kind = kind;
+        EXPECT_FALSE(queueWhyText(entry, m_catalogue).isEmpty());
+    }
+}
+
+TEST_F(CheckInWords, AChoiceSaysWhatItLeadsTo)
+{
+    checkin::Choice choice;
+    choice.next = m_next;
+    EXPECT_EQ(textOf(choice), QStringLiteral("3 × 6 at 67.5 kg, rest 3:30"));
+    choice.kind = ChoiceKind::MoveOn;
+    EXPECT_EQ(choiceTitle(choice), QStringLiteral("Move on to Rep build"));
+    EXPECT_EQ(textOf(choice), QStringLiteral("3 × 6 at 67.5 kg, rest 3:30"));
+    choice.kind = ChoiceKind::LighterWeek;
+    choice.later = m_next;
+    choice.next->sets = base::Sets(2);
+    choice.next->load = base::Load::fromCenti(6000);
+    EXPECT_EQ(textOf(choice), QStringLiteral("This week 2 × 6 at 60 kg, rest 3:30, then 3 × 6 at 67.5 kg, rest 3:30"));
+    for (const ChoiceKind kind : checkin::kChoiceKinds) {
+        choice.kind = kind;
+        EXPECT_FALSE(textOf(choice).isEmpty());
+    }
+}
+
+TEST_F(CheckInWords, ASwapIsWrittenAsTheOtherExerciseIsLoaded)
+{
+    checkin::Choice choice;
+    choice.kind = ChoiceKind::Swap;
+    choice.next = m_next;
+    choice.exerciseKey = "dumbbell_bench_press";
+    const lifts::Exercise* exercise = m_catalogue.find(choice.exerciseKey);
+    ASSERT_NE(exercise, nullptr);
+    ASSERT_EQ(exercise->pieces, 2);
+    EXPECT_EQ(textOf(choice), QString::fromStdString(exercise->name) + QStringLiteral(", 3 × 6 at 2 × 67.5 kg, rest 3:30"));
+}
+
+TEST_F(CheckInWords, EveryReasonOfASuggestionIsASentenceOfItsOwn)
+{
+    QSet<QString> said;
+    for (const checkin::ChoiceReason reason : checkin::kChoiceReasons) {
+        const QString text = choiceReasonText(reason);
+        EXPECT_EQ(text.isEmpty(), reason == checkin::ChoiceReason::None);
+        EXPECT_TRUE(text.isEmpty() || text.endsWith(QLatin1Char('.')));
+        said.insert(text);
+    }
+    EXPECT_EQ(said.size(), static_cast<qsizetype>(checkin::kChoiceReasons.size()));
+}
+
+TEST_F(CheckInWords, ALiftOnHoldHasNoNumbers)
+{
+    m_next.kind = progression::PrescriptionKind::Hold;
+    EXPECT_EQ(prescriptionText(m_next, m_lift, nullptr), QStringLiteral("on hold"));
+    m_next.kind = progression::PrescriptionKind::Rehearse;
+    EXPECT_EQ(prescriptionText(m_next, m_lift, nullptr), QStringLiteral("the movement without load"));
+}
+
+TEST_F(CheckInWords, ADecisionIsOneLineOfTheHistory)
+{
+    checkin::Decision decision;
+    decision.day = *base::Date::parse("2026-11-10");
+    decision.nextReview = *base::Date::parse("2026-11-24");
+    decision.about = FindingKind::Plateau;
+    EXPECT_EQ(decisionText(decision, QStringLiteral("Bench press")), QStringLiteral("10 Nov: hold one more week (Bench press, plateau). Review 24 Nov."));
+    decision.note = "New baby\nat home.";
+    EXPECT_EQ(decisionText(decision, {}), QStringLiteral("10 Nov: hold one more week (plateau). “New baby at home.” Review 24 Nov."));
+}
+
+}  // namespace chalk::ui::common
