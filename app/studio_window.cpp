@@ -28,6 +28,7 @@
 #include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/scanner_listener.h"
+#include "ui/trends/trends_page.h"
 #include "ui/week/week_page.h"
 
 #include <QApplication>
@@ -181,6 +182,11 @@ private:
                       }});
         registry.add({QStringLiteral("checkin"), QApplication::translate("Pages", "Check-in"), QStringLiteral("checkin"), RailSlot::Top, Qt::CTRL | Qt::Key_4,
                       [this](QWidget* parent) { return checkInPage(parent); }});
+        registry.add({QStringLiteral("trends"), QApplication::translate("Pages", "Trends"), QStringLiteral("trends"), RailSlot::Top, Qt::CTRL | Qt::Key_5,
+                      [this](QWidget* parent) {
+                          return new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},
+                                                            std::make_unique<ui::trends::StudioTrendsSource>(m_database->target(), m_catalogue), parent);
+                      }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           return new ui::onboarding::OnboardingPage(

@@ -12,6 +12,7 @@
 #include "app/commands/roster_command.h"
 #include "app/commands/rotate_command.h"
 #include "app/commands/trace_command.h"
+#include "app/commands/trends_command.h"
 #include "app/commands/week_command.h"
 
 namespace chalk::app {
@@ -19,7 +20,7 @@ namespace chalk::app {
 const std::vector<Command>& allCommands()
 {
     static const std::vector<Command> commands{cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), judgeCommand(),
-                                               normsCommand(), recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), weekCommand()};
+                                               normsCommand(), recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), weekCommand()};
     return commands;
 }
 

@@ -30,10 +30,11 @@ QString dueTextOf(const progression::Prescription& next, const progression::Lift
         return next.kind == progression::PrescriptionKind::Hold ? QStringLiteral("on hold") : QStringLiteral("rehearse without load");
     }
     const auto facts = factsOfLift(machine);
-    return QStringLiteral("%1 × %2 at %3, rest %4, stop with %5 left")
+    const QString work = QStringLiteral("%1 × %2 at %3, rest %4, stop with %5 left")
         .arg(QString::number(next.sets.value()), ui::common::targetText(next, facts.measure, facts.policy),
              ui::common::loadText(next.load, facts.unit, facts.pieces, facts.isAddedToBody), ui::common::restText(next.rest),
              QString::number(next.reserve));
+    return next.isLighter() ? QStringLiteral("%1, lighter week to %2").arg(work, ui::common::dayText(*next.lighterUntil)) : work;
 }
 
 }  // namespace chalk::app

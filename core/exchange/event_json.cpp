@@ -1,5 +1,6 @@
 #include "core/exchange/event_json.h"
 
+#include "core/exchange/block_json.h"
 #include "core/exchange/equipment_json.h"
 
 #include <algorithm>
@@ -218,8 +219,12 @@ EventBody readBody(ObjectReader& reader, lifts::Measure measure, EventFields fie
         reader.allowOnly({"date", "type", "session", "note"});
         return progression::LighterWeek{reader.optionalText("note").value_or(std::string())};
     }
+    if (type == "block") {
+        reader.allowOnly({"date", "type", "session", "note", "tested", "single", "weeks"});
+        return readBlock(reader);
+    }
     if (type != "release") {
-        reader.fail("type", "must be exposure, rehearsal, release, set, swap or lighter");
+        reader.fail("type", "must be exposure, rehearsal, release, set, swap, lighter or block");
     }
     reader.allowOnly({"date", "type", "session", "note"});
     return progression::Release{reader.text("note")};

@@ -1,3 +1,4 @@
+#include "core/exchange/block_json.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/event_json.h"
 #include "core/exchange/json_writing.h"
@@ -118,6 +119,8 @@ struct BodyWriter {
             put(object, "pieces", swap.pieces);
         }
     }
+
+    void operator()(const progression::Block& block) const { putBlock(object, block); }
 
     void operator()(const progression::LighterWeek& lighter) const
     {

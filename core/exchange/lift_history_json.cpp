@@ -149,6 +149,12 @@ QJsonObject toJson(const progression::Prescription& next, const QString& why)
     if (next.lighterUntil) {
         object.insert(QStringLiteral("lighter_until"), QString::fromStdString(next.lighterUntil->toString()));
     }
+    if (next.block) {
+        object.insert(QStringLiteral("block"), QJsonObject{{QStringLiteral("week"), next.block->week},
+                                                           {QStringLiteral("weeks"), next.block->weeks},
+                                                           {QStringLiteral("lighter"), next.block->isLighter},
+                                                           {QStringLiteral("test"), next.block->isTest}});
+    }
     return object;
 }
 

@@ -15,6 +15,7 @@ void clearProgress(LiftState& state)
     state.lastMade.reset();
     state.returnStage.reset();
     state.isReturnCut = false;
+    state.block.reset();
 }
 
 /// `before` is the stage that the lift was in: sets and rest stay as they were only where the lift stays in their stage.

@@ -9,7 +9,7 @@ namespace {
 constexpr std::array<std::string_view, 3> kSteadinessKeys{"steady", "shaky", "lost"};
 constexpr std::array<std::string_view, 3> kVerdictKeys{"met", "partly", "not_met"};
 constexpr std::array<std::string_view, std::variant_size_v<EventBody>> kTypeKeys{"exposure", "rehearsal", "release",
-                                                                              "set",      "swap",      "lighter"};
+                                                                              "set",      "swap",      "lighter",  "block"};
 
 }  // namespace
 

@@ -5,6 +5,7 @@
 #include "core/base/quantity.h"
 #include "core/lifts/equipment.h"
 #include "core/lifts/pattern.h"
+#include "core/progression/block.h"
 #include "core/progression/stage.h"
 
 #include <cstdint>
@@ -107,7 +108,7 @@ struct LighterWeek {
     bool operator==(const LighterWeek&) const = default;
 };
 
-using EventBody = std::variant<Exposure, Rehearsal, Release, CoachSet, Swap, LighterWeek>;
+using EventBody = std::variant<Exposure, Rehearsal, Release, CoachSet, Swap, LighterWeek, Block>;
 
 struct Event {
     base::Date date;

@@ -7,6 +7,9 @@ namespace {
 void cutAfterLayoff(LiftState& state, base::Milli fraction, const LoadSteps& steps)
 {
     state.load = steps.cut(*state.load, fraction);
+    if (state.block) {
+        state.block->single = base::Load::fromCenti(state.block->single.centi() * (1000 - fraction.value()) / 1000);
+    }
     state.best = base::Reps(0);
     state.misses = 0;
     if (state.stage == Stage::LoadBuild) {
@@ -46,6 +49,7 @@ void applyLayoff(Rule rule, LiftState& state, const Policy& policy, const LoadSt
     } else {
         cutAfterLayoff(state, policy.layoffCuts[2], steps);
         state.stage = Stage::BaseLoad;
+        state.block.reset();
         state.flags.clearAll();
         state.flags.raise(Flag::Rescreen);
     }

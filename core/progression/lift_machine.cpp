@@ -1,6 +1,8 @@
 #include "core/progression/lift_machine.h"
 
+#include "core/progression/block_rules.h"
 #include "core/progression/coach_rules.h"
+#include "core/progression/kit_change.h"
 #include "core/progression/layoff.h"
 #include "core/progression/lighter_week.h"
 #include "core/progression/prescription.h"
@@ -62,12 +64,6 @@ Fault faultOfSet(const CoachSet& set, const LiftState& state, const lifts::LoadT
     return set.load && !loads.canGive(*set.load) ? Fault(cannotGive("load")) : std::nullopt;
 }
 
-Kit kitAfter(const Swap& swap, const Kit& before)
-{
-    return {swap.equipment, swap.bodyShare.value_or(before.bodyShare), swap.measure.value_or(before.measure), swap.startLoad,
-            swap.exerciseKey,   swap.pieces};
-}
-
 /// Judges one event on one lift: the state before is in it, the state after too.
 struct Judge {
     const LiftSetup& setup;
@@ -79,6 +75,10 @@ struct Judge {
 
     void lookAtDay(const LoadSteps& steps)
     {
+        if (isBlockOver(date, state)) {
+            fired.add(Rule::N3);
+            endBlock(state, setup.policy, steps);
+        }
         if (const auto rule = layoffRuleOn(date, state, setup.policy)) {
             fired.add(*rule);
             applyLayoff(*rule, state, setup.policy, steps);
@@ -102,6 +102,19 @@ struct Judge {
         }
         if (!fireFirst(exposureRules(), c)) {
             state.isPauseAsked = false;
+            judgeWork(exposure, c);
+        }
+        if (state.block && c.facts.workingSets > 0) {
+            countExposure(date, *state.block);
+        }
+    }
+
+    void judgeWork(const Exposure& exposure, RuleCase& c)
+    {
+        if (state.block && placeOn(date, *state.block)) {
+            fired.add(Rule::N2);
+            moveSingle(date, exposure, kit, state, setup.policy, c.steps);
+        } else {
             fireFirst(stageRules(state.stage), c);
         }
     }
@@ -128,6 +141,8 @@ struct Judge {
         loads = *lifts::LoadTable::of(kit.equipment);
         fired.add(applySwap(state, LoadSteps(setup, kit, loads)));
     }
+
+    void operator()(const Block& block) { fired.add(applyBlock(block, state, setup.policy, LoadSteps(setup, kit, loads))); }
 
     void operator()(const LighterWeek&) { fired.add(beginLighterWeek(date, state, setup.policy)); }
 };
@@ -177,6 +192,10 @@ std::optional<LiftFault> LiftMachine::faultOf(const EventBody& body) const
     if (const auto* set = std::get_if<CoachSet>(&body)) {
         return faultOfSet(*set, m_state, m_loads);
     }
+    if (const auto* block = std::get_if<Block>(&body)) {
+        const auto fault = progression::faultOf(*block);
+        return fault ? Fault(LiftFault{fault->field, std::string(fault->reason)}) : std::nullopt;
+    }
     if (const auto* swap = std::get_if<Swap>(&body)) {
         const auto loads = loadsOfKit(kitAfter(*swap, m_kit), m_setup);
         return loads ? std::nullopt : Fault(loads.error());
@@ -195,11 +214,21 @@ Prescription LiftMachine::prescriptionOn(base::Date day) const
 {
     const LoadSteps steps(m_setup, m_kit, m_loads);
     LiftState then = m_state;
-    const auto rule = layoffRuleOn(day, m_state, m_setup.policy);
+    const bool isEnded = isBlockOver(day, then);
+    if (isEnded) {
+        endBlock(then, m_setup.policy, steps);
+    }
+    const auto rule = layoffRuleOn(day, then, m_setup.policy);
     if (rule) {
         applyLayoff(*rule, then, m_setup.policy, steps);
     }
     Prescription next = prescriptionOf(then, m_setup.policy);
+    if (then.block) {
+        followBlock(next, day, *then.block, steps);
+    }
+    if (isEnded) {
+        next.rules.add(Rule::N3);
+    }
     if (rule) {
         next.rules.add(*rule);
     } else if (isLighterWeekOver(day, then)) {

@@ -5,6 +5,7 @@
 #include "core/base/quantity.h"
 #include "core/lifts/equipment.h"
 #include "core/lifts/pattern.h"
+#include "core/progression/block_run.h"
 #include "core/progression/policy.h"
 #include "core/progression/rule.h"
 #include "core/progression/stage.h"
@@ -60,6 +61,8 @@ struct LiftState {
     bool isGapDealtWith = false;               ///< the present gap was met by an event already
     std::optional<base::Date> lighterUntil;    ///< the last day of a lighter week that no record came after
 
+    std::optional<BlockRun> block;             ///< the weeks that it follows
+
     bool operator==(const LiftState&) const = default;
 };
 
@@ -69,6 +72,16 @@ enum class PrescriptionKind : std::uint8_t { Rehearse, Work, Hold };
 enum class Lever : std::uint8_t { Movement, Pauses, FirstLoad, Load, Reps, Sets, Rest };
 
 [[nodiscard]] Lever leverOf(Stage stage);
+
+/// Which week of a block the numbers are of.
+struct BlockMark {
+    int week = 1;            ///< 1 to `weeks`
+    int weeks = 1;
+    bool isLighter = false;
+    bool isTest = false;
+
+    bool operator==(const BlockMark&) const = default;
+};
 
 /// What a lift is to do next. For Rehearse and Hold the numbers mean nothing.
 struct Prescription {
@@ -85,6 +98,8 @@ struct Prescription {
     Flags flags;
     RuleList rules;             ///< the G rule, or D-3, that the day itself made fire, if any
     std::optional<base::Date> lighterUntil = {};  ///< the last day of the lighter week that the numbers are of
+
+    std::optional<BlockMark> block = {};          ///< the week of a block that the numbers are of
 
     /// Whether the numbers are those of a lighter week. Only work is made lighter.
     [[nodiscard]] bool isLighter() const { return lighterUntil.has_value(); }

@@ -65,6 +65,18 @@ Load LoadSteps::forCapacity(Load x, int capacity, int twiceWanted) const
     return heaviestWithin(effective(x) * 2 * (30 + std::min(capacity, kMostCapacity)), 60 + twiceWanted);
 }
 
+Load LoadSteps::effectiveLoad(Load load) const
+{
+    const std::int64_t thousandths = effective(load);
+    const std::int64_t half = thousandths < 0 ? -kEffectivePerCenti / 2 : kEffectivePerCenti / 2;
+    return Load::fromCenti(static_cast<std::int32_t>((thousandths + half) / kEffectivePerCenti));
+}
+
+Load LoadSteps::atShare(Load single, base::Milli share) const
+{
+    return heaviestWithin(std::int64_t{single.centi()} * kEffectivePerCenti * share.value(), 1000);
+}
+
 Load LoadSteps::startLoad() const
 {
     return m_kit.startLoad.value_or(m_loads.lightest());

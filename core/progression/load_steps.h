@@ -36,6 +36,12 @@ public:
     /// good for r repetitions is the one-repetition maximum / (1 + r / 30). Capacities above 20 count as 20.
     [[nodiscard]] base::Load forCapacity(base::Load x, int capacity, int twiceWanted) const;
 
+    /// The effective load to the nearest hundredth, a half away from zero.
+    [[nodiscard]] base::Load effectiveLoad(base::Load load) const;
+
+    /// The heaviest available load y with E(y) ≤ single × share; the lightest available where none is. `single` is an effective load.
+    [[nodiscard]] base::Load atShare(base::Load single, base::Milli share) const;
+
     /// The start load of the kit; the lightest available where it has none.
     [[nodiscard]] base::Load startLoad() const;
 

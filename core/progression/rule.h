@@ -24,10 +24,11 @@ enum class Rule : std::uint8_t {
     G1, G2, G3,
     O1,
     X1,
-    D1, D2, D3, D4
+    D1, D2, D3, D4,
+    N1, N2, N3, N4, N5
 };
 
-inline constexpr int kRuleCount = static_cast<int>(Rule::D4) + 1;
+inline constexpr int kRuleCount = static_cast<int>(Rule::N5) + 1;
 
 /// `P-1`.
 [[nodiscard]] std::string_view nameOf(Rule rule);

@@ -1,13 +1,13 @@
 #include "core/store/lift_cache.h"
 
 #include "core/store/lift_codec.h"
+#include "core/store/lift_setup_rows.h"
 
 namespace chalk::store {
 
 namespace {
 
 using progression::LiftMachine;
-using progression::LiftSetup;
 
 void failAsDamaged(Database& database, base::LiftId lift)
 {
@@ -24,25 +24,6 @@ const QString& putStateSql()
         "last_work_day = excluded.last_work_day, first_work_day = excluded.first_work_day, last_event_day = excluded.last_event_day, "
         "rules = excluded.rules, kit = excluded.kit, state = excluded.state");
     return sql;
-}
-
-std::optional<LiftSetup> setupOf(const Statement& row)
-{
-    LiftSetup setup;
-    setup.unit = unitOf(row.qtext(2));
-    const auto region = lifts::regionOf(row.text(3));
-    auto kit = kitOf(row.qtext(5));
-    const auto stage = progression::stageOf(row.text(6));
-    auto policy = policyOf(row.qtext(7), setup.unit);
-    if (!region || !kit || !stage || !policy) {
-        return std::nullopt;
-    }
-    setup.region = *region;
-    setup.bodyMass = row.optionalLoad(4);
-    setup.kit = *std::move(kit);
-    setup.startStage = *stage;
-    setup.policy = *std::move(policy);
-    return setup;
 }
 
 }  // namespace
@@ -73,7 +54,7 @@ std::optional<LiftCache::Setup> LiftCache::readSetup(base::LiftId lift)
         return std::nullopt;
     }
     const auto pattern = lifts::patternOf(m_selectLift.text(1));
-    auto setup = setupOf(m_selectLift);
+    auto setup = setupIn(m_selectLift, 2);
     if (!pattern || !setup) {
         failAsDamaged(m_database, lift);
         return std::nullopt;

@@ -61,6 +61,26 @@ std::optional<base::Load> loadIn(const QJsonObject& object, const char* name)
     return value.isDouble() ? std::optional(base::Load::fromCenti(value.toInt())) : std::nullopt;
 }
 
+QJsonObject runJson(const progression::BlockRun& run)
+{
+    const QJsonObject plan = exchange::toJson({base::Date(), *run.block}, lifts::Measure::Reps);
+    return {{key("plan"), plan},
+            {key("single_centi"), run.single.centi()},
+            {key("week"), run.week.daysSince1970()},
+            {key("done"), run.done}};
+}
+
+std::optional<progression::BlockRun> runOf(const QJsonObject& object)
+{
+    const auto event = exchange::readEvent(object.value(key("plan")), "block", lifts::Measure::Reps);
+    const auto* block = event ? std::get_if<progression::Block>(&event->body) : nullptr;
+    if (block == nullptr || block->weeks.empty()) {
+        return std::nullopt;
+    }
+    return progression::BlockRun{std::make_shared<const progression::Block>(*block), base::Load::fromCenti(object.value(key("single_centi")).toInt()),
+                                 base::Date::fromDays(object.value(key("week")).toInt()), object.value(key("done")).toInt()};
+}
+
 /// Whether everything is there that the rules of the stage, or of the one that it returns to, read.
 bool isWhole(const LiftState& state)
 {
@@ -153,6 +173,9 @@ QString textOfState(const LiftState& state)
     if (state.lighterUntil) {
         object.insert(key("lighter_until"), state.lighterUntil->daysSince1970());
     }
+    if (state.block) {
+        object.insert(key("block"), runJson(*state.block));
+    }
     return compact(object);
 }
 
@@ -188,6 +211,12 @@ std::optional<LiftState> stateOf(const QString& text)
     }
     if (const auto days = numberIn<int>(object, "lighter_until")) {
         state.lighterUntil = base::Date::fromDays(*days);
+    }
+    if (object.contains(key("block"))) {
+        state.block = runOf(object.value(key("block")).toObject());
+        if (!state.block) {
+            return std::nullopt;
+        }
     }
     return isWhole(state) ? std::optional(state) : std::nullopt;
 }

@@ -16,13 +16,23 @@ void slide(std::optional<base::Date>& date, int days)
     }
 }
 
+void slideEvent(progression::Event& event, int days)
+{
+    event.date = event.date + days;
+    if (auto* block = std::get_if<progression::Block>(&event.body)) {
+        for (progression::BlockWeek& week : block->weeks) {
+            week.monday = week.monday + days;
+        }
+    }
+}
+
 void slideLift(DocumentLift& lift, int days)
 {
     lift.startedOn = lift.startedOn + days;
     for (DocumentEvent& entry : lift.events) {
-        entry.event.date = entry.event.date + days;
+        slideEvent(entry.event, days);
         for (progression::Event& version : entry.former) {
-            version.date = version.date + days;
+            slideEvent(version, days);
         }
     }
 }

@@ -15,6 +15,7 @@ DOMAIN = {
     "plateau": ("progression",),
     "sessions": ("clients", "lifts", "screens", "progression"),
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
+    "direction": ("lifts", "progression"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
     "week": ("clients", "lifts", "sessions", "planning"),
     "checkin": ("clients", "lifts", "screens", "progression", "plateau", "sessions", "analysis", "planning"),

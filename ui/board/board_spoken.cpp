@@ -45,6 +45,9 @@ QString spokenNext(const LiftCase& lift)
     if (next.stage == Stage::RestCut) {
         text += BoardText::tr(" with %1 rest").arg(common::restText(next.rest));
     }
+    if (next.isLighter()) {
+        text += BoardText::tr(" in a lighter week to %1").arg(common::dayText(*next.lighterUntil));
+    }
     return text;
 }
 

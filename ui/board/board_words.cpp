@@ -92,7 +92,9 @@ void describeBlock(BoardColumn& column, const LiftCase& lift)
     case PrescriptionKind::Work:
         column.title = loadTextOf(lift, next.load);
         column.sub = next.stage == Stage::RestCut ? BoardText::tr("rest %1").arg(common::restText(next.rest)) : setsTextOf(lift, next);
-        if (next.isPauseAsked) {
+        if (next.isLighter()) {
+            column.foot = next.isPauseAsked ? BoardText::tr("lighter, pause") : BoardText::tr("lighter week");
+        } else if (next.isPauseAsked) {
             column.foot = BoardText::tr("with pause");
         }
         break;

@@ -92,8 +92,9 @@ ChangeEditor::ChangeEditor(const common::Look& look, const LiftCase& lift, QWidg
     m_numbers->sets = addField(*grid, 3, tr("Sets"), {});
     m_numbers->rest = addField(*grid, 4, tr("Rest"), tr("min:s"));
     fields()->addLayout(grid);
-    m_stage->setCurrentIndex(progression::numberOf(lift.next.stage) - 1);
-    fill(progression::numbersOf(lift.next));
+    m_lift->next = lift.machine.withoutLighterWeek().prescriptionOn(lift.day);  // other numbers end a lighter week
+    m_stage->setCurrentIndex(progression::numberOf(m_lift->next.stage) - 1);
+    fill(progression::numbersOf(m_lift->next));
     connect(m_stage, &QComboBox::currentIndexChanged, this, &ChangeEditor::chooseStage);
     reviewNumbers();
 }

@@ -25,7 +25,7 @@ class ChangeEditor : public decisions::CoachEditor {
     Q_OBJECT
 
 public:
-    /// A copy of `lift` is kept.
+    /// A copy of `lift` is kept, with its usual numbers where a lighter week is on.
     ChangeEditor(const common::Look& look, const LiftCase& lift, QWidget* parent = nullptr);
     ~ChangeEditor() override;
 

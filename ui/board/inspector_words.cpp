@@ -140,7 +140,8 @@ common::DialsView dialsOf(const LiftCase& lift)
     const Lever lever = leverOf(next.stage);
     const QString before = beforeText(lift);
     const auto dial = [&](const QString& caption, const QString& value, bool isMoving) {
-        view.dials.push_back({caption, isMoving ? movedText(before, value) : value, isMoving});
+        const bool isToMove = isMoving && !next.isLighter();
+        view.dials.push_back({caption, isToMove ? movedText(before, value) : value, isToMove});
     };
     const QString reps = common::targetText(next, lift.machine.kit().measure, lift.machine.setup().policy);
     dial(BoardText::tr("Load"), loadTextOf(lift, next.load), lever == Lever::Load || lever == Lever::FirstLoad);
@@ -184,9 +185,12 @@ QString reserveHtmlOf(const LiftCase& lift)
                                                   .arg(policy.controlReps.value())
                                                   .arg(policy.pauseMs / 1000.0, 0, 'g', 3);
     }
-    const QString stop = next.reserve == 1 ? BoardText::tr("Stop each set with <b>1 rep in reserve</b>.")
+    QString stop = next.reserve == 1 ? BoardText::tr("Stop each set with <b>1 rep in reserve</b>.")
                                            : BoardText::tr("Stop each set with <b>%1 reps in reserve</b>.").arg(next.reserve);
-    return next.isPauseAsked ? stop + QLatin1Char(' ') + BoardText::tr("<b>Pause at the bottom</b> of each rep.") : stop;
+    if (next.isPauseAsked) {
+        stop += QLatin1Char(' ') + BoardText::tr("<b>Pause at the bottom</b> of each rep.");
+    }
+    return next.isLighter() ? QStringLiteral("<b>%1.</b> %2").arg(common::lighterWeekText(*next.lighterUntil), stop) : stop;
 }
 
 QString whyTextOf(const LiftCase& lift)

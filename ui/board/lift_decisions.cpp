@@ -105,10 +105,12 @@ void LiftDecisions::hold()
     if (!canHold()) {
         return;
     }
-    const LiftCase& held = *lift();
-    auto* editor = new NoteEditor(m_look, tr("Hold %1 here").arg(liftName(held)),
-                                  tr("The next session stays at %1, %2. What it does then decides again.")
-                                      .arg(loadTextOf(held, held.next.load), setsTextOf(held, held.next)),
+    LiftCase held = *lift();
+    const bool isLighter = held.next.isLighter();
+    held.next = held.machine.withoutLighterWeek().prescriptionOn(held.day);
+    const QString then = isLighter ? tr("The lighter week ends, and the next session is at %1, %2. What it does then decides again.")
+                                   : tr("The next session stays at %1, %2. What it does then decides again.");
+    auto* editor = new NoteEditor(m_look, tr("Hold %1 here").arg(liftName(held)), then.arg(loadTextOf(held, held.next.load), setsTextOf(held, held.next)),
                                   tr("Reason, a few words"), tr("Hold here"));
     connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = held] {
         const auto set = keepingSetOf(before.machine, before.next, editor->note().toStdString());

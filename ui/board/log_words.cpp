@@ -139,6 +139,12 @@ struct LineWriter {
 
     void operator()(const progression::Swap& /*swap*/) const { line.what = BoardText::tr("swapped"); }
 
+    void operator()(const progression::Block& block) const
+    {
+        line.what = block.weeks.empty() ? BoardText::tr("plan ended") : BoardText::tr("plan of %n weeks", nullptr, static_cast<int>(block.weeks.size()));
+        line.note = common::qstring(block.note);
+    }
+
     void operator()(const progression::LighterWeek& lighter) const
     {
         line.what = BoardText::tr("lighter week");

@@ -78,6 +78,11 @@ QString loadText(base::Load load, base::MassUnit unit, int pieces, bool isAddedT
                                : formatsText(QT_TRANSLATE_NOOP("Formats", "%1 of help")).arg(plain(-1 * load));
 }
 
+QString lighterWeekText(base::Date lastDay)
+{
+    return formatsText(QT_TRANSLATE_NOOP("Formats", "Lighter week, to %1")).arg(dayText(lastDay));
+}
+
 QString amountText(base::Reps reps, Measure measure, const progression::Policy& policy)
 {
     const QString unit = measure == Measure::Reps ? QString() : measure == Measure::Seconds ? QStringLiteral(" s") : QStringLiteral(" m");

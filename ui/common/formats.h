@@ -31,6 +31,8 @@ namespace chalk::ui::common {
 [[nodiscard]] QString restText(base::Seconds rest);
 /// `Tue 24 Nov`.
 [[nodiscard]] QString dayText(base::Date date);
+/// `Lighter week, to Sun 29 Nov`.
+[[nodiscard]] QString lighterWeekText(base::Date lastDay);
 /// `24 Nov`.
 [[nodiscard]] QString shortDayText(base::Date date);
 /// `Tuesday 24 November`.

@@ -109,8 +109,11 @@ QString dueText(const Prescription& due, const FloorLift& lift)
         break;
     }
     const QString target = common::targetText(due, lift.machine.kit().measure, lift.machine.setup().policy);
-    const QString work = floorText("%1 × %2 at %3").arg(QString::number(due.sets.value()), target, loadOf(due.load, lift));
-    return due.stage == progression::Stage::RestCut ? floorText("%1, rest %2").arg(work, common::restText(due.rest)) : work;
+    QString work = floorText("%1 × %2 at %3").arg(QString::number(due.sets.value()), target, loadOf(due.load, lift));
+    if (due.stage == progression::Stage::RestCut) {
+        work = floorText("%1, rest %2").arg(work, common::restText(due.rest));
+    }
+    return due.isLighter() ? floorText("%1, lighter week to %2").arg(work, common::dayText(*due.lighterUntil)) : work;
 }
 
 std::vector<EntryChip> chipsOf(const Exposure& exposure, const sessions::EntryLine& line, const FloorLift& lift)

@@ -58,10 +58,13 @@ struct SmallLines {
     std::vector<Runs> last;
 };
 
-/// Plates that do not fit behind the rest, however short they are written, take the warm-up's line.
+/// Plates that do not fit behind the rest, however short they are written, take the warm-up's line. Without that line, a pause and a
+/// lighter week are said behind the rest.
 SmallLines smallLines(const CardLift& lift, bool saysReserve, double width, bool hasLast)
 {
-    SmallLines lines{detailLines(lift, saysReserve), hasLast ? lastLines(lift) : std::vector<Runs>()};
+    const bool isToBeSaid = lift.isPauseAsked || lift.lighterUntil;
+    SmallLines lines{!hasLast && isToBeSaid ? compactDetails(lift, saysReserve) : detailLines(lift, saysReserve),
+                     hasLast ? lastLines(lift) : std::vector<Runs>()};
     if (hasLast && lift.isOnBar && widthOf(lines.details.back(), kLeastPoints / kDetailPoints) > width) {
         lines = {{restLine(lift, saysReserve)}, platesLines(lift)};
     }

@@ -68,9 +68,15 @@ bool isOnBody(EquipmentKind kind)
     return kind == EquipmentKind::None || kind == EquipmentKind::AddedToBody;
 }
 
+/// Whether this is the number that moves today. In a lighter week none does.
+bool moves(const CardLift& lift, Lever lever)
+{
+    return lift.lever == lever && !lift.lighterUntil;
+}
+
 void addLoad(Runs& runs, const CardLift& lift)
 {
-    const bool isFramed = lift.lever == Lever::Load || lift.lever == Lever::FirstLoad;
+    const bool isFramed = moves(lift, Lever::Load) || moves(lift, Lever::FirstLoad);
     if (isOnBody(lift.equipment) && lift.load == base::Load()) {
         runs.push_back({liftText(QT_TRANSLATE_NOOP("Card", "bodyweight")), kWordPoints, QFont::DemiBold, false, isFramed, 0});
         return;
@@ -88,9 +94,9 @@ Runs workLine(const CardLift& lift)
 {
     Runs runs;
     addLoad(runs, lift);
-    runs.push_back(large(QString::number(lift.sets), lift.lever == Lever::Sets, 2.8));
+    runs.push_back(large(QString::number(lift.sets), moves(lift, Lever::Sets), 2.8));
     runs.push_back({QStringLiteral("×"), kLargePoints, QFont::DemiBold, true, false, 1.8});
-    runs.push_back(large(amountText(lift), lift.lever == Lever::Reps, 1.8));
+    runs.push_back(large(amountText(lift), moves(lift, Lever::Reps), 1.8));
     return runs;
 }
 
@@ -149,7 +155,7 @@ QString equipmentText(EquipmentKind kind)
 
 Runs restRuns(const CardLift& lift, bool saysReserve)
 {
-    Runs runs{plain(liftText(QT_TRANSLATE_NOOP("Card", "rest"))), bold(common::restText(lift.rest), kSpace, lift.lever == Lever::Rest)};
+    Runs runs{plain(liftText(QT_TRANSLATE_NOOP("Card", "rest"))), bold(common::restText(lift.rest), kSpace, moves(lift, Lever::Rest))};
     if (saysReserve) {
         runs.push_back(plain(QStringLiteral("·"), kSpace));
         runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "%1 left")).arg(lift.reserve), kSpace));
@@ -182,13 +188,17 @@ std::vector<Runs> plateLines(const Runs& rest, const std::vector<base::Load>& pl
             with(rest, side, platesText(plates, PlateForm::Grouped)), with(rest, side, platesText(plates, PlateForm::Tight))};
 }
 
-/// The shortest way to say the rest, and a pause where one is asked for.
+/// The shortest way to say the rest, a pause where one is asked for, and a lighter week.
 Runs compactRest(const CardLift& lift, bool saysReserve)
 {
     Runs runs = restRuns(lift, saysReserve);
     if (lift.isPauseAsked) {
         runs.push_back(plain(QStringLiteral("·"), kSpace));
         runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "pause")), kSpace));
+    }
+    if (lift.lighterUntil) {
+        runs.push_back(plain(QStringLiteral("·"), kSpace));
+        runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "lighter")), kSpace));
     }
     return runs;
 }
@@ -294,7 +304,7 @@ std::vector<Runs> compactDetails(const CardLift& lift, bool saysReserve)
 
 Runs restLine(const CardLift& lift, bool saysReserve)
 {
-    return restRuns(lift, saysReserve);
+    return compactRest(lift, saysReserve);
 }
 
 std::vector<Runs> platesLines(const CardLift& lift)
@@ -321,6 +331,11 @@ std::vector<Runs> warmUpLines(const CardLift& lift)
 
 std::vector<Runs> lastLines(const CardLift& lift)
 {
+    if (lift.lighterUntil) {
+        const QString lighter = common::lighterWeekText(*lift.lighterUntil);
+        const QString both = liftText(QT_TRANSLATE_NOOP("Card", "%1. Pause at the bottom")).arg(lighter);
+        return {{lastRun(lift.isPauseAsked ? both : lighter, QFont::Bold, 0)}};
+    }
     if (lift.isPauseAsked) {
         return {{lastRun(liftText(QT_TRANSLATE_NOOP("Card", "Pause at the bottom of each rep")), QFont::Bold, 0)}};
     }

@@ -106,6 +106,7 @@ void RosterPage::addActions()
     add(tr("Open the selected client"), QKeySequence(Qt::Key_Return), &RosterPage::openSelected);
     add(tr("Peek at the selected client"), QKeySequence(Qt::Key_Space), &RosterPage::peek);
     add(tr("Print the card of the selected client"), QKeySequence(Qt::Key_P), &RosterPage::askForCard);
+    add(tr("Trends of the selected client"), QKeySequence(Qt::Key_T), &RosterPage::showTrends);
     add(tr("Order the list"), QKeySequence(Qt::Key_O), &RosterPage::chooseOrder);
     add(tr("Choose filters"), QKeySequence(Qt::Key_F), &RosterPage::chooseFilters);
     add(tr("Go to what needs attention"), QKeySequence(Qt::Key_A), &RosterPage::goToAttention);
@@ -131,6 +132,7 @@ void RosterPage::connectParts()
     connect(&table, &RosterTable::selectedClientChanged, this, &RosterPage::readSelection);
     connect(&table, &RosterTable::liftChosen, this, &RosterPage::goToLift);
     connect(&table, &RosterTable::flagChosen, this, &RosterPage::settleFlag);
+    connect(&table, &RosterTable::loadChosen, this, &RosterPage::goToTrends);
     connect(m_list, &AttentionList::itemChosen, this, &RosterPage::runItem);
     connect(m_peek, &PeekPopup::moveAsked, this, &RosterPage::peekOn);
     connect(m_peek, &PeekPopup::openAsked, this, &RosterPage::openSelected);
@@ -320,6 +322,21 @@ void RosterPage::goToClient(base::ClientId client)
 void RosterPage::goToLift(base::ClientId client, lifts::Pattern pattern)
 {
     Q_EMIT placeAsked(clientPlace(client, pattern));
+}
+
+void RosterPage::goToTrends(base::ClientId client)
+{
+    shell::Place place;
+    place.page = QStringLiteral("trends");
+    place.client = client;
+    Q_EMIT placeAsked(place);
+}
+
+void RosterPage::showTrends()
+{
+    if (const RosterRow* row = m_pane->table().selectedRow()) {
+        goToTrends(row->client);
+    }
 }
 
 void RosterPage::settleFlag(base::ClientId client, checkin::ClientFlag flag)

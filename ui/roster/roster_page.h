@@ -67,6 +67,8 @@ private:
     void peekOn(int lines);
     void goToClient(base::ClientId client);
     void goToLift(base::ClientId client, lifts::Pattern pattern);
+    void goToTrends(base::ClientId client);
+    void showTrends();
     void settleFlag(base::ClientId client, checkin::ClientFlag flag);
     void runItem(const AttentionItem& item);
 

@@ -151,6 +151,8 @@ void RosterTable::choose(const QModelIndex& index, const QPoint& point)
         Q_EMIT liftChosen(client, *lift);
     } else if (const auto flag = flagAt(index, point)) {
         Q_EMIT flagChosen(client, *flag);
+    } else if (index.column() == static_cast<int>(RosterColumn::Load)) {
+        Q_EMIT loadChosen(client);
     } else {
         Q_EMIT clientChosen(client);
     }

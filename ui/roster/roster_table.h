@@ -35,6 +35,8 @@ Q_SIGNALS:
     void clientChosen(base::ClientId client);
     void liftChosen(base::ClientId client, lifts::Pattern pattern);
     void flagChosen(base::ClientId client, checkin::ClientFlag flag);
+    /// The load over the weeks was pressed.
+    void loadChosen(base::ClientId client);
     /// Another client is selected, or none.
     void selectedClientChanged();
 

@@ -32,6 +32,20 @@ LiftCase setTo(Stage stage, double load, std::optional<int> reps = {}, std::opti
 
 }  // namespace
 
+TEST(BoardWords, TheBlockSaysThatItIsOfALighterWeek)
+{
+    LiftCase lift = setTo(Stage::SetBuild, 60, 10, 4);
+    EXPECT_EQ(columnOf(lift).foot, QString());
+    lift.machine.apply(test::fixtureDay(), progression::LighterWeek{"tired"});
+    settle(lift, test::fixtureDay());
+    const BoardColumn column = columnOf(lift);
+    EXPECT_EQ(column.foot, QStringLiteral("lighter week"));
+    EXPECT_EQ(column.sub, QStringLiteral("2 × 10"));
+    settle(lift, test::fixtureDay() + 7);
+    EXPECT_EQ(columnOf(lift).foot, QString());
+    EXPECT_EQ(columnOf(lift).sub, QStringLiteral("4 × 10"));
+}
+
 TEST(BoardWords, TheBlockSaysWhatIsNext)
 {
     const BoardColumn reps = columnOf(setTo(Stage::RepBuild, 77.5, 7));

@@ -14,6 +14,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace chalk::ui::board {
 
 using progression::Stage;
@@ -76,6 +78,18 @@ TEST_F(ChangeEditorTest, TheNumbersOfTheRuleNeedNoEntry)
     type(QStringLiteral("Reason"), QStringLiteral("just because"));
     EXPECT_FALSE(use()->isEnabled());
     EXPECT_FALSE(m_editor.event());
+}
+
+TEST_F(ChangeEditorTest, InALighterWeekItBeginsWithTheUsualNumbers)
+{
+    LiftCase lift = squatInRepBuild();
+    lift.machine.apply(test::fixtureDay(), progression::LighterWeek{});
+    settle(lift, test::fixtureDay());
+    ASSERT_LT(lift.next.load, base::Load::fromCenti(7750));
+    const ChangeEditor editor(m_look, lift);
+    const auto fields = editor.findChildren<QLineEdit*>();
+    EXPECT_TRUE(std::any_of(fields.begin(), fields.end(), [](const QLineEdit* one) { return one->text() == QLatin1String("77.5"); }));
+    EXPECT_FALSE(editor.event()) << "the usual numbers are those of the rule";
 }
 
 TEST_F(ChangeEditorTest, ANumberOutsideTheRuleAsksForAReason)

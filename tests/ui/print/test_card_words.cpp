@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace chalk::ui::print {
 
 namespace {
@@ -104,6 +106,18 @@ TEST(CardWords, APauseThatIsAskedForComesBeforeTheWarmUp)
     EXPECT_EQ(read(lastLines(lift).back()), "warm up 65 × 2") << "the lightest go first";
     lift.isPauseAsked = true;
     EXPECT_EQ(read(lastLines(lift).front()), "Pause at the bottom of each rep");
+}
+
+TEST(CardWords, ALighterWeekSaysItsLastDayAndFramesNoNumber)
+{
+    CardLift lift = test::ferroCard().lifts[0];
+    const auto isFramed = [](const Runs& runs) { return std::any_of(runs.begin(), runs.end(), [](const Run& run) { return run.isFramed; }); };
+    EXPECT_TRUE(isFramed(largeLine(lift)));
+    lift.lighterUntil = base::Date::parse("2026-11-29");
+    EXPECT_FALSE(isFramed(largeLine(lift)));
+    EXPECT_EQ(read(lastLines(lift).front()), "Lighter week, to Sun 29 Nov");
+    lift.isPauseAsked = true;
+    EXPECT_EQ(read(lastLines(lift).front()), "Lighter week, to Sun 29 Nov. Pause at the bottom");
 }
 
 TEST(CardWords, TheHeadSaysWhenWhereAndHowToStop)

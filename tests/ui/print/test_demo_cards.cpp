@@ -51,12 +51,13 @@ TEST(DemoCards, NoTextOfAnyClientsCardOverflowsOnAnyPaper)
         ASSERT_TRUE(client) << name;
         sessions::CardContent card = presenter.cardOf(*client);
         test::expectSound(card, name);
-        // The longest that can be said of each: reserves that differ, pauses asked for, a session far on.
+        // The longest that can be said of each: reserves that differ, pauses asked for, lighter weeks, a session far on.
         card.sessionNumber = 1234;
         int reserve = 1;
         for (sessions::CardLift& lift : card.lifts) {
             lift.reserve = ++reserve;
             lift.isPauseAsked = lift.kind == progression::PrescriptionKind::Work;
+            lift.lighterUntil = lift.isPauseAsked && reserve % 2 == 0 ? std::optional(document->today) : std::nullopt;
         }
         test::expectSound(card, name + ", with mixed reserves");
     }

@@ -139,6 +139,19 @@ TEST_F(RosterPageTest, EnterInTheFilterOpensWhatIsSelected)
     EXPECT_EQ(m_asked.client, base::ClientId(3));
 }
 
+TEST_F(RosterPageTest, TheLoadLeadsToTheTrends)
+{
+    const std::int64_t client = selected();
+    ASSERT_GT(client, 0);
+    press(Qt::Key_T);
+    EXPECT_EQ(m_asked.page, QStringLiteral("trends"));
+    EXPECT_EQ(m_asked.client, base::ClientId(client));
+    m_asked = {};
+    const QRect load = table().visualRect(table().model()->index(0, 4));
+    QTest::mouseClick(table().viewport(), Qt::LeftButton, {}, load.center());
+    EXPECT_EQ(m_asked.page, QStringLiteral("trends"));
+}
+
 TEST_F(RosterPageTest, TheOrderIsChosenByKeyboard)
 {
     press(Qt::Key_O);

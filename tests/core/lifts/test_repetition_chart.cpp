@@ -1,4 +1,4 @@
-#include "core/analysis/repetition_chart.h"
+#include "core/lifts/repetition_chart.h"
 
 #include "core/analysis/maximum_formula.h"
 #include "tests/support/table_file.h"
@@ -25,10 +25,10 @@ Load pounds(int lb)
 TEST(RepetitionChart, IsThePrintedOne)
 {
     for (const TableRow& row : readTable("reference/repetition_chart.csv")) {
-        EXPECT_EQ(analysis::chartShare(Reps(numberIn(row, "reps"))), Milli(10 * numberIn(row, "percent"))) << row.at("reps");
+        EXPECT_EQ(lifts::chartShare(Reps(numberIn(row, "reps"))), Milli(10 * numberIn(row, "percent"))) << row.at("reps");
     }
-    EXPECT_FALSE(analysis::chartShare(Reps(0)).has_value());
-    EXPECT_FALSE(analysis::chartShare(Reps(11)).has_value());
+    EXPECT_FALSE(lifts::chartShare(Reps(0)).has_value());
+    EXPECT_FALSE(lifts::chartShare(Reps(11)).has_value());
 }
 
 TEST(RepetitionChart, TheFormulasLieAroundIt)
@@ -48,7 +48,7 @@ TEST(RepetitionChart, TheFormulasLieAroundIt)
 TEST(RepetitionChart, LoadsAreThoseOfTheWorkedScenarios)
 {
     for (const TableRow& row : readTable("reference/worked_loads.csv")) {
-        const auto load = row.at("kind") == "share" ? analysis::shareOfLoad : analysis::wholeOfShare;
+        const auto load = row.at("kind") == "share" ? lifts::shareOfLoad : lifts::wholeOfShare;
         EXPECT_EQ(load(pounds(numberIn(row, "input_lb")), Milli(numberIn(row, "milli")), pounds(numberIn(row, "step_lb"))),
                   pounds(numberIn(row, "printed_lb")))
             << row.at("case");
@@ -57,9 +57,9 @@ TEST(RepetitionChart, LoadsAreThoseOfTheWorkedScenarios)
 
 TEST(RepetitionChart, AHalfRoundsUp)
 {
-    EXPECT_EQ(analysis::shareOfLoad(pounds(205), Milli(500), pounds(5)), pounds(105)) << "102.5 lies between 100 and 105";
-    EXPECT_EQ(analysis::shareOfLoad(pounds(204), Milli(500), pounds(5)), pounds(100));
-    EXPECT_EQ(analysis::wholeOfShare(pounds(0), Milli(930), pounds(5)), pounds(0));
+    EXPECT_EQ(lifts::shareOfLoad(pounds(205), Milli(500), pounds(5)), pounds(105)) << "102.5 lies between 100 and 105";
+    EXPECT_EQ(lifts::shareOfLoad(pounds(204), Milli(500), pounds(5)), pounds(100));
+    EXPECT_EQ(lifts::wholeOfShare(pounds(0), Milli(930), pounds(5)), pounds(0));
 }
 
 }  // namespace chalk::test

@@ -5,7 +5,7 @@
 
 #include <optional>
 
-namespace chalk::analysis {
+namespace chalk::lifts {
 
 /// The share of a single that so many repetitions to failure are done with, in thousandths: 930 at 3. Nothing outside of 1 to 10, where
 /// prints of the chart differ. Source: Haff and Triplett (eds.), Essentials of Strength Training and Conditioning, 4th ed. 2016,
@@ -19,4 +19,4 @@ namespace chalk::analysis {
 /// `share` above 0.
 [[nodiscard]] base::Load wholeOfShare(base::Load load, base::Milli share, base::Load step);
 
-}  // namespace chalk::analysis
+}  // namespace chalk::lifts

@@ -1,8 +1,8 @@
-#include "core/analysis/repetition_chart.h"
+#include "core/lifts/repetition_chart.h"
 
 #include <array>
 
-namespace chalk::analysis {
+namespace chalk::lifts {
 
 namespace {
 
@@ -34,4 +34,4 @@ base::Load wholeOfShare(base::Load load, base::Milli share, base::Load step)
     return inSteps(load.centi() * kWholeMilli, share.value(), step);
 }
 
-}  // namespace chalk::analysis
+}  // namespace chalk::lifts
