@@ -9,7 +9,7 @@
 
 namespace chalk::ui::check_in {
 
-TEST(ChartExport, WritesEveryValueWithItsRange)
+TEST(CheckInChartExport, WritesEveryValueWithItsRange)
 {
     const CheckInCase page = test::tomasz();
     const QByteArray csv = chartCsv(singleScene(page.evidence, page.evidence.lifts[1]));
@@ -19,7 +19,7 @@ TEST(ChartExport, WritesEveryValueWithItsRange)
     EXPECT_EQ(lines.size(), static_cast<qsizetype>(page.evidence.lifts[1].estimates.size()) + 2);
 }
 
-TEST(ChartExport, WritesStagesAsStretches)
+TEST(CheckInChartExport, WritesStagesAsStretches)
 {
     const CheckInCase page = test::tomasz();
     const QByteArray csv = chartCsv(stagesScene(page.evidence, page.evidence.lifts[1]));
@@ -27,14 +27,14 @@ TEST(ChartExport, WritesStagesAsStretches)
 }
 
 // RFC 4180, 2.6 and 2.7: fields with commas or quotes are enclosed in quotes, quotes are doubled.
-TEST(ChartExport, QuotesWhatNeedsIt)
+TEST(CheckInChartExport, QuotesWhatNeedsIt)
 {
     ChartScene scene;
     scene.series.push_back({QStringLiteral("a \"b\", c"), {{test::checkInDay(), 1, {}, {}, {}}}, false});
     EXPECT_TRUE(chartCsv(scene).contains("\"a \"\"b\"\", c\",2026-11-24,1,,,\r\n")) << chartCsv(scene).constData();
 }
 
-TEST(ChartExport, WritesWholeFilesOrSaysWhyNot)
+TEST(CheckInChartExport, WritesWholeFilesOrSaysWhyNot)
 {
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("a.csv"));
