@@ -220,7 +220,14 @@ private:
         item.slot = way.slot;
         item.other = way.moved;
         item.otherSlot = way.movedTo;
-        item.offer = common::offerText(way, m_input.week.problem, leftOver.session, m_names);
+        item.offer = way.kind == WayKind::OneFewer ? fewerText(sessionsOf(item.client) - 1)
+                                                   : common::offerText(way, m_input.week.problem, leftOver.session, m_names);
+    }
+
+    /// What is past counts too, unlike in the words of the planner.
+    static QString fewerText(int left)
+    {
+        return left == 0 ? itemText("Leave out this week") : itemText("Leave at %1 this week").arg(left);
     }
 
     static OfferKind kindOf(WayKind way)

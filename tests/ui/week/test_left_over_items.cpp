@@ -82,6 +82,21 @@ TEST(LeftOverItems, WhatNoPlanCanKeepIsSaidInsteadOfNumbers)
     EXPECT_EQ(items[0].offer, QStringLiteral("Leave at 2 this week"));
 }
 
+TEST(LeftOverItems, OneFewerCountsWhatIsPast)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    facts.nowMinute = 2 * chalk::week::kDayMinutes;
+    chalk::week::ClientOfWeek& client = test::addClient(facts, "Gwen Tarrant");
+    client.client.sessionsPerWeek = 2;
+    client.free = {};
+    ASSERT_TRUE(client.free.add({1, clock(9), clock(12)}));
+    test::book(client, 1, clock(9));
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].kind, OfferKind::OneFewer);
+    EXPECT_EQ(items[0].offer, QStringLiteral("Leave at 1 this week"));
+}
+
 TEST(LeftOverItems, WhoComesLessOftenThisWeekIsNamedWithTheWayBack)
 {
     chalk::week::WeekFacts facts = test::someWeek();
