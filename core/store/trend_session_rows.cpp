@@ -7,7 +7,7 @@ namespace chalk::store {
 
 namespace {
 
-std::optional<int> loadIn(const Statement& row, int effort, int minutes)
+std::optional<int> sessionLoadIn(const Statement& row, int effort, int minutes)
 {
     sessions::SessionReport report;
     report.effortTenths = row.isNull(effort) ? std::nullopt : std::optional(row.number(effort));
@@ -40,7 +40,7 @@ std::map<base::ClientId, TrendSessions> readTrendSessions(Database& database, co
         session.state = rows.known(sessions::sessionStateOf(rows.text(4)), 4, "session", 0);
         TrendSessions& own = all[session.client];
         if (session.state == sessions::SessionState::Recorded && session.kind != sessions::SessionKind::MovementScreen) {
-            own.efforts.push_back({session.date, loadIn(rows, 5, 6)});
+            own.efforts.push_back({session.date, sessionLoadIn(rows, 5, 6)});
         }
         own.sessions.push_back(std::move(session));
     }

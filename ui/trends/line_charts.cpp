@@ -26,8 +26,8 @@ constexpr double kLineWidth = 2.25;
 constexpr double kEndRadius = 4;
 constexpr double kPointRadius = 3.5;
 constexpr double kSpotRadius = 10;
-constexpr double kLabelShare = 0.34;  // of the width, for the names at the ends
-constexpr double kLabelGap = 10;
+constexpr double kLabelShare = 0.38;  // of the width, for the names at the ends
+constexpr double kEndLabelGap = 10;
 constexpr double kLowestMonotony = 1;
 constexpr double kHighestMonotony = 2.5;
 
@@ -204,7 +204,7 @@ HotSpots paintSingles(QPainter& painter, const QRectF& area, const checkin::Tren
     for (const SingleLine& line : lines) {
         paintLine(painter, line, theme);
     }
-    paintEndLabels(painter, lines, {frame.plot.right() + kLabelGap, area.top(), labels - kLabelGap, area.height()}, theme);
+    paintEndLabels(painter, lines, {frame.plot.right() + kEndLabelGap, area.top(), labels - kEndLabelGap, area.height()}, theme);
     return spots;
 }
 

@@ -9,6 +9,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace chalk::ui::trends {
 
 namespace {
@@ -16,6 +18,8 @@ namespace {
 constexpr int kTableRow = 30;
 constexpr int kTablesEdge = 16;
 constexpr int kTablesGap = 8;
+constexpr int kColumnHeadRoom = 40;
+constexpr int kCellRoom = 20;
 
 QString selectedText(const QTableView& table)
 {
@@ -31,6 +35,21 @@ QString selectedText(const QTableView& table)
         text += cell.data().toString();
     }
     return text;
+}
+
+/// Wide enough for its head and its cells.
+void fitColumns(QTableView& table)
+{
+    const QFontMetrics heads(table.horizontalHeader()->font());
+    const QFontMetrics cells(table.font());
+    const QAbstractItemModel& model = *table.model();
+    for (int column = 0; column < model.columnCount(); ++column) {
+        int width = heads.horizontalAdvance(model.headerData(column, Qt::Horizontal).toString()) + kColumnHeadRoom;
+        for (int row = 0; row < model.rowCount(); ++row) {
+            width = std::max(width, cells.horizontalAdvance(model.index(row, column).data().toString()) + kCellRoom);
+        }
+        table.setColumnWidth(column, width);
+    }
 }
 
 }  // namespace
@@ -83,7 +102,6 @@ void TrendTables::addSheet(const TrendSheet& sheet)
     table->setTabKeyNavigation(false);
     table->verticalHeader()->hide();
     table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->horizontalHeader()->setHighlightSections(false);
     table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_tables.push_back(table);
@@ -102,6 +120,7 @@ void TrendTables::dress()
         table->horizontalHeader()->setFont(theme.font(common::TextStyle::Micro));
         table->verticalHeader()->setDefaultSectionSize(row);
         table->horizontalHeader()->setFixedHeight(row);
+        fitColumns(*table);
         const int bar = table->horizontalScrollBar()->sizeHint().height();
         table->setFixedHeight(row * (table->model()->rowCount() + 1) + 2 * table->frameWidth() + bar);
     }

@@ -27,6 +27,7 @@ constexpr double kDotPitch = 6;
 constexpr double kDotSide = 2;
 constexpr double kKeySide = 12;
 constexpr double kValueRow = 25;
+constexpr double kNoteGap = 16;
 
 QString volumeWords(const char* text)
 {
@@ -113,6 +114,15 @@ void paintSelection(QPainter& painter, const QRectF& column, double top, double 
     painter.drawRoundedRect(QRectF(column.left() - 4, top - 4, column.width() + 8, bottom - top + 6), 3, 3);
 }
 
+/// Rows give way before the note at the foot is cut.
+double valueRowHeight(const QRectF& area, const QString& note, const Theme& theme)
+{
+    const QFontMetricsF metrics(theme.font(TextStyle::Small));
+    const double noteHeight = metrics.boundingRect(QRectF(0, 0, area.width(), area.height()), Qt::AlignLeft | Qt::TextWordWrap, note).height();
+    const double room = (area.height() - noteHeight - kNoteGap) / static_cast<double>(kStackOrder.size() + 1);
+    return std::clamp(room, metrics.height(), theme.scaled(kValueRow));
+}
+
 }  // namespace
 
 HotSpots paintVolume(QPainter& painter, const QRectF& area, const VolumeScene& scene, const Theme& theme)
@@ -142,7 +152,7 @@ HotSpots paintVolume(QPainter& painter, const QRectF& area, const VolumeScene& s
 HotSpots paintWeekValues(QPainter& painter, const QRectF& area, const VolumeScene& scene, const QString& note, const Theme& theme)
 {
     const checkin::TrendWeek& week = scene.weeks[static_cast<std::size_t>(scene.selected)];
-    const double row = theme.scaled(kValueRow);
+    const double row = valueRowHeight(area, note, theme);
     QRectF line(area.left(), area.top(), area.width(), row);
     painter.setFont(theme.font(TextStyle::Small));
     painter.setPen(theme.ink2);
@@ -158,10 +168,10 @@ HotSpots paintWeekValues(QPainter& painter, const QRectF& area, const VolumeScen
         painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, wholeText(volumeIn(week, *pattern, scene.unit)));
     }
     painter.setPen(QPen(theme.line, 1));
-    const double top = line.bottom() + 10;
+    const double top = line.bottom() + kNoteGap / 2;
     painter.drawLine(QPointF(area.left(), top), QPointF(area.right(), top));
     painter.setPen(theme.ink2);
-    painter.drawText(QRectF(area.left(), top + 8, area.width(), area.bottom() - top - 8), Qt::AlignLeft | Qt::TextWordWrap, note);
+    painter.drawText(QRectF(area.left(), top + kNoteGap / 2, area.width(), area.bottom() - top - kNoteGap / 2), Qt::AlignLeft | Qt::TextWordWrap, note);
     return {};
 }
 
