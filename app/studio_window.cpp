@@ -10,6 +10,8 @@
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
 #include "ui/board/client_page.h"
+#include "ui/check_in/check_in_page.h"
+#include "ui/check_in/studio_check_in_source.h"
 #include "ui/common/act_history.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
@@ -154,6 +156,15 @@ private:
         return page;
     }
 
+    ui::check_in::CheckInPage* checkInPage(QWidget* parent)
+    {
+        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc);
+        auto* page = new ui::check_in::CheckInPage({m_look, m_clock, m_acts, m_dialogs, m_catalogue}, std::move(source), parent);
+        QObject::connect(page, &ui::check_in::CheckInPage::reportAsked, &m_cards, [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
+        readAfterPrinting(page);
+        return page;
+    }
+
     ui::shell::PageRegistry pages()
     {
         ui::shell::PageRegistry registry;
@@ -169,6 +180,8 @@ private:
                       [this](QWidget* parent) {
                           return floorPage(parent);
                       }});
+        registry.add({QStringLiteral("checkin"), QApplication::translate("Pages", "Check-in"), QStringLiteral("checkin"), RailSlot::Top, Qt::CTRL | Qt::Key_4,
+                      [this](QWidget* parent) { return checkInPage(parent); }});
         registry.add({QStringLiteral("trends"), QApplication::translate("Pages", "Trends"), QStringLiteral("trends"), RailSlot::Top, Qt::CTRL | Qt::Key_5,
                       [this](QWidget* parent) {
                           return new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},

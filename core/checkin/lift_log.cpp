@@ -1,6 +1,7 @@
 #include "core/checkin/lift_log.h"
 
 #include "core/analysis/lift_work.h"
+#include "core/plateau/detector_figures.h"
 #include "core/progression/exposure_facts.h"
 
 #include <string>
@@ -24,7 +25,7 @@ void addWork(LoggedExposure& logged, const progression::Exposure& exposure, base
         if (set.isWarmup || set.load != workingLoad) {
             continue;
         }
-        if (logged.reps.empty() && set.rir != progression::SetRecord::kNotRecorded) {
+        if (logged.reps.empty() && set.rir != progression::SetRecord::kNotRecorded && set.rir <= plateau::kFigures.reserveMost) {
             logged.reserve = set.rir;
         }
         logged.reps.emplace_back(progression::repsOf(set.amount, lift.kit().measure, lift.setup().policy));

@@ -11,9 +11,10 @@
 namespace chalk::checkin {
 
 /// What the plateau detector is told of an exposure, judged by `before`: the lift as it stood then. What was asked for is what the lift was to do on
-/// the day; of a range of repetitions, its lower end. What was done are the sets at the working load, in repetitions whatever the measure, their
-/// load the mass that is moved in the lift's unit, body and both pieces of a pair included. `swaps`: how often the exercise was changed before, each
-/// of which begins another variation. Nothing where no work was asked for, where none was done, and where nothing is lifted.
+/// the day; of a range of repetitions, its lower end. What was done are the sets at the working load, in repetitions whatever the measure; their
+/// load is the mass that is moved in the lift's unit, body and both pieces of a pair included. `swaps`: how often the exercise was changed before,
+/// each of which begins another variation. More in reserve than the detector takes is as if it were not written down: it is no slip of the pen.
+/// Nothing where no work was asked for, where none was done, and where nothing is lifted.
 [[nodiscard]] std::optional<plateau::LoggedExposure> loggedExposureOf(const progression::LiftMachine& before, base::Date date,
                                                                       const progression::Exposure& exposure, int swaps);
 

@@ -22,10 +22,10 @@ class Manual(CommandLineTest):
             self.page = file.read().replace("\\-", "-")
 
     def commands(self):
-        return re.findall(r"^  ([a-z]+) {2,}\S", self.good("--help").split("Commands:")[1].split("Options:")[0], re.MULTILINE)
+        return re.findall(r"^  ([a-z-]+) {2,}\S", self.good("--help").split("Commands:")[1].split("Options:")[0], re.MULTILINE)
 
     def test_every_command(self):
-        self.assertEqual(sorted(re.findall(r"^\.SS ([a-z]+)", self.page, re.MULTILINE)), sorted(self.commands()))
+        self.assertEqual(sorted(re.findall(r"^\.SS ([a-z-]+)", self.page, re.MULTILINE)), sorted(self.commands()))
 
     def test_every_option_and_no_other(self):
         helps = self.good("--help") + "".join(self.good(command, "--help") for command in self.commands())

@@ -13,13 +13,14 @@ constexpr double kDayRoom = 26;
 constexpr double kValueRoom = 52;
 constexpr double kRowNameRoom = 66;
 constexpr double kEdge = 16;
+constexpr double kMarksEdge = 28;
 constexpr double kEndRoom = 92;
 constexpr double kMarksHeight = 34;
 constexpr double kDayLabel = 52;
 
 double leftRoom(const ChartScene& scene)
 {
-    return scene.style == ChartStyle::Stages ? kRowNameRoom : scene.style == ChartStyle::Marks ? kEdge : kValueRoom;
+    return scene.style == ChartStyle::Stages ? kRowNameRoom : scene.style == ChartStyle::Marks ? kMarksEdge : kValueRoom;
 }
 
 double rightRoom(const ChartScene& scene)
@@ -67,7 +68,7 @@ QPointF ChartFrame::at(const ChartPoint& point, std::size_t series) const
     case ChartStyle::Stages:
         return {x, rowRect(series).center().y()};
     case ChartStyle::Marks:
-        return {x, plot.center().y()};
+        return {x, plot.center().y() + (point.date.weekday() / 2 % 2 == 0 ? -0.25 : 0.25) * plot.height()};
     case ChartStyle::Band:
     case ChartStyle::Bars:
     case ChartStyle::Lines:

@@ -33,7 +33,8 @@ struct ChartFrame {
     /// From the first day's left edge to the last one's right edge, kept inside the plot; the plot's height.
     [[nodiscard]] QRectF rectOf(const checkin::DayRange& days) const;
     [[nodiscard]] QRectF rowRect(std::size_t row) const;
-    /// The middle of a point: of its day, of a bar's week, of a row's stretch.
+    /// The middle of a point: of its day, of a bar's week, of a row's stretch. Marks lie in two rows, those of Wednesday, Thursday and
+    /// Sunday in the lower one, so that sessions of one week do not cover each other.
     [[nodiscard]] QPointF at(const ChartPoint& point, std::size_t series) const;
 };
 

@@ -63,8 +63,11 @@ void paintShade(QPainter& painter, const ChartShade& shade, const ChartFrame& fr
     const QFont font = theme.font(TextStyle::Micro);
     const QString word = shadeWord(shade.kind);
     const double wide = QFontMetricsF(font).horizontalAdvance(word) + 4;
-    if (wide <= rect.width() && frame.plot.height() > theme.scaled(60)) {
-        rect.setTop(rect.bottom() - theme.scaled(16));
+    const bool hasRoom = frame.style == ChartStyle::Band || frame.style == ChartStyle::Bars;
+    if (wide <= rect.width() && hasRoom) {
+        // Bars stand at the foot, a line seldom does.
+        rect.setTop(frame.style == ChartStyle::Bars ? rect.top() : rect.bottom() - theme.scaled(16));
+        rect.setHeight(theme.scaled(16));
         painter.fillRect(QRectF(rect.center().x() - wide / 2, rect.top(), wide, rect.height()), theme.surface);
         painter.setFont(font);
         painter.setPen(theme.ink2);
@@ -103,6 +106,40 @@ void paintDays(QPainter& painter, const ChartFrame& frame, const Theme& theme)
         painter.drawLine(QPointF(x, frame.plot.bottom()), QPointF(x, frame.plot.bottom() + 4));
         painter.setPen(theme.ink2);
         painter.drawText(QRectF(x - half, frame.plot.bottom() + theme.scaled(4), 2 * half, theme.scaled(18)), Qt::AlignHCenter | Qt::AlignVCenter, text);
+    }
+}
+
+QString axisNumber(double value)
+{
+    return QString::number(value, 'g', 6);
+}
+
+void paintGrid(QPainter& painter, const ChartScene& scene, const ChartFrame& frame, const Theme& theme)
+{
+    painter.setFont(theme.font(TextStyle::Micro));
+    const double half = theme.scaled(9);
+    for (double value = scene.axis.low; value <= scene.axis.high + scene.axis.step / 2; value += scene.axis.step) {
+        const double y = frame.yOf(value);
+        painter.setPen(QPen(theme.grid, 1));
+        painter.drawLine(QPointF(frame.plot.left(), y), QPointF(frame.plot.right(), y));
+        painter.setPen(theme.ink2);
+        painter.drawText(QRectF(0, y - half, frame.plot.left() - theme.scaled(8), 2 * half), Qt::AlignRight | Qt::AlignVCenter, axisNumber(value));
+    }
+}
+
+/// A ring where a value was measured: of a band every one, of lines only one that stands alone.
+void paintPoints(QPainter& painter, const ChartScene& scene, const ChartFrame& frame, const Theme& theme)
+{
+    for (std::size_t series = 0; series < scene.series.size(); ++series) {
+        const auto& points = scene.series[series].points;
+        if (scene.style != ChartStyle::Band && (scene.style != ChartStyle::Lines || points.size() > 1)) {
+            continue;
+        }
+        painter.setPen(QPen(theme.ink, 2));
+        painter.setBrush(theme.surface);
+        for (const ChartPoint& point : points) {
+            painter.drawEllipse(frame.at(point, series), 3.5, 3.5);
+        }
     }
 }
 
@@ -157,7 +194,7 @@ void paintStageRow(QPainter& painter, const ChartRow& row, const QRectF& place, 
 void paintMarks(QPainter& painter, const ChartScene& scene, const ChartFrame& frame, const Theme& theme)
 {
     const double day = frame.xOf(frame.days.from + 1) - frame.plot.left();
-    const double side = std::min(theme.scaled(13), std::max(4.0, 2 * day - 2));
+    const double side = std::min(theme.scaled(13), std::max(5.0, 2.7 * day));
     for (const ChartSeries& series : scene.series) {
         for (const ChartPoint& point : series.points) {
             const QPointF at = frame.at(point, 0);
@@ -200,7 +237,7 @@ void paintEnds(QPainter& painter, const ChartScene& scene, const ChartFrame& fra
         const double y = std::max(frame.yOf(series->points.back().value), taken + theme.scaled(18));
         taken = y;
         painter.setFont(theme.font(12, QFont::DemiBold));
-        painter.setPen(series->isDashed ? theme.ink2 : theme.ink);
+        painter.setPen(series->isDashed ? theme.ink2 : theme.link);
         painter.drawText(QRectF(left, y - theme.scaled(9), wide, theme.scaled(18)), Qt::AlignLeft | Qt::AlignVCenter, series->name);
     }
 }
@@ -238,6 +275,9 @@ void paintBehind(QPainter& painter, const ChartScene& scene, const ChartFrame& f
             paintShade(painter, shade, frame, theme);
         }
     }
+    if (scene.style != ChartStyle::Stages && scene.style != ChartStyle::Marks) {
+        paintGrid(painter, scene, frame, theme);
+    }
     painter.restore();
 }
 
@@ -266,6 +306,7 @@ void paintBefore(QPainter& painter, const ChartScene& scene, const ChartFrame& f
         common::paintWrappedText(painter, {theme.scaled(kSide), frame.plot.bottom() + theme.scaled(30)}, scene.text, small,
                                  size.width() - theme.scaled(2 * kSide), theme.scaled(18));
     }
+    paintPoints(painter, scene, frame, theme);
     paintEnds(painter, scene, frame, theme);
     if (const ChartPoint* point = pointAt(scene, chosen)) {
         paintChosen(painter, *point, frame.at(*point, chosen->series), size, theme);

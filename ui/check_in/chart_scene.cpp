@@ -83,6 +83,9 @@ QString lowered(const std::string& name)
 /// Why there is no line; the number of sessions that are missing where that is known.
 QString missingSingle(const LiftEvidence& lift)
 {
+    if (lift.name.empty()) {
+        return chartText(QT_TRANSLATE_NOOP("CheckInChart", "No lift yet."));
+    }
     if (!progression::isLoaded(lift.stage)) {
         return chartText(QT_TRANSLATE_NOOP("CheckInChart", "No load yet at this stage: there is no single to estimate."));
     }
@@ -143,12 +146,13 @@ void addReadiness(ChartSeries& series, base::Date date, const std::optional<int>
     }
 }
 
-/// The sides of the body are left out: `H push`.
+/// Short enough for the edge of a chart: `H push`, `1-leg`.
 QString rowName(lifts::Pattern pattern)
 {
     QString name = common::patternName(pattern);
     name.replace(QLatin1String("Horizontal"), QLatin1String("H")).replace(QLatin1String("Vertical"), QLatin1String("V"));
-    return name == QLatin1String("Carry and brace") ? QStringLiteral("Carry") : name;
+    name.replace(QLatin1String("Single"), QLatin1String("1"));
+    return pattern == lifts::Pattern::CarryBrace ? QStringLiteral("Carry") : name;
 }
 
 }  // namespace
@@ -179,7 +183,9 @@ ChartScene singleScene(const ClientEvidence& client, const LiftEvidence& lift)
 {
     ChartScene scene = sceneOf(client, lift, ChartStyle::Band, QStringLiteral("estimated-single"), QT_TRANSLATE_NOOP("CheckInChart", "Estimated best single"));
     scene.unit = common::unitText(lift.unit);
-    scene.note = chartText(QT_TRANSLATE_NOOP("CheckInChart", "%1, %2, estimated, not tested, with likely range")).arg(lowered(lift.name), scene.unit);
+    if (!lift.name.empty()) {
+        scene.note = chartText(QT_TRANSLATE_NOOP("CheckInChart", "%1, %2, estimated, not tested, with likely range")).arg(lowered(lift.name), scene.unit);
+    }
     addFlat(scene, lift);
     if (lift.estimates.empty()) {
         scene.missing = missingSingle(lift);
@@ -210,7 +216,7 @@ ChartScene volumeScene(const ClientEvidence& client, const LiftEvidence& lift)
 {
     ChartScene scene = sceneOf(client, lift, ChartStyle::Bars, QStringLiteral("load-volume"), QT_TRANSLATE_NOOP("CheckInChart", "Load volume by week"));
     scene.unit = chartText(QT_TRANSLATE_NOOP("CheckInChart", "kg × reps"));
-    scene.note = QStringLiteral("%1, %2").arg(scene.unit, lowered(lift.name));
+    scene.note = lift.name.empty() ? scene.unit : QStringLiteral("%1, %2").arg(scene.unit, lowered(lift.name));
     addFlat(scene, lift);
     ChartSeries series{scene.title, {}, false};
     double most = 0;

@@ -7,13 +7,10 @@
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QValueAxis>
 
-#include <cmath>
-
 namespace chalk::ui::check_in {
 
 namespace {
 
-constexpr double kPointSide = 7;
 constexpr double kBarShare = 0.62;  // of a week
 
 double dayOf(const ChartScene& scene, base::Date date)
@@ -26,21 +23,7 @@ int weeksOf(const ChartScene& scene)
     return (scene.days.to - scene.days.from + 1) / 7;
 }
 
-/// The axis of values with its lines and numbers.
-QValueAxis* valueAxis(const ChartScene& scene, const common::Theme& theme)
-{
-    auto* axis = new QValueAxis;
-    axis->setRange(scene.axis.low, scene.axis.high);
-    axis->setTickCount(static_cast<int>(std::lround((scene.axis.high - scene.axis.low) / scene.axis.step)) + 1);
-    const bool isWhole = std::abs(scene.axis.step - std::round(scene.axis.step)) < 1e-9;
-    axis->setLabelFormat(isWhole ? QStringLiteral("%.0f") : QStringLiteral("%.1f"));
-    axis->setLabelsFont(theme.font(common::TextStyle::Micro));
-    axis->setLabelsColor(theme.ink2);
-    axis->setGridLinePen(QPen(theme.grid, 1));
-    axis->setLineVisible(false);
-    return axis;
-}
-
+/// The painter draws the lines and words of an axis, so that they agree with the shading; the chart only scales by it.
 QValueAxis* hiddenAxis(double low, double high)
 {
     auto* axis = new QValueAxis;
@@ -85,9 +68,8 @@ void addLines(QChart& chart, const ChartScene& scene, const common::Theme& theme
 {
     for (const ChartSeries& series : scene.series) {
         auto* line = lineOf(scene, series, [](const ChartPoint& point) { return point.value; });
-        line->setPen(QPen(series.isDashed ? theme.ink2 : theme.ink, 2, series.isDashed ? Qt::DashLine : Qt::SolidLine));
-        line->setPointsVisible(scene.style == ChartStyle::Band || series.points.size() == 1);
-        line->setMarkerSize(kPointSide);
+        const QColor ink = scene.style == ChartStyle::Band ? theme.ink : series.isDashed ? theme.ink2 : theme.link;
+        line->setPen(QPen(ink, 2, series.isDashed ? Qt::DashLine : Qt::SolidLine));
         attach(chart, line, days, values);
     }
 }
@@ -128,7 +110,7 @@ void fillChart(QChart& chart, const ChartScene& scene, const common::Theme& them
     if (!isDrawnHere || !scene.missing.isEmpty() || scene.series.empty()) {
         return;
     }
-    auto* values = valueAxis(scene, theme);
+    auto* values = hiddenAxis(scene.axis.low, scene.axis.high);
     chart.addAxis(values, Qt::AlignLeft);
     if (scene.style == ChartStyle::Bars) {
         addBars(chart, scene, theme, values);

@@ -52,7 +52,10 @@ void ChoiceRow::setView(const ChoiceRowView& view)
 
 QString ChoiceRow::detail() const
 {
-    return m_view.suggested.isEmpty() ? m_view.text : QStringLiteral("%1 %2").arg(m_view.suggested, m_view.text);
+    if (m_view.suggested.isEmpty() || m_view.text.isEmpty()) {
+        return m_view.suggested + m_view.text;
+    }
+    return QStringLiteral("%1 %2%3").arg(m_view.suggested, m_view.text.left(1).toUpper(), m_view.text.mid(1));
 }
 
 int ChoiceRow::heightForWidth(int width) const

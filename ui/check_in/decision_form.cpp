@@ -127,7 +127,8 @@ QString DecisionForm::missingText() const
 {
     const auto choice = chosen();
     if (!choice) {
-        return lift() == nullptr ? QString() : tr("Choose what happens next.");
+        const bool isNoted = lift() == nullptr && !m_note->toPlainText().trimmed().isEmpty();
+        return isNoted ? QString() : lift() == nullptr ? tr("Without a lift a note is what is decided.") : tr("Choose what happens next.");
     }
     if (choice->kind == ChoiceKind::ByHand && !choice->event) {
         return tr("Set the numbers first.");
@@ -152,10 +153,13 @@ std::optional<progression::EventBody> DecisionForm::eventOf(const Choice& choice
 std::optional<DecisionDraft> DecisionForm::draft() const
 {
     const auto choice = chosen();
-    if (!choice || !missingText().isEmpty() || isEditing()) {
+    if (m_page == nullptr || !missingText().isEmpty() || isEditing()) {
         return std::nullopt;
     }
     QString note = m_note->toPlainText().trimmed();
+    if (!choice) {
+        return DecisionDraft{ChoiceKind::Hold, {}, {}, note.toStdString(), nextReview(), notedWords(m_page->evidence)};
+    }
     if (isVariationAsked()) {
         note = QStringLiteral("%1 %2").arg(variationNote(m_answer->chosen() == 0), note).trimmed();
     }
@@ -230,7 +234,7 @@ void DecisionForm::review()
 {
     m_question->setVisible(isVariationAsked());
     m_reviewDay->setText(m_page == nullptr ? QString() : common::longDayText(nextReview()));
-    const QString missing = missingText();
+    const QString missing = m_page == nullptr ? QString() : missingText();
     m_missing->setText(missing);
     m_missing->setVisible(!missing.isEmpty());
     m_decide->setEnabled(draft().has_value());

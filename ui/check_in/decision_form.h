@@ -104,6 +104,7 @@ private:
     decisions::CoachEditor* m_editor = nullptr;
     common::Banner* m_finding = nullptr;
     QLabel* m_numbers = nullptr;
+    QLabel* m_choicesTitle = nullptr;
     QVBoxLayout* m_rowsColumn = nullptr;
     std::vector<ChoiceRow*> m_rows;
     QWidget* m_question = nullptr;

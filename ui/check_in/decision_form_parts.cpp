@@ -50,7 +50,8 @@ void DecisionForm::build()
     outer->addLayout(column);
     m_numbers = wrappedLabel(contents, QStringLiteral("secondary"));
     column->addWidget(m_numbers);
-    column->addWidget(wrappedLabel(contents, QStringLiteral("caption"), tr("What happens next")));
+    m_choicesTitle = wrappedLabel(contents, QStringLiteral("caption"), tr("What happens next"));
+    column->addWidget(m_choicesTitle);
     m_rowsColumn = new QVBoxLayout;
     m_rowsColumn->setSpacing(6);
     column->addLayout(m_rowsColumn);
@@ -110,6 +111,7 @@ void DecisionForm::buildReview(QVBoxLayout& column)
     m_note->setAccessibleName(tr("Note for the history"));
     m_note->setTabChangesFocus(true);
     m_note->setFixedHeight(kNoteHeight);
+    connect(m_note, &QPlainTextEdit::textChanged, this, &DecisionForm::review);
     column.addWidget(m_note);
 }
 

@@ -59,6 +59,7 @@ void DecisionForm::showForecast()
 void DecisionForm::showChoices()
 {
     const std::size_t count = lift() == nullptr ? 0 : lift()->choices.size();
+    m_choicesTitle->setVisible(count > 0);
     while (m_rows.size() < count) {
         auto* row = new ChoiceRow(m_look, this);
         const std::size_t place = m_rows.size();

@@ -125,6 +125,7 @@ void EvidenceChart::say()
         said += QStringLiteral(". ") + m_scene.missing;
     }
     setAccessibleName(said);
+    viewport()->setAccessibleName(said);
     if (isVisible()) {
         QAccessibleEvent event(this, QAccessible::NameChanged);
         QAccessible::updateAccessibility(&event);

@@ -6,6 +6,7 @@
 #include "ui/common/look.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QStringList>
@@ -15,6 +16,7 @@ namespace chalk::ui::check_in {
 namespace {
 
 constexpr int kPaneEdge = 16;
+constexpr int kLiftsMost = 190;
 
 QFrame* paneRule(QWidget* parent, bool isUpright)
 {
@@ -65,10 +67,12 @@ void EvidencePane::buildHead()
     m_about->setTextFormat(Qt::PlainText);
     m_about->setMinimumWidth(0);
     m_about->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_about->installEventFilter(this);
     head->addWidget(m_about, 1);
     m_lifts = new QComboBox(this);
     m_lifts->setAccessibleName(tr("Lift on show"));
     m_lifts->setFocusPolicy(Qt::StrongFocus);
+    m_lifts->setMaximumWidth(kLiftsMost);
     connect(m_lifts, &QComboBox::activated, this, &EvidencePane::liftChosen);
     head->addWidget(m_lifts);
     m_stage = new StageTag(m_look, this);
@@ -101,6 +105,21 @@ void EvidencePane::dress()
     m_name->setFont(m_look.theme().font(18, QFont::Bold, true));
 }
 
+void EvidencePane::fitAbout()
+{
+    m_about->setText(m_about->fontMetrics().elidedText(m_aboutText, Qt::ElideRight, m_about->width()));
+    m_about->setToolTip(m_aboutText);
+    m_about->setAccessibleName(m_aboutText);
+}
+
+bool EvidencePane::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_about && event->type() == QEvent::Resize) {
+        fitAbout();
+    }
+    return Panel::eventFilter(watched, event);
+}
+
 void EvidencePane::setRoom(bool isNarrow)
 {
     m_isNarrow = isNarrow;
@@ -111,7 +130,8 @@ void EvidencePane::setPage(const CheckInCase& page, std::size_t lift)
 {
     const checkin::ClientEvidence& client = page.evidence;
     m_name->setText(common::qstring(client.name));
-    m_about->setText(aboutText(client));
+    m_aboutText = aboutText(client);
+    fitAbout();
     m_lifts->clear();
     for (const checkin::LiftEvidence& one : client.lifts) {
         m_lifts->addItem(common::qstring(one.name));

@@ -38,16 +38,22 @@ public:
 Q_SIGNALS:
     void liftChosen(int lift);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void buildHead();
     void buildCharts();
     void addRow(EvidenceChart* left, EvidenceChart* right, int stretch);
     void dress();
+    /// As much of the words beside the name as has room.
+    void fitAbout();
 
     const common::Look& m_look;
     bool m_isNarrow = false;
     QLabel* m_name = nullptr;
     QLabel* m_about = nullptr;
+    QString m_aboutText;
     QComboBox* m_lifts = nullptr;
     StageTag* m_stage = nullptr;
     std::array<EvidenceChart*, 5> m_charts{};

@@ -81,4 +81,9 @@ QString decidedWords(const checkin::ClientEvidence& client, const checkin::LiftE
         .arg(common::qstring(lift.name), common::choiceName(choice).toLower(), common::qstring(client.name).section(QLatin1Char(' '), 0, 0));
 }
 
+QString notedWords(const checkin::ClientEvidence& client)
+{
+    return formText(QT_TRANSLATE_NOOP("CheckInForm", "Check-in noted for %1")).arg(common::qstring(client.name).section(QLatin1Char(' '), 0, 0));
+}
+
 }  // namespace chalk::ui::check_in

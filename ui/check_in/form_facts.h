@@ -27,5 +27,7 @@ struct FindingWords {
 
 /// What was decided, in the past, for the ledge.
 [[nodiscard]] QString decidedWords(const checkin::ClientEvidence& client, const checkin::LiftEvidence& lift, checkin::ChoiceKind choice);
+/// The same of a check-in at which nothing was decided about a lift.
+[[nodiscard]] QString notedWords(const checkin::ClientEvidence& client);
 
 }  // namespace chalk::ui::check_in

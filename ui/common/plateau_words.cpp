@@ -194,7 +194,11 @@ QString entriesToCheck(const PlateauEvidence& evidence)
             days << shortDayText(left.date);
         }
     }
-    return days.isEmpty() ? QString() : plateauText(QT_TRANSLATE_NOOP("Plateau", "Entry to check: %1.")).arg(days.join(QLatin1String(", ")));
+    if (days.isEmpty()) {
+        return {};
+    }
+    return days.size() == 1 ? plateauText(QT_TRANSLATE_NOOP("Plateau", "Entry to check: %1.")).arg(days.front())
+                            : plateauText(QT_TRANSLATE_NOOP("Plateau", "%1 entries to check, the last of %2.")).arg(days.size()).arg(days.back());
 }
 
 QString missesText(const plateau::MissedTargets& missed)

@@ -118,8 +118,11 @@ TEST(LiftLog, TheBodyAndBothPiecesOfAPairAreMoved)
 TEST(LiftLog, PainAndAnUnsteadySetAreToldOfAndReserveOnlyWhereItWasWritten)
 {
     const auto log = loggedWith(loadedLift(), {exposureAfter(0, {{20, 8}, {20, 8, 3}}, 2),
-                                               exposureAfter(3, {{20, 8, 2, -1, progression::Steadiness::Shaky}, {20, 8}})});
-    ASSERT_EQ(log.size(), 2U);
+                                               exposureAfter(3, {{20, 8, 2, -1, progression::Steadiness::Shaky}, {20, 8}}),
+                                               exposureAfter(6, {{20, 8, 7}, {20, 8, 2}}), exposureAfter(9, {{20, 8, 8}, {20, 8, 2}})});
+    ASSERT_EQ(log.size(), 4U);
+    EXPECT_EQ(log[2].reserve, 7);
+    EXPECT_FALSE(log[3].reserve) << "more than the detector takes";
     EXPECT_TRUE(log[0].hasPain);
     EXPECT_FALSE(log[0].reserve);
     EXPECT_FALSE(log[0].rest);

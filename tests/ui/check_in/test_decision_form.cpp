@@ -108,12 +108,16 @@ TEST_F(DecisionFormTest, WhatWasTypedStaysWhileTheClientIsReadAgain)
     EXPECT_EQ(m_form.draft()->note, "") << "another lift has a form of its own";
 }
 
-TEST_F(DecisionFormTest, AClientWithoutLiftsHasNothingToDecide)
+TEST_F(DecisionFormTest, OfAClientWithoutLiftsOnlyANoteIsDecided)
 {
     CheckInCase bare = test::tomasz();
     bare.evidence.lifts.clear();
     m_form.setPage(&bare, 0, test::checkInDay());
     EXPECT_FALSE(m_form.draft());
+    m_form.setNote(QStringLiteral("Waits for the doctor."));
+    ASSERT_TRUE(m_form.draft());
+    EXPECT_FALSE(m_form.draft()->lift);
+    EXPECT_FALSE(m_form.draft()->event);
     m_form.setPage(nullptr, 0, test::checkInDay());
     EXPECT_FALSE(m_form.draft());
 }

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/lifts/catalogue.h"
+#include "ui/check_in/check_in_source.h"
+
+#include <functional>
+
+namespace chalk::store {
+class Database;
+}
+
+namespace chalk::ui::check_in {
+
+/// The check-ins of a studio. Each reading opens a connection of its own, so that it can run beside the window's; decisions are written through
+/// the window's.
+class StudioCheckInSource final : public CheckInSource {
+public:
+    /// The database and the catalogue outlive the source. `atUtc` is the moment of an act, ISO 8601.
+    StudioCheckInSource(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc);
+
+    [[nodiscard]] store::Result<std::vector<checkin::QueueEntry>> queue(base::Date day) override;
+    [[nodiscard]] store::Result<CheckInCase> page(base::ClientId client, base::Date day) override;
+    [[nodiscard]] store::Result<EditedLift> lift(base::ClientId client, base::LiftId lift, base::Date day) override;
+    [[nodiscard]] store::Result<base::ActId> decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event) override;
+
+private:
+    store::Database& m_database;
+    QString m_target;
+    const lifts::Catalogue& m_catalogue;
+    std::function<QString()> m_atUtc;
+};
+
+}  // namespace chalk::ui::check_in
