@@ -65,8 +65,8 @@ Command traceCommand()
             1,
             {{QStringLiteral("lines"), {}, QStringLiteral("read one history a line, write one answer a line")}},
             QStringLiteral("FILE is one JSON object (- for standard input) with unit, region, equipment and events, and, where wanted, body_mass,\n"
-                           "body_share, measure, start_load, stage, policy and as_of. Events are of type exposure, rehearsal, release, set or swap.\n"
-                           "The answer names for each event the rules that fired and what was due after it, and at the end what is next."),
+                           "body_share, measure, start_load, stage, policy and as_of. Events are of type exposure, rehearsal, release, set, swap,\n"
+                           "lighter or block. The answer names for each event the rules that fired and what was due after it, and at the end what is next."),
             runTrace};
 }
 

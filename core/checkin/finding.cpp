@@ -43,7 +43,7 @@ const JudgedLift* worstStalled(std::span<const JudgedLift> lifts)
     return worst;
 }
 
-int weeksOf(const std::optional<DayRange>& flat)
+int flatWeeksOf(const std::optional<DayRange>& flat)
 {
     constexpr int kDaysInWeek = 7;
     return flat ? (flat->to - flat->from) / kDaysInWeek : 0;
@@ -61,7 +61,7 @@ JudgedLift judgedLiftOf(base::LiftId lift, const LiftFacts& facts, std::span<con
     const auto clean = plateau::cleaned(log);
     const plateau::Judgement judgement = plateau::judge(clean, check);
     const bool isFlat = isStalled(judgement, facts.flags, facts.isOnHold);
-    return {lift,    facts.pattern, facts.exerciseKey, isFlat, isRegression(judgement), isFlat ? weeksOf(flatSinceBest(clean, check.date)) : 0,
+    return {lift,    facts.pattern, facts.exerciseKey, isFlat, isRegression(judgement), isFlat ? flatWeeksOf(flatSinceBest(clean, check.date)) : 0,
             judgement.z.value_or(0)};
 }
 
@@ -72,7 +72,7 @@ JudgedLift judgedLiftOf(const LiftEvidence& evidence)
             evidence.exerciseKey,
             isStalled(evidence.judgement, evidence.flags, evidence.isOnHold),
             isRegression(evidence.judgement),
-            weeksOf(evidence.flat),
+            flatWeeksOf(evidence.flat),
             evidence.judgement.z.value_or(0)};
 }
 

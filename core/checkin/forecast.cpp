@@ -185,7 +185,7 @@ int exposuresShort(base::Date first, base::Date day)
     return days > 0 ? (days * kUsualPerWeek + kWeekDays - 1) / kWeekDays : 0;
 }
 
-std::vector<ForecastWeek> weeksOf(const LiftMachine& machine, const Forecast& forecast, base::Date day)
+std::vector<ForecastWeek> forecastWeeksOf(const LiftMachine& machine, const Forecast& forecast, base::Date day)
 {
     PacedLift slow(machine, forecast.slow, forecast.single, day);
     PacedLift expected(machine, forecast.expected, forecast.single, day);
@@ -227,7 +227,7 @@ tl::expected<Forecast, ForecastLack> forecastOf(const LiftRecord& record, const 
     forecast.slow.weeklyPercent = change->low;
     forecast.expected.weeklyPercent = change->percent;
     forecast.fast.weeklyPercent = change->high;
-    forecast.weeks = weeksOf(machine, forecast, day);
+    forecast.weeks = forecastWeeksOf(machine, forecast, day);
     return forecast;
 }
 

@@ -15,7 +15,7 @@ namespace {
 
 using progression::LiftMachine;
 
-constexpr int kDaysOfAWeek = 7;
+constexpr int kReviewWeekDays = 7;
 
 /// Goes through the events of a lift once and notes what a check-in shows.
 class LiftReview {
@@ -48,7 +48,7 @@ private:
 
 void LiftReview::startVolume()
 {
-    for (base::Date monday = m_days.from; monday <= m_days.to; monday = monday + kDaysOfAWeek) {
+    for (base::Date monday = m_days.from; monday <= m_days.to; monday = monday + kReviewWeekDays) {
         m_noted.volume.push_back({monday, 0, 0});
     }
 }
@@ -88,7 +88,7 @@ void LiftReview::takeExposure(base::Date date, const progression::Exposure& expo
         m_noted.estimates.push_back({date, single->band.lowest, single->band.median, single->band.highest});
     }
     const analysis::Work work = analysis::workOf(exposure, m_machine.setup(), m_machine.kit(), analysis::BodyShare::LeftOut);
-    WeekVolume& week = m_noted.volume[static_cast<std::size_t>((date - m_days.from) / kDaysOfAWeek)];
+    WeekVolume& week = m_noted.volume[static_cast<std::size_t>((date - m_days.from) / kReviewWeekDays)];
     week.volume += work.volume.kilograms();
     week.sets += static_cast<int>(work.sets);
 }

@@ -16,6 +16,7 @@ struct LiftDay {
     std::optional<analysis::BestSingle> single;
     progression::Prescription after;  ///< for the next exposure
     bool isSwap = false;              ///< from here on it is another exercise
+    bool isLighter = false;           ///< begins a lighter week
 };
 
 /// A lift and its whole log.

@@ -11,6 +11,7 @@ namespace {
 using analysis::Work;
 
 constexpr int kDaysPerWeek = 7;
+constexpr int kMiddleOfWeek = 3;  // days after the first of seven
 
 std::vector<TrendWeek> emptyWeeks(const DayRange& days, base::Date day)
 {
@@ -36,6 +37,16 @@ void addWorkDone(std::vector<TrendWeek>& weeks, std::span<const analysis::DatedW
     for (const analysis::DatedWork& one : done) {
         if (TrendWeek* week = weekWith(weeks, one.date)) {
             week->work[static_cast<std::size_t>(one.pattern)] += one.work;
+        }
+    }
+}
+
+void addLighterWeeks(std::vector<TrendWeek>& weeks, const TrendedLift& lift)
+{
+    for (const LiftDay& day : lift.days) {
+        TrendWeek* week = day.isLighter ? weekWith(weeks, day.date + kMiddleOfWeek) : nullptr;
+        if (week != nullptr) {
+            ++week->lighterLifts;
         }
     }
 }
@@ -168,6 +179,7 @@ Trends trendsOf(const TrendsRequest& request)
     }
     for (const TrendedLift& lift : request.lifts) {
         trends.lifts.push_back(liftTrendOf(lift, trends.days));
+        addLighterWeeks(trends.weeks, lift);
     }
     trends.ratio = loadRatioOf(request.efforts, request.day);
     trends.volumeGap = volumeGapOf(trends.weeks);

@@ -26,6 +26,7 @@ struct TrendWeek {
     bool isOver = false;              ///< its Sunday is past
     analysis::PatternWork work{};     ///< load volume by pattern, body mass left out
     analysis::Attendance attendance;  ///< of the sessions that are over
+    int lighterLifts = 0;             ///< of a client: whose lighter week lies mostly in this one
     WeekLoad load;                    ///< of everybody: the loads are summed, and there is no monotony
 
     [[nodiscard]] analysis::Work together() const;

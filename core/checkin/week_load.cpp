@@ -12,7 +12,7 @@ namespace {
 constexpr std::array<std::string_view, 4> kNoMonotonyKeys{"not_over", "no_session", "unrated", "all_the_same"};
 constexpr std::array<std::string_view, 2> kNoRatioKeys{"too_early", "unrated"};
 
-constexpr int kDaysOfAWeek = 7;
+constexpr int kLoadDays = 7;
 constexpr int kRatioDays = 28;
 
 /// The rated sessions of a span, and how many others took place in it.
@@ -39,7 +39,7 @@ RatedSpan ratedIn(std::span<const SessionEffort> sessions, base::Date from, int 
 
 std::optional<NoMonotony> whyNone(const WeekLoad& week, base::Date monday, base::Date day)
 {
-    if (day < monday + kDaysOfAWeek) {
+    if (day < monday + kLoadDays) {
         return NoMonotony::NotOver;
     }
     if (week.rated + week.unrated == 0) {
@@ -52,7 +52,7 @@ std::optional<NoMonotony> whyNone(const WeekLoad& week, base::Date monday, base:
 
 WeekLoad weekLoadOf(std::span<const SessionEffort> sessions, base::Date monday, base::Date day)
 {
-    const RatedSpan span = ratedIn(sessions, monday, kDaysOfAWeek);
+    const RatedSpan span = ratedIn(sessions, monday, kLoadDays);
     WeekLoad week;
     week.rated = static_cast<int>(span.loads.size());
     week.unrated = span.unrated;
@@ -63,7 +63,7 @@ WeekLoad weekLoadOf(std::span<const SessionEffort> sessions, base::Date monday, 
     if (week.why) {
         return week;
     }
-    const std::vector<double> days = analysis::dailyLoads(span.loads, monday, kDaysOfAWeek);
+    const std::vector<double> days = analysis::dailyLoads(span.loads, monday, kLoadDays);
     const auto monotony = analysis::monotonyOf(days);
     if (monotony) {
         week.monotony = *monotony;
@@ -77,7 +77,7 @@ WeekLoad weekLoadOf(std::span<const SessionEffort> sessions, base::Date monday, 
 tl::expected<LoadRatio, NoRatio> loadRatioOf(std::span<const SessionEffort> sessions, base::Date day)
 {
     const base::Date from = mondayOf(day) - kRatioDays;
-    const RatedSpan first = ratedIn(sessions, from, kDaysOfAWeek);
+    const RatedSpan first = ratedIn(sessions, from, kLoadDays);
     const RatedSpan all = ratedIn(sessions, from, kRatioDays);
     if (first.loads.empty() && first.unrated == 0) {
         return tl::make_unexpected(NoRatio::TooEarly);
@@ -88,7 +88,7 @@ tl::expected<LoadRatio, NoRatio> loadRatioOf(std::span<const SessionEffort> sess
     if (all.unrated > 0 || !uncoupled || !coupled) {
         return tl::make_unexpected(NoRatio::Unrated);
     }
-    return LoadRatio{from + (kRatioDays - kDaysOfAWeek), *uncoupled, *coupled};
+    return LoadRatio{from + (kRatioDays - kLoadDays), *uncoupled, *coupled};
 }
 
 std::string_view keyOf(NoMonotony why)

@@ -13,7 +13,7 @@ namespace {
 
 using checkin::LiftEvidence;
 
-QString dayJson(base::Date day)
+QString checkInDayJson(base::Date day)
 {
     return textOf(day.toString());
 }
@@ -51,7 +51,7 @@ QJsonObject findingJson(const checkin::Finding& finding)
 
 QJsonObject daysJson(const checkin::DayRange& days)
 {
-    return {{QLatin1String("from"), dayJson(days.from)}, {QLatin1String("to"), dayJson(days.to)}};
+    return {{QLatin1String("from"), checkInDayJson(days.from)}, {QLatin1String("to"), checkInDayJson(days.to)}};
 }
 
 QJsonArray rangesJson(const std::vector<checkin::DayRange>& ranges)
@@ -67,7 +67,7 @@ QJsonArray estimatesJson(const LiftEvidence& lift)
 {
     QJsonArray array;
     for (const checkin::EstimatePoint& point : lift.estimates) {
-        array.append(QJsonObject{{QLatin1String("date"), dayJson(point.date)},
+        array.append(QJsonObject{{QLatin1String("date"), checkInDayJson(point.date)},
                                  {QLatin1String("lowest"), point.lowest.kilograms()},
                                  {QLatin1String("median"), point.median.kilograms()},
                                  {QLatin1String("highest"), point.highest.kilograms()}});
@@ -75,11 +75,11 @@ QJsonArray estimatesJson(const LiftEvidence& lift)
     return array;
 }
 
-QJsonArray volumeJson(const LiftEvidence& lift)
+QJsonArray weekVolumeJson(const LiftEvidence& lift)
 {
     QJsonArray array;
     for (const checkin::WeekVolume& week : lift.volume) {
-        array.append(QJsonObject{{QLatin1String("monday"), dayJson(week.monday)}, {QLatin1String("volume"), week.volume}, {QLatin1String("sets"), week.sets}});
+        array.append(QJsonObject{{QLatin1String("monday"), checkInDayJson(week.monday)}, {QLatin1String("volume"), week.volume}, {QLatin1String("sets"), week.sets}});
     }
     return array;
 }
@@ -100,7 +100,7 @@ QJsonArray painJson(const LiftEvidence& lift)
 {
     QJsonArray array;
     for (const checkin::PainMark& mark : lift.pain) {
-        array.append(QJsonObject{{QLatin1String("date"), dayJson(mark.date)}, {QLatin1String("pain"), mark.pain}});
+        array.append(QJsonObject{{QLatin1String("date"), checkInDayJson(mark.date)}, {QLatin1String("pain"), mark.pain}});
     }
     return array;
 }
@@ -150,7 +150,7 @@ QJsonObject liftJson(const checkin::ClientEvidence& page, const LiftEvidence& li
     put(object, "on_hold", lift.isOnHold);
     put(object, "next", nextJson(lift.next));
     put(object, "estimates", estimatesJson(lift));
-    put(object, "volume", volumeJson(lift));
+    put(object, "volume", weekVolumeJson(lift));
     put(object, "stages", stagesJson(lift));
     put(object, "pain", painJson(lift));
     put(object, "lighter_weeks", rangesJson(lift.lighterWeeks));
@@ -167,7 +167,7 @@ QJsonArray readinessJson(const checkin::ClientEvidence& page)
 {
     QJsonArray array;
     for (const checkin::ReadinessPoint& point : page.readiness) {
-        array.append(QJsonObject{{QLatin1String("date"), dayJson(point.date)}, {QLatin1String("sleep"), numberJson(point.sleep)},
+        array.append(QJsonObject{{QLatin1String("date"), checkInDayJson(point.date)}, {QLatin1String("sleep"), numberJson(point.sleep)},
                                  {QLatin1String("soreness"), numberJson(point.soreness)}, {QLatin1String("stress"), numberJson(point.stress)}});
     }
     return array;
@@ -177,7 +177,7 @@ QJsonArray attendanceJson(const checkin::ClientEvidence& page)
 {
     QJsonArray array;
     for (const checkin::AttendanceMark& mark : page.attendance) {
-        array.append(QJsonObject{{QLatin1String("date"), dayJson(mark.date)}, {QLatin1String("state"), textOf(sessions::keyOf(mark.state))}});
+        array.append(QJsonObject{{QLatin1String("date"), checkInDayJson(mark.date)}, {QLatin1String("state"), textOf(sessions::keyOf(mark.state))}});
     }
     return array;
 }
@@ -206,12 +206,12 @@ QJsonObject pointJson(const checkin::ForecastPoint& point)
 QJsonObject toJson(const checkin::Decision& decision)
 {
     QJsonObject object;
-    put(object, "day", dayJson(decision.day));
+    put(object, "day", checkInDayJson(decision.day));
     put(object, "lift", idJson(decision.lift));
     put(object, "about", textOf(keyOf(decision.about)));
     put(object, "choice", textOf(keyOf(decision.choice)));
     put(object, "note", QString::fromStdString(decision.note));
-    put(object, "next_review", dayJson(decision.nextReview));
+    put(object, "next_review", checkInDayJson(decision.nextReview));
     return object;
 }
 
@@ -236,10 +236,10 @@ QJsonObject toJson(const checkin::ClientEvidence& page, base::Date day)
     put(object, "age", numberJson(page.age));
     put(object, "goal", QString::fromStdString(page.goal));
     put(object, "coach", QString::fromStdString(page.coachName));
-    put(object, "from", dayJson(page.days.from));
-    put(object, "to", dayJson(page.days.to));
+    put(object, "from", checkInDayJson(page.days.from));
+    put(object, "to", checkInDayJson(page.days.to));
     put(object, "finding", findingJson(page.finding));
-    put(object, "next_review", dayJson(page.nextReview));
+    put(object, "next_review", checkInDayJson(page.nextReview));
     put(object, "attendance", attendanceJson(page));
     put(object, "readiness", readinessJson(page));
     QJsonArray history;
@@ -263,7 +263,7 @@ QJsonObject toJson(const checkin::Forecast& forecast)
                                      {QLatin1String("fast"), paceJson(forecast.fast)}});
     QJsonArray weeks;
     for (const checkin::ForecastWeek& week : forecast.weeks) {
-        weeks.append(QJsonObject{{QLatin1String("monday"), dayJson(week.monday)}, {QLatin1String("slow"), pointJson(week.slow)},
+        weeks.append(QJsonObject{{QLatin1String("monday"), checkInDayJson(week.monday)}, {QLatin1String("slow"), pointJson(week.slow)},
                                  {QLatin1String("expected"), pointJson(week.expected)}, {QLatin1String("fast"), pointJson(week.fast)}});
     }
     put(object, "weeks", weeks);

@@ -11,7 +11,7 @@ namespace {
 
 using checkin::massIn;
 
-QJsonValue dayJson(base::Date day)
+QJsonValue trendDayJson(base::Date day)
 {
     return textOf(day.toString());
 }
@@ -26,7 +26,7 @@ QString unitKey(base::MassUnit unit)
     return unit == base::MassUnit::Kilogram ? QStringLiteral("kg") : QStringLiteral("lb");
 }
 
-QJsonObject volumeJson(const checkin::TrendWeek& week, base::MassUnit unit)
+QJsonObject weekVolumeJson(const checkin::TrendWeek& week, base::MassUnit unit)
 {
     QJsonObject volume{{QLatin1String("total"), massIn(week.together().volume, unit)}};
     for (const lifts::Pattern pattern : lifts::kPatterns) {
@@ -41,9 +41,10 @@ QJsonArray weeksJson(const std::vector<checkin::TrendWeek>& weeks, base::MassUni
     for (const checkin::TrendWeek& week : weeks) {
         QJsonObject one;
         put(one, "week", textOf(base::toString(week.monday.isoWeek())));
-        put(one, "monday", dayJson(week.monday));
+        put(one, "monday", trendDayJson(week.monday));
         put(one, "over", week.isOver);
-        put(one, "load_volume", volumeJson(week, unit));
+        put(one, "load_volume", weekVolumeJson(week, unit));
+        put(one, "lighter_lifts", week.lighterLifts);
         put(one, "came", week.attendance.came);
         put(one, "counted", week.attendance.counted());
         put(one, "cancelled_in_time", week.attendance.cancelledInTime);
@@ -62,7 +63,7 @@ QJsonArray singlesJson(const checkin::LiftTrend& lift)
 {
     QJsonArray all;
     for (const checkin::EstimatePoint& point : lift.singles) {
-        all.append(QJsonObject{{QLatin1String("date"), dayJson(point.date)},
+        all.append(QJsonObject{{QLatin1String("date"), trendDayJson(point.date)},
                                {QLatin1String("low"), massIn(point.lowest, lift.unit)},
                                {QLatin1String("median"), massIn(point.median, lift.unit)},
                                {QLatin1String("high"), massIn(point.highest, lift.unit)}});
@@ -74,7 +75,7 @@ QJsonArray targetsJson(const checkin::LiftTrend& lift)
 {
     QJsonArray all;
     for (const checkin::TargetStep& step : lift.targets) {
-        all.append(QJsonObject{{QLatin1String("from"), dayJson(step.from)},
+        all.append(QJsonObject{{QLatin1String("from"), trendDayJson(step.from)},
                                {QLatin1String("sets"), step.sets.value()},
                                {QLatin1String("reps_low"), step.repsLow.value()},
                                {QLatin1String("reps_high"), step.repsHigh.value()},
@@ -106,7 +107,7 @@ QJsonObject ratioJson(const tl::expected<checkin::LoadRatio, checkin::NoRatio>& 
     if (!ratio) {
         return {{QLatin1String("none"), textOf(checkin::keyOf(ratio.error()))}};
     }
-    return {{QLatin1String("monday"), dayJson(ratio->monday)},
+    return {{QLatin1String("monday"), trendDayJson(ratio->monday)},
             {QLatin1String("uncoupled"), ratio->uncoupled},
             {QLatin1String("coupled"), ratio->coupled},
             {QLatin1String("criticism"), QJsonArray{QStringLiteral("Lolli L. et al. 2017, Br J Sports Med"),
@@ -120,7 +121,7 @@ QJsonValue gapJson(const std::optional<checkin::FigureGap>& gap, const std::vect
     }
     return QJsonObject{{QLatin1String("have"), gap->have},
                        {QLatin1String("need"), gap->need},
-                       {QLatin1String("first_on"), gap->firstOn ? dayJson(*gap->firstOn) : QJsonValue()},
+                       {QLatin1String("first_on"), gap->firstOn ? trendDayJson(*gap->firstOn) : QJsonValue()},
                        {QLatin1String("lift"), gap->lift ? QJsonValue(textOf(lifts[*gap->lift].name)) : QJsonValue()}};
 }
 
@@ -146,8 +147,8 @@ QJsonObject toJson(const checkin::Trends& trends, const std::string& client, bas
     QJsonObject object;
     put(object, "client", textOf(client));
     put(object, "unit", unitKey(unit));
-    put(object, "from", dayJson(trends.days.from));
-    put(object, "to", dayJson(trends.days.to));
+    put(object, "from", trendDayJson(trends.days.from));
+    put(object, "to", trendDayJson(trends.days.to));
     put(object, "weeks", weeksJson(trends.weeks, unit));
     put(object, "lifts", liftsJson(trends.lifts));
     put(object, "load_ratio", ratioJson(trends.ratio));
@@ -171,8 +172,8 @@ QJsonObject toJson(const checkin::StudioTrends& trends)
     }
     QJsonObject object;
     put(object, "unit", unitKey(base::MassUnit::Kilogram));
-    put(object, "from", dayJson(trends.days.from));
-    put(object, "to", dayJson(trends.days.to));
+    put(object, "from", trendDayJson(trends.days.from));
+    put(object, "to", trendDayJson(trends.days.to));
     put(object, "weeks", weeksJson(trends.weeks, base::MassUnit::Kilogram));
     put(object, "clients", clients);
     return object;

@@ -7,7 +7,7 @@
 namespace chalk::exchange {
 
 /// A client's trends: `client`, `unit` (`kg` or `lb`), `from`, `to`, `weeks`, `lifts`, `load_ratio`, `missing` and `is_learning`.
-/// A week has `week`, `monday`, `over`, `load_volume` (by pattern, and `total`), `came`, `counted`, `cancelled_in_time`, `session_load`, `rated`,
+/// A week has `week`, `monday`, `over`, `load_volume` (by pattern, and `total`), `lighter_lifts`, `came`, `counted`, `cancelled_in_time`, `session_load`, `rated`,
 /// `unrated`, `monotony`, `strain` and `no_monotony`, which says why there is none. A lift has `name`, `exercise`, `pattern`, `stage`, `measure`,
 /// `unit`, `estimated_singles` (`date`, `low`, `median`, `high`; estimates, not tested maxima) and `targets` (`from`, `sets`, `reps_low`, `reps_high`,
 /// `rest`, in seconds). `load_ratio` has `monday`, `uncoupled`, `coupled` and `criticism`, the papers that advise against it, or `none`, why there is none.

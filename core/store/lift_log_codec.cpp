@@ -18,6 +18,7 @@ constexpr std::uint8_t kIsSteady = 1;
 constexpr std::uint8_t kHasPain = 2;
 constexpr std::uint8_t kIsLighterWeek = 4;
 constexpr std::int32_t kNothing = -1;
+constexpr int kUsualBytes = 45;  ///< of an exposure with two sets: how many rows there may be
 
 template <class Number>
 void put(QByteArray& log, Number value)
@@ -72,6 +73,7 @@ LoggedExposure exposureFrom(LogBytes& bytes)
     row.rest = rest == kNothing ? std::nullopt : std::optional(base::Seconds(rest));
     row.reserve = reserve == kNothing ? std::nullopt : std::optional<int>(reserve);
     const auto sets = bytes.take<std::uint16_t>();
+    row.reps.reserve(std::min<std::size_t>(sets, kUsualBytes));
     for (int i = 0; i < sets && !bytes.isShort(); ++i) {
         row.reps.emplace_back(bytes.take<std::int32_t>());
     }
@@ -111,6 +113,7 @@ void addSwap(QByteArray& log)
 std::optional<std::vector<LoggedExposure>> loggedIn(const QByteArray& log)
 {
     std::vector<LoggedExposure> rows;
+    rows.reserve(static_cast<std::size_t>(log.size() / kUsualBytes));
     LogBytes bytes(log);
     int swaps = 0;
     while (!bytes.isAtEnd()) {

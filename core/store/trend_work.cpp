@@ -75,7 +75,7 @@ bool replayInto(ClientLog& log, checkin::TrendedLift& record, LiftMachine& machi
     if (machine.faultOf(event.body)) {
         return false;
     }
-    LiftDay day{event.date, {}, {}, std::holds_alternative<progression::Swap>(event.body)};
+    LiftDay day{event.date, {}, {}, std::holds_alternative<progression::Swap>(event.body), std::holds_alternative<progression::LighterWeek>(event.body)};
     if (const auto* exposure = std::get_if<Exposure>(&event.body)) {
         day.single = analysis::bestSingle(*exposure, machine.setup(), machine.kit());
         log.work.push_back({event.date, entry.session, entry.lift, record.pattern,
@@ -87,7 +87,7 @@ bool replayInto(ClientLog& log, checkin::TrendedLift& record, LiftMachine& machi
     return true;
 }
 
-checkin::TrendedLift recordOf(const TrendLift& lift)
+checkin::TrendedLift emptyRecordOf(const TrendLift& lift)
 {
     checkin::TrendedLift record;
     record.lift = lift.id;
@@ -163,7 +163,7 @@ ClientLog readClientLog(Database& database, const lifts::Catalogue& catalogue, b
     const std::vector<LogEntry> entries = readEntries(database, client);
     for (const TrendLift& lift : readTrendLifts(database, client)) {
         auto machine = LiftMachine::create(lift.setup);
-        checkin::TrendedLift record = recordOf(lift);
+        checkin::TrendedLift record = emptyRecordOf(lift);
         bool isWhole = machine.has_value();
         auto entry = std::lower_bound(entries.begin(), entries.end(), lift.id, [](const LogEntry& one, base::LiftId id) { return one.lift < id; });
         for (; isWhole && entry != entries.end() && entry->lift == lift.id && entry->event.date <= day; ++entry) {

@@ -93,7 +93,7 @@ void describeBlock(BoardColumn& column, const LiftCase& lift)
         column.title = loadTextOf(lift, next.load);
         column.sub = next.stage == Stage::RestCut ? BoardText::tr("rest %1").arg(common::restText(next.rest)) : setsTextOf(lift, next);
         if (next.isLighter()) {
-            column.foot = next.isPauseAsked ? BoardText::tr("lighter, pause") : BoardText::tr("lighter week");
+            column.foot = BoardText::tr("lighter");
         } else if (next.isPauseAsked) {
             column.foot = BoardText::tr("with pause");
         }

@@ -113,7 +113,7 @@ QString dueText(const Prescription& due, const FloorLift& lift)
     if (due.stage == progression::Stage::RestCut) {
         work = floorText("%1, rest %2").arg(work, common::restText(due.rest));
     }
-    return due.isLighter() ? floorText("%1, lighter week to %2").arg(work, common::dayText(*due.lighterUntil)) : work;
+    return due.isLighter() ? floorText("%1, lighter").arg(work) : work;
 }
 
 std::vector<EntryChip> chipsOf(const Exposure& exposure, const sessions::EntryLine& line, const FloorLift& lift)

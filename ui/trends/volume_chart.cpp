@@ -28,6 +28,7 @@ constexpr double kDotSide = 2;
 constexpr double kKeySide = 12;
 constexpr double kValueRow = 25;
 constexpr double kNoteGap = 16;
+constexpr double kNoteShare = 1.3;  // of a week's column
 
 QString volumeWords(const char* text)
 {
@@ -99,6 +100,9 @@ void paintBar(QPainter& painter, const ChartFrame& frame, const QRectF& column, 
 QString weekWords(const checkin::TrendWeek& week, base::MassUnit unit)
 {
     QString text = volumeWords("Week of %1: %2 %3 × reps").arg(common::longDayText(week.monday), wholeText(totalIn(week, unit)), common::unitText(unit));
+    if (week.lighterLifts > 0) {
+        text += QStringLiteral("\n") + volumeWords("lighter week");
+    }
     for (const lifts::Pattern pattern : kStackOrder) {
         if (const double volume = volumeIn(week, pattern, unit); volume > 0) {
             text += QStringLiteral("\n%1 %2").arg(common::patternName(pattern), wholeText(volume));
@@ -123,6 +127,22 @@ double valueRowHeight(const QRectF& area, const QString& note, const Theme& them
     return std::clamp(room, metrics.height(), theme.scaled(kValueRow));
 }
 
+/// Above a bar that is low for a reason, where there is room beside its neighbours.
+void paintLighterNote(QPainter& painter, const QRectF& column, double top, double weekWidth, const Theme& theme)
+{
+    QFont bold = theme.font(TextStyle::Micro);
+    bold.setWeight(QFont::DemiBold);
+    const QFontMetricsF metrics(bold);
+    const QString text = volumeWords("lighter week");
+    const double width = metrics.horizontalAdvance(text) + 2;
+    if (width > kNoteShare * weekWidth) {
+        return;
+    }
+    painter.setFont(bold);
+    painter.setPen(theme.ink2);
+    painter.drawText(QRectF(column.center().x() - width / 2, top - metrics.height() - 8, width, metrics.height()), Qt::AlignCenter, text);
+}
+
 }  // namespace
 
 HotSpots paintVolume(QPainter& painter, const QRectF& area, const VolumeScene& scene, const Theme& theme)
@@ -140,8 +160,12 @@ HotSpots paintVolume(QPainter& painter, const QRectF& area, const VolumeScene& s
         const auto index = static_cast<int>(i);
         const QRectF column(std::round(frame.middleOf(index) - width / 2), frame.plot.top(), width, frame.plot.height());
         paintBar(painter, frame, column, scene.weeks[i], scene.unit, theme);
+        const double top = frame.yOf(totalIn(scene.weeks[i], scene.unit));
         if (index == scene.selected) {
-            paintSelection(painter, column, frame.yOf(totalIn(scene.weeks[i], scene.unit)), frame.plot.bottom(), theme);
+            paintSelection(painter, column, top, frame.plot.bottom(), theme);
+        }
+        if (scene.weeks[i].lighterLifts > 0) {
+            paintLighterNote(painter, column, top, frame.weekWidth(), theme);
         }
         spots.push_back({QRectF(frame.plot.left() + index * frame.weekWidth(), frame.plot.top(), frame.weekWidth(), area.bottom() - frame.plot.top()),
                          weekWords(scene.weeks[i], scene.unit)});

@@ -58,6 +58,11 @@ public:
         for (const chalk::week::NoProposal& one : m_input.week.notProposed) {
             addNotProposed(one);
         }
+        for (const chalk::week::ClientOfWeek& client : m_input.facts.clients) {
+            if (client.quota) {
+                addQuota(client);
+            }
+        }
         return std::move(m_items);
     }
 
@@ -155,7 +160,7 @@ private:
     {
         const auto& clients = m_input.facts.clients;
         const auto at = std::find_if(clients.begin(), clients.end(), [client](const chalk::week::ClientOfWeek& one) { return one.client.id == client; });
-        return at == clients.end() ? 1 : at->lifts.empty() ? 1 : at->client.sessionsPerWeek;
+        return at == clients.end() ? 1 : at->sessionsWanted();
     }
 
     void addLeftOver(const LeftOver& leftOver)
@@ -199,7 +204,11 @@ private:
             if (m_waysLeft-- > 0) {
                 ways = waysOut(m_input.week.problem, m_input.plan, leftOver.session);
             }
-            const auto best = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) { return one.kind != WayKind::OneFewer; });
+            auto best = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) { return one.kind != WayKind::OneFewer; });
+            const bool isBooked = !m_input.week.origins[leftOver.session].booked.isNone();
+            if (best == ways.end() && !isBooked) {
+                best = ways.begin();
+            }
             if (best == ways.end()) {
                 item.kind = OfferKind::OpenHours;
                 item.offer = itemText("See the hours");
@@ -211,7 +220,14 @@ private:
         item.slot = way.slot;
         item.other = way.moved;
         item.otherSlot = way.movedTo;
-        item.offer = common::offerText(way, m_input.week.problem, leftOver.session, m_names);
+        item.offer = way.kind == WayKind::OneFewer ? fewerText(sessionsOf(item.client) - 1)
+                                                   : common::offerText(way, m_input.week.problem, leftOver.session, m_names);
+    }
+
+    /// What is past counts too, unlike in the words of the planner.
+    static QString fewerText(int left)
+    {
+        return left == 0 ? itemText("Leave out this week") : itemText("Leave at %1 this week").arg(left);
     }
 
     static OfferKind kindOf(WayKind way)
@@ -228,8 +244,9 @@ private:
         case WayKind::OtherCoach:
         case WayKind::ShorterSession:
         case WayKind::LargerGroup:
-        case WayKind::OneFewer:
             break;
+        case WayKind::OneFewer:
+            return OfferKind::OneFewer;
         }
         return OfferKind::OpenHours;
     }
@@ -259,6 +276,21 @@ private:
             item.reason = itemText("Away until %1.").arg(at->client.awayUntil ? common::dayText(*at->client.awayUntil) : QString());
             break;
         }
+        m_items.push_back(std::move(item));
+    }
+
+    void addQuota(const chalk::week::ClientOfWeek& client)
+    {
+        const int usual = client.usualSessions();
+        LeftOverItem item;
+        item.client = client.client.id;
+        item.name = common::qstring(client.client.name);
+        item.which = *client.quota == 1 ? itemText("1 session") : itemText("%1 sessions").arg(*client.quota);
+        item.icon = QStringLiteral("closed");
+        item.signal = common::Signal::Info;
+        item.reason = itemText("Only this week; %1 as a rule.").arg(usual);
+        item.kind = OfferKind::UsualNumber;
+        item.offer = itemText("Back to %1").arg(usual);
         m_items.push_back(std::move(item));
     }
 

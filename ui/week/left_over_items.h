@@ -17,6 +17,8 @@ enum class OfferKind : std::uint8_t {
     OpenHealth,  ///< to the answer that is awaited
     OpenHours,   ///< to the client's hours and wishes
     EditHours,   ///< to the studio's hours, stations and coaches
+    OneFewer,    ///< the client comes once less in this week
+    UsualNumber, ///< the client comes as often as usual again
     Mend,        ///< looks for what would have to move
     CopyWords    ///< `words` for somebody who has to be told
 };
@@ -51,7 +53,8 @@ enum class ItemDetail : std::uint8_t {
 };
 
 /// First who has to be told of what is proposed; then conflicts, in the order of the scene's faults, each with one session that could go elsewhere;
-/// then what is left over, by client; then those for whom nothing is proposed.
+/// then what is left over, by client; then those for whom nothing is proposed,
+/// and those who come more or less often than usual in this week.
 [[nodiscard]] std::vector<LeftOverItem> leftOverItems(const WeekInput& input, const WeekScene& scene, ItemDetail detail = ItemDetail::WhatHelps);
 
 }  // namespace chalk::ui::week

@@ -78,6 +78,9 @@ public:
     bool takeAway(const std::vector<BlockMember>& members);
     bool setState(const BlockMember& member, sessions::SessionState state);
     bool book(const sessions::Session& session);
+    /// The client comes once less in this week than wanted so far; or as often as usual again. No act: the one takes the other back.
+    bool wantOneFewer(base::ClientId client);
+    bool wantUsual(base::ClientId client);
 
     /// Proposes a plan of the case that is on the desk now; bookings stay where they are.
     void propose(const chalk::week::WeekPlan& plan);
@@ -99,6 +102,7 @@ private:
     void show();
     void noteProposals();
     [[nodiscard]] store::BookingChanges changesOf(const Wishes& wishes) const;
+    bool setSessions(base::ClientId client, std::optional<int> sessions);
     bool done(const store::Result<store::ActOutcome>& outcome, const QString& words);
     [[nodiscard]] store::SessionWriter writer() const { return {m_studio.database, m_studio.atUtc}; }
 

@@ -1,5 +1,6 @@
 #include "core/store/record_writer.h"
 #include "core/store/week_changes.h"
+#include "core/store/week_settings.h"
 #include "core/week/week_copy.h"
 #include "ui/floor/session_words.h"
 #include "ui/week/week_desk.h"
@@ -141,6 +142,32 @@ bool WeekDesk::book(const sessions::Session& session)
     const QString who = at == clients.end() ? QString() : QString::fromStdString(at->client.name).section(QLatin1Char(' '), 0, 0);
     const int start = session.date.weekday() * kDayMinutes + session.startMinute;
     return done(writer().book(session), deskText("%1 booked for %2").arg(who, common::weekTimeText(start)));
+}
+
+bool WeekDesk::setSessions(base::ClientId client, std::optional<int> sessions)
+{
+    const auto set = store::WeekSettings(m_studio.database).setQuota(client, m_monday, sessions);
+    if (set) {
+        read();
+    }
+    m_refusal = set ? QString() : set.error().message;
+    return set.has_value();
+}
+
+bool WeekDesk::wantOneFewer(base::ClientId client)
+{
+    const auto& clients = m_facts.clients;
+    const auto at = std::find_if(clients.begin(), clients.end(), [client](const chalk::week::ClientOfWeek& one) { return one.client.id == client; });
+    if (at == clients.end() || at->sessionsWanted() == 0) {
+        return false;
+    }
+    const int sessions = at->sessionsWanted() - 1;
+    return setSessions(client, sessions == at->usualSessions() ? std::nullopt : std::optional(sessions));
+}
+
+bool WeekDesk::wantUsual(base::ClientId client)
+{
+    return setSessions(client, {});
 }
 
 void WeekDesk::propose(const chalk::week::WeekPlan& plan)

@@ -334,6 +334,15 @@ void WeekPage::takeOffer(int row)
         return openPlace(QStringLiteral("client"), item.client, QStringLiteral("health"));
     case OfferKind::OpenHours:
         return openPlace(QStringLiteral("onboarding"), item.client, QStringLiteral("time"));
+    case OfferKind::OneFewer:
+    case OfferKind::UsualNumber: {
+        const bool isDone = item.kind == OfferKind::OneFewer ? m_desk.wantOneFewer(item.client) : m_desk.wantUsual(item.client);
+        settle(isDone);
+        if (isDone) {
+            fill();
+        }
+        return;
+    }
     case OfferKind::Mend:
         return mend();
     case OfferKind::CopyWords:

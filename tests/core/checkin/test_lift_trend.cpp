@@ -26,7 +26,7 @@ progression::Prescription workTarget(Stage stage, int sets, int low, int high, i
 
 LiftDay dayOf(int offset, const progression::Prescription& after, std::optional<int> kilograms = {})
 {
-    LiftDay day{kTrendFrom + offset, {}, after, false};
+    LiftDay day{kTrendFrom + offset, {}, after, false, false};
     if (kilograms) {
         const auto mass = base::Mass::of(base::Load::fromCenti(*kilograms * 100), base::MassUnit::Kilogram);
         day.single = analysis::BestSingle{{mass, mass, mass, 7}, mass, base::Reps(1), true};

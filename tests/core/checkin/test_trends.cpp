@@ -91,6 +91,20 @@ TEST(Trends, VolumeStandsByPatternAndWeek)
     EXPECT_FALSE(trends.volumeGap) << "two weeks with load";
 }
 
+TEST(Trends, ALighterWeekStandsWhereItLiesMostly)
+{
+    TrendedLift squat = recordIn(Stage::LoadBuild);
+    squat.days.push_back(squat.days.front());
+    squat.days.back().date = kTrendMonday - 4;  // a Thursday: from there four days are of that week, three of the next
+    squat.days.back().isLighter = true;
+    TrendedLift hinge = squat;
+    hinge.days.back().date = kTrendMonday - 3;
+    const Trends trends = trendsOfLifts({squat, hinge});
+    EXPECT_EQ(trends.weeks[10].lighterLifts, 1);
+    EXPECT_EQ(trends.weeks[11].lighterLifts, 1);
+    EXPECT_EQ(trends.weeks[9].lighterLifts, 0);
+}
+
 TEST(Trends, AttendanceStandsByWeek)
 {
     const std::vector<sessions::Session> sessions{trendSession(-7, SessionState::Recorded), trendSession(-5, SessionState::Missed),

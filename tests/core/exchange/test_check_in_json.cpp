@@ -37,7 +37,7 @@ checkin::ClientEvidence smallPage()
 }
 
 /// What stands at `lifts.0.choices`; nothing where there is no such place.
-QJsonValue at(const QJsonObject& object, const char* path)
+QJsonValue valueAt(const QJsonObject& object, const char* path)
 {
     QJsonValue value = object;
     for (const QString& step : QString::fromLatin1(path).split(QLatin1Char('.'))) {
@@ -50,7 +50,7 @@ QJsonValue at(const QJsonObject& object, const char* path)
 
 std::string textAt(const QJsonObject& object, const char* path)
 {
-    return at(object, path).toString().toStdString();
+    return valueAt(object, path).toString().toStdString();
 }
 
 }  // namespace
@@ -67,34 +67,34 @@ TEST(CheckInJson, AQueueEntryIsWrittenWithItsDecision)
     const QJsonObject open = toJson(entry);
     EXPECT_EQ(textAt(open, "name"), "Ada");
     EXPECT_EQ(textAt(open, "finding.kind"), "plateau");
-    EXPECT_EQ(at(open, "finding.lift").toInt(), 7);
-    EXPECT_EQ(at(open, "finding.flat_weeks").toInt(), 4);
-    EXPECT_EQ(at(open, "came").toInt(), 7);
-    EXPECT_TRUE(at(open, "decided").isNull());
+    EXPECT_EQ(valueAt(open, "finding.lift").toInt(), 7);
+    EXPECT_EQ(valueAt(open, "finding.flat_weeks").toInt(), 4);
+    EXPECT_EQ(valueAt(open, "came").toInt(), 7);
+    EXPECT_TRUE(valueAt(open, "decided").isNull());
     entry.decided = checkin::Decision{{}, entry.client, std::nullopt, kJsonDay, checkin::FindingKind::Plateau, checkin::ChoiceKind::Hold, "New job", kJsonDay + 14};
     const QJsonObject decided = toJson(entry);
     EXPECT_EQ(textAt(decided, "decided.choice"), "hold");
     EXPECT_EQ(textAt(decided, "decided.note"), "New job");
     EXPECT_EQ(textAt(decided, "decided.next_review"), "2026-12-09");
-    EXPECT_TRUE(at(decided, "decided.lift").isNull());
+    EXPECT_TRUE(valueAt(decided, "decided.lift").isNull());
 }
 
 TEST(CheckInJson, APageHasItsLiftsWithVerdictAndChoices)
 {
     const QJsonObject page = toJson(smallPage(), kJsonDay);
-    EXPECT_EQ(at(page, "readiness.0.stress").toInt(), 5);
-    EXPECT_TRUE(at(page, "readiness.0.soreness").isNull());
+    EXPECT_EQ(valueAt(page, "readiness.0.stress").toInt(), 5);
+    EXPECT_TRUE(valueAt(page, "readiness.0.soreness").isNull());
     EXPECT_EQ(textAt(page, "attendance.0.state"), "recorded");
-    EXPECT_EQ(at(page, "lifts.0.estimates.0.median").toDouble(), 85);
+    EXPECT_EQ(valueAt(page, "lifts.0.estimates.0.median").toDouble(), 85);
     EXPECT_EQ(textAt(page, "lifts.0.flat.from"), "2026-10-28");
     EXPECT_EQ(textAt(page, "lifts.0.verdict.verdict"), "not_enough_data");
-    EXPECT_TRUE(at(page, "lifts.0.weeks_per_step").isNull());
-    EXPECT_EQ(at(page, "lifts.0.choices").toArray().size(), 2);
+    EXPECT_TRUE(valueAt(page, "lifts.0.weeks_per_step").isNull());
+    EXPECT_EQ(valueAt(page, "lifts.0.choices").toArray().size(), 2);
     EXPECT_EQ(textAt(page, "lifts.0.choices.0.why"), "tired");
     EXPECT_EQ(textAt(page, "lifts.0.choices.0.event.type"), "lighter");
-    EXPECT_TRUE(at(page, "lifts.0.choices.0.event.date").isUndefined());
-    EXPECT_TRUE(at(page, "lifts.0.choices.1.why").isNull());
-    EXPECT_TRUE(at(page, "lifts.0.choices.1.event").isNull());
+    EXPECT_TRUE(valueAt(page, "lifts.0.choices.0.event.date").isUndefined());
+    EXPECT_TRUE(valueAt(page, "lifts.0.choices.1.why").isNull());
+    EXPECT_TRUE(valueAt(page, "lifts.0.choices.1.event").isNull());
 }
 
 TEST(CheckInJson, AForecastHasItsPacesAndWeeks)
@@ -108,13 +108,13 @@ TEST(CheckInJson, AForecastHasItsPacesAndWeeks)
     week.fast.sets = base::Sets(3);
     forecast.weeks = {week};
     const QJsonObject object = toJson(forecast);
-    EXPECT_EQ(at(object, "single").toDouble(), 100);
-    EXPECT_EQ(at(object, "paces.slow.exposures_per_week").toDouble(), 1.5);
-    EXPECT_EQ(at(object, "weeks.0.fast.load").toDouble(), 82.5);
-    EXPECT_EQ(at(object, "weeks.0.fast.sets").toInt(), 3);
+    EXPECT_EQ(valueAt(object, "single").toDouble(), 100);
+    EXPECT_EQ(valueAt(object, "paces.slow.exposures_per_week").toDouble(), 1.5);
+    EXPECT_EQ(valueAt(object, "weeks.0.fast.load").toDouble(), 82.5);
+    EXPECT_EQ(valueAt(object, "weeks.0.fast.sets").toInt(), 3);
     const QJsonObject lack = toJson(checkin::ForecastLack{checkin::NoForecast::FewExposures, 5});
     EXPECT_EQ(textAt(lack, "why"), "few_exposures");
-    EXPECT_EQ(at(lack, "missing").toInt(), 5);
+    EXPECT_EQ(valueAt(lack, "missing").toInt(), 5);
 }
 
 }  // namespace chalk::exchange

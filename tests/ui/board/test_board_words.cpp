@@ -39,7 +39,7 @@ TEST(BoardWords, TheBlockSaysThatItIsOfALighterWeek)
     lift.machine.apply(test::fixtureDay(), progression::LighterWeek{"tired"});
     settle(lift, test::fixtureDay());
     const BoardColumn column = columnOf(lift);
-    EXPECT_EQ(column.foot, QStringLiteral("lighter week"));
+    EXPECT_EQ(column.foot, QStringLiteral("lighter"));
     EXPECT_EQ(column.sub, QStringLiteral("2 × 10"));
     settle(lift, test::fixtureDay() + 7);
     EXPECT_EQ(columnOf(lift).foot, QString());

@@ -111,7 +111,7 @@ TEST(CardWords, APauseThatIsAskedForComesBeforeTheWarmUp)
 TEST(CardWords, ALighterWeekSaysItsLastDayAndFramesNoNumber)
 {
     CardLift lift = test::ferroCard().lifts[0];
-    const auto isFramed = [](const Runs& runs) { return std::any_of(runs.begin(), runs.end(), [](const Run& run) { return run.isFramed; }); };
+    const auto isFramed = [](const Runs& runs) { return std::any_of(runs.begin(), runs.end(), [](const auto& run) { return run.isFramed; }); };
     EXPECT_TRUE(isFramed(largeLine(lift)));
     lift.lighterUntil = base::Date::parse("2026-11-29");
     EXPECT_FALSE(isFramed(largeLine(lift)));

@@ -45,6 +45,18 @@ TEST(VolumeChart, TheSelectedWeekIsFramed)
     EXPECT_NE(barsOf(sceneOfFerro(1), look.theme()).image, barsOf(sceneOfFerro(2), look.theme()).image);
 }
 
+TEST(VolumeChart, ALighterWeekSaysSo)
+{
+    const common::Look look;
+    VolumeScene scene = sceneOfFerro(2);
+    const QImage before = barsOf(scene, look.theme()).image;
+    scene.weeks[1].lighterLifts = 2;
+    const auto chart = barsOf(scene, look.theme());
+    EXPECT_NE(chart.image, before);
+    EXPECT_TRUE(chart.spots[1].words.contains(QStringLiteral("lighter week")));
+    EXPECT_FALSE(chart.spots[0].words.contains(QStringLiteral("lighter week")));
+}
+
 TEST(VolumeChart, EveryPatternIsStackedOnce)
 {
     EXPECT_EQ(std::set<lifts::Pattern>(kStackOrder.begin(), kStackOrder.end()).size(), lifts::kPatterns.size());

@@ -28,7 +28,7 @@ TEST(LeftOverItems, ASessionWithoutAPlaceIsOfferedTheNearestFreeOne)
     EXPECT_EQ(items[0].slot, (chalk::week::Slot{0, 3 * chalk::week::kDayMinutes + clock(17, 30)}));
 }
 
-TEST(LeftOverItems, WithoutAnyPlaceTheFreeHoursAreOffered)
+TEST(LeftOverItems, WithoutAnyPlaceOneFewerIsOffered)
 {
     chalk::week::WeekFacts facts = test::someWeek();
     chalk::week::ClientOfWeek& client = test::addClient(facts, "Gwen Tarrant");
@@ -36,9 +36,9 @@ TEST(LeftOverItems, WithoutAnyPlaceTheFreeHoursAreOffered)
     ASSERT_TRUE(client.free.add({6, clock(3), clock(5)}));
     const auto items = itemsOf(test::WeekOnTest(facts));
     ASSERT_EQ(items.size(), 1U);
-    EXPECT_EQ(items[0].kind, OfferKind::OpenHours);
+    EXPECT_EQ(items[0].kind, OfferKind::OneFewer);
     EXPECT_FALSE(items[0].reason.isEmpty());
-    EXPECT_FALSE(items[0].offer.isEmpty());
+    EXPECT_EQ(items[0].offer, QStringLiteral("Leave out this week"));
 }
 
 TEST(LeftOverItems, AConflictComesFirstWithAWayOut)
@@ -78,7 +78,38 @@ TEST(LeftOverItems, WhatNoPlanCanKeepIsSaidInsteadOfNumbers)
     const auto items = itemsOf(test::WeekOnTest(facts));
     ASSERT_EQ(items.size(), 2U);
     EXPECT_EQ(items[0].reason, QStringLiteral("Gwen has 3 sessions, and the hours leave room for 1."));
-    EXPECT_EQ(items[0].kind, OfferKind::OpenHours);
+    EXPECT_EQ(items[0].kind, OfferKind::OneFewer);
+    EXPECT_EQ(items[0].offer, QStringLiteral("Leave at 2 this week"));
+}
+
+TEST(LeftOverItems, OneFewerCountsWhatIsPast)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    facts.nowMinute = 2 * chalk::week::kDayMinutes;
+    chalk::week::ClientOfWeek& client = test::addClient(facts, "Gwen Tarrant");
+    client.client.sessionsPerWeek = 2;
+    client.free = {};
+    ASSERT_TRUE(client.free.add({1, clock(9), clock(12)}));
+    test::book(client, 1, clock(9));
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].kind, OfferKind::OneFewer);
+    EXPECT_EQ(items[0].offer, QStringLiteral("Leave at 1 this week"));
+}
+
+TEST(LeftOverItems, WhoComesLessOftenThisWeekIsNamedWithTheWayBack)
+{
+    chalk::week::WeekFacts facts = test::someWeek();
+    chalk::week::ClientOfWeek& client = test::addClient(facts, "Gwen Tarrant");
+    client.client.sessionsPerWeek = 3;
+    client.quota = 1;
+    test::book(client, 1, clock(9));
+    const auto items = itemsOf(test::WeekOnTest(facts));
+    ASSERT_EQ(items.size(), 1U) << "nothing is left over";
+    EXPECT_EQ(items[0].which, QStringLiteral("1 session"));
+    EXPECT_EQ(items[0].reason, QStringLiteral("Only this week; 3 as a rule."));
+    EXPECT_EQ(items[0].kind, OfferKind::UsualNumber);
+    EXPECT_EQ(items[0].offer, QStringLiteral("Back to 3"));
 }
 
 TEST(LeftOverItems, AConflictThatNoSessionAloneLeavesOffersToMendTheWeek)

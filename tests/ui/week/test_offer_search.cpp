@@ -54,7 +54,7 @@ TEST(LeftOverItems, WhatHelpsIsLookedForLater)
     const auto whole = leftOverItems({week.facts, week.problem, week.plan}, week.scene());
     ASSERT_EQ(quick.size(), whole.size());
     EXPECT_EQ(quick[0].kind, OfferKind::None);
-    EXPECT_EQ(whole[0].kind, OfferKind::OpenHours);
+    EXPECT_EQ(whole[0].kind, OfferKind::OneFewer);
 }
 
 }  // namespace chalk::ui::week

@@ -32,6 +32,20 @@ TEST_F(WeekDeskTest, ReadsTheWeekOfToday)
     EXPECT_EQ(m_desk.strip().weeks[kWeeksBefore].days[1].sessions, 1);
 }
 
+TEST_F(WeekDeskTest, OneFewerThisWeekCanBeTakenBack)
+{
+    const base::ClientId ada = m_desk.facts().clients.front().client.id;
+    EXPECT_TRUE(m_desk.wantOneFewer(ada)) << m_desk.refusal().toStdString();
+    EXPECT_EQ(m_desk.wanted(), 2);
+    const auto& items = m_desk.items();
+    EXPECT_TRUE(std::any_of(items.begin(), items.end(), [ada](const LeftOverItem& one) { return one.client == ada && one.kind == OfferKind::UsualNumber; }));
+    m_desk.goTo(today() + 7);
+    EXPECT_EQ(m_desk.facts().clients.front().sessionsWanted(), 2) << "the week after is as usual";
+    m_desk.goTo(today());
+    EXPECT_TRUE(m_desk.wantUsual(ada));
+    EXPECT_EQ(m_desk.wanted(), 3);
+}
+
 TEST_F(WeekDeskTest, AMonthHasAllOfItsWeeks)
 {
     const MonthWeeks november = m_desk.monthOf(today());
