@@ -14,7 +14,7 @@ constexpr double kValueRoom = 52;
 constexpr double kRowNameRoom = 66;
 constexpr double kEdge = 16;
 constexpr double kMarksEdge = 28;
-constexpr double kEndRoom = 92;
+constexpr double kEndRoom = 106;
 constexpr double kMarksHeight = 34;
 constexpr double kDayLabel = 52;
 
