@@ -26,7 +26,7 @@ QString unitKey(base::MassUnit unit)
     return unit == base::MassUnit::Kilogram ? QStringLiteral("kg") : QStringLiteral("lb");
 }
 
-QJsonObject weekVolumeJson(const checkin::TrendWeek& week, base::MassUnit unit)
+QJsonObject patternVolumesJson(const checkin::TrendWeek& week, base::MassUnit unit)
 {
     QJsonObject volume{{QLatin1String("total"), massIn(week.together().volume, unit)}};
     for (const lifts::Pattern pattern : lifts::kPatterns) {
@@ -43,7 +43,7 @@ QJsonArray weeksJson(const std::vector<checkin::TrendWeek>& weeks, base::MassUni
         put(one, "week", textOf(base::toString(week.monday.isoWeek())));
         put(one, "monday", trendDayJson(week.monday));
         put(one, "over", week.isOver);
-        put(one, "load_volume", weekVolumeJson(week, unit));
+        put(one, "load_volume", patternVolumesJson(week, unit));
         put(one, "lighter_lifts", week.lighterLifts);
         put(one, "came", week.attendance.came);
         put(one, "counted", week.attendance.counted());
