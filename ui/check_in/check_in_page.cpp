@@ -133,6 +133,7 @@ void CheckInPage::showPage()
     } else {
         m_loading->end();
         m_trouble->hide();
+        m_form->show();
         m_evidence->setPage(*page, m_desk->lift());
         m_centre->setCurrentIndex(kEvidencePage);
     }
@@ -142,6 +143,7 @@ void CheckInPage::showPage()
 void CheckInPage::showEmpty()
 {
     if (!m_desk->client().isNone() || !m_desk->hasQueue()) {
+        m_form->show();
         m_centre->setCurrentIndex(kLoadingPage);
         m_loading->begin();
         return;
@@ -155,6 +157,7 @@ void CheckInPage::showEmpty()
     } else {
         m_empty->setWords(tr("That was everybody."), tr("%1 of %2 decided, %3 skipped. Skipped clients stay in the queue.").arg(decided).arg(count).arg(count - decided));
     }
+    m_form->hide();
     m_centre->setCurrentIndex(kEmptyPage);
 }
 

@@ -16,7 +16,7 @@ namespace chalk::ui::check_in {
 namespace {
 
 constexpr int kPaneEdge = 16;
-constexpr int kLiftsMost = 190;
+constexpr int kLiftsMost = 230;
 
 QFrame* paneRule(QWidget* parent, bool isUpright)
 {

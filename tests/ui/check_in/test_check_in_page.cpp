@@ -109,6 +109,7 @@ TEST_F(CheckInPageTest, TheEndCountsAndOffersTheReports)
     press(Qt::Key_J, Qt::ControlModifier);
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_TRUE(says(QStringLiteral("2 of 3 decided, 1 skipped.")));
+    EXPECT_FALSE(m_page->form()->isVisible()) << "nothing is left to decide";
     auto* empty = m_page->findChild<common::EmptyState*>();
     auto* button = empty->findChild<QPushButton*>();
     ASSERT_TRUE(button->isVisible());
