@@ -115,6 +115,8 @@ constexpr RuleSentence kSentences[] = {
      nullptr},
     {Rule::D3, QT_TRANSLATE_NOOP("Rules", "The lighter week is over, so what was due before it is due again."),
      nullptr},
+    {Rule::D4, QT_TRANSLATE_NOOP("Rules", "There was no load to make lighter, so nothing changes."),
+     nullptr},
     {Rule::N1, QT_TRANSLATE_NOOP("Rules", "A plan of weeks begins, and says what is due."),
      nullptr},
     {Rule::N2, QT_TRANSLATE_NOOP("Rules", "The plan says what is due; the single that its loads come from moved with this result."),
@@ -124,8 +126,6 @@ constexpr RuleSentence kSentences[] = {
     {Rule::N4, QT_TRANSLATE_NOOP("Rules", "The coach ended the plan, so the lift builds load again."),
      QT_TRANSLATE_NOOP("Rules", "The coach ended the plan, so the lift builds load again, at {load}.")},
     {Rule::N5, QT_TRANSLATE_NOOP("Rules", "No plan could begin or end here, so nothing changes."),
-     nullptr},
-    {Rule::D4, QT_TRANSLATE_NOOP("Rules", "There was no load to make lighter, so nothing changes."),
      nullptr},
 };
 // clang-format on
