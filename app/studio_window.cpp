@@ -161,6 +161,8 @@ private:
         auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc);
         auto* page = new ui::check_in::CheckInPage({m_look, m_clock, m_acts, m_dialogs, m_catalogue}, std::move(source), parent);
         QObject::connect(page, &ui::check_in::CheckInPage::reportAsked, &m_cards, [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
+        QObject::connect(page, &ui::check_in::CheckInPage::reportsAsked, &m_cards,
+                         [this, page](const std::vector<base::ClientId>& clients) { m_cards.showReports(clients, page->window()); });
         readAfterPrinting(page);
         return page;
     }

@@ -18,6 +18,8 @@ using progression::Prescription;
 
 constexpr int kWeekDays = 7;
 constexpr int kSpanWeeks = 4;
+/// Repetitions that the estimated single allows above the target: with so many to spare nobody misses it.
+constexpr int kEasyBy = 2;
 constexpr int kSpanDays = kSpanWeeks * kWeekDays;
 constexpr std::array<std::string_view, 5> kNoForecastKeys{"on_hold", "not_loaded", "no_single", "few_exposures", "away"};
 
@@ -135,8 +137,9 @@ void PacedLift::expose(base::Date date)
     }
     const int allowed = repsAllowed(asked, date);
     int reps = std::min(allowed, asked.repsHigh.value());
-    m_missesDue += 1 - m_pace.madeShare;
-    if (m_missesDue >= 1 && reps >= asked.repsLow.value()) {
+    m_missesDue = std::min(1.0, m_missesDue + 1 - m_pace.madeShare);
+    const bool isEasy = allowed >= asked.repsHigh.value() + kEasyBy;
+    if (m_missesDue >= 1 && !isEasy && reps >= asked.repsLow.value()) {
         reps = asked.repsLow.value() - 1;
     }
     const bool isMade = reps >= asked.repsLow.value();

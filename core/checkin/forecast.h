@@ -77,7 +77,7 @@ inline constexpr int kForecastNeedsWeeks = 4;
 /// fewest and the most exposures a week of its spans of four weeks with any, the least and the greatest share of targets met in them, and the ends of the
 /// 90 % range of the trend of estimated strength. In each exposure the client makes the repetitions that the estimated single allows at the load (Epley's
 /// equation, see analysis::repsAt) with what is to be held in reserve, at most what is asked for; where more targets were met than the share says, one
-/// less than the least. A lift that is sent back to learning stays there. Nothing is left to chance. `evidence` is that of the record on the day.
+/// less than the least, but for loads so light that the single allows two repetitions more than are asked for. A lift that is sent back to learning stays there. Nothing is left to chance. `evidence` is that of the record on the day.
 [[nodiscard]] tl::expected<Forecast, ForecastLack> forecastOf(const LiftRecord& record, const LiftEvidence& evidence, base::Date day);
 
 /// `on_hold`, `not_loaded`, `no_single`, `few_exposures`, `away`.

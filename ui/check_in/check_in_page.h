@@ -64,6 +64,8 @@ public:
 Q_SIGNALS:
     /// A progress report of this client is wanted.
     void reportAsked(base::ClientId client);
+    /// Those of everybody who was decided, in the order of the queue.
+    void reportsAsked(const std::vector<base::ClientId>& clients);
 
 private:
     void buildHeader();
@@ -88,7 +90,6 @@ private:
     CheckInDesk* m_desk;
     QueueModel* m_model;
     bool m_isNarrow = false;
-    std::vector<base::ClientId> m_toPrint;  ///< of those who were decided, whose reports are still to be shown
 
     common::PageHeader* m_header = nullptr;
     common::ActionButton* m_copy = nullptr;

@@ -68,20 +68,13 @@ void CheckInPage::copySummary()
 
 void CheckInPage::printReports()
 {
-    if (m_toPrint.empty()) {
-        for (const checkin::QueueEntry& entry : m_desk->queue()) {
-            if (entry.decided) {
-                m_toPrint.push_back(entry.client);
-            }
+    std::vector<base::ClientId> decided;
+    for (const checkin::QueueEntry& entry : m_desk->queue()) {
+        if (entry.decided) {
+            decided.push_back(entry.client);
         }
     }
-    if (m_toPrint.empty()) {
-        return;
-    }
-    const base::ClientId client = m_toPrint.front();
-    m_toPrint.erase(m_toPrint.begin());
-    m_printReports->setText(m_toPrint.empty() ? tr("Print reports") : tr("Next report, %1 to go").arg(m_toPrint.size()));
-    Q_EMIT reportAsked(client);
+    Q_EMIT reportsAsked(decided);
 }
 
 }  // namespace chalk::ui::check_in

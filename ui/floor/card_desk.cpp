@@ -40,6 +40,26 @@ void CardDesk::showReport(base::ClientId client, QWidget* parent)
     m_dialog->showReport();
 }
 
+void CardDesk::showReports(const std::vector<base::ClientId>& clients, QWidget* parent)
+{
+    if (clients.size() < 2) {
+        if (!clients.empty()) {
+            showReport(clients.front(), parent);
+        }
+        return;
+    }
+    showClient(clients.front(), parent);
+    m_dialog->offerReport(tr("%1 clients").arg(clients.size()), [this, clients](print::PaperSize paper, bool hasInitialsOnly) {
+        std::vector<print::Sheet> all;
+        for (const base::ClientId client : clients) {
+            auto sheets = readReport(client, paper, hasInitialsOnly);
+            all.insert(all.end(), std::make_move_iterator(sheets.begin()), std::make_move_iterator(sheets.end()));
+        }
+        return all;
+    });
+    m_dialog->showReport();
+}
+
 void CardDesk::showSession(const FloorClient& client, QWidget* parent)
 {
     show({client}, client.session.date, client.client.id, {}, parent);

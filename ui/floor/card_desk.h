@@ -30,6 +30,8 @@ public:
     void showClient(base::ClientId client, QWidget* parent);
     /// The client's progress report up to today, in the same dialog as the card.
     void showReport(base::ClientId client, QWidget* parent);
+    /// The progress reports of these clients up to today, one after the other: one preview, one print. Nothing where there are none.
+    void showReports(const std::vector<base::ClientId>& clients, QWidget* parent);
     void showSession(const FloorClient& client, QWidget* parent);
     void showDay(base::Date day, QWidget* parent);
     /// The sheet of everybody in the slot of a session; of the whole day where there is no such session.

@@ -98,6 +98,21 @@ TEST_F(CardDeskTest, AReportIsMadeOfTheClientAndNoSessionCountsAsPrinted)
     EXPECT_EQ(m_desk.dialog()->sheetCount(), 1);
 }
 
+TEST_F(CardDeskTest, ReportsOfSeveralAreOnePrint)
+{
+    const auto run = m_presenter.run(test::smallStudioDay());
+    const base::ClientId client = run->front().sessions.front().client;
+    m_desk.showReports({}, nullptr);
+    EXPECT_EQ(m_desk.dialog(), nullptr);
+    m_desk.showReports({client}, nullptr);
+    EXPECT_EQ(m_desk.dialog()->sheetCount(), 1);
+    m_desk.showReports({client, run->back().sessions.front().client, client}, nullptr);
+    EXPECT_EQ(m_desk.dialog()->sheetCount(), 2) << "one of them has nothing to report";
+    m_dialogs.paths = {m_studio.folder() + QStringLiteral("/reports.pdf")};
+    m_desk.dialog()->save();
+    EXPECT_EQ(m_dialogs.askedFiles.front().suggestion, QStringLiteral("report-3-clients-2026-11-24.pdf"));
+}
+
 TEST_F(CardDeskTest, WhereNothingIsOnRecordTheReportSaysSo)
 {
     const auto run = m_presenter.run(test::smallStudioDay());
