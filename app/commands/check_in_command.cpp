@@ -48,6 +48,9 @@ void writeLift(const CommandContext& context, const LiftEvidence& lift, const li
                 << (lift.cycle > 1 ? QStringLiteral(", cycle %1").arg(lift.cycle) : QString()) << '\n';
     if (progression::isLoaded(lift.stage)) {
         context.out << "  " << ui::common::verdictWordsOf(lift.judgement, lift.evidence).inOneLine() << '\n';
+        if (const QString step = ui::common::loadStepText(lift); !step.isEmpty()) {
+            context.out << "  " << step << '\n';
+        }
     }
     for (const checkin::Choice& choice : lift.choices) {
         const QString text = ui::common::choiceText(choice, lift, catalogue);

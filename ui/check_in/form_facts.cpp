@@ -50,7 +50,7 @@ FindingWords findingWordsOf(const CheckInCase& page, std::size_t lift)
     }
     first.append(QStringLiteral("%1: %2.").arg(common::qstring(about.name), verdict.title));
     words.first = first.join(QLatin1Char(' '));
-    QStringList rest{verdict.numbers, verdict.confidence};
+    QStringList rest{verdict.numbers, verdict.confidence, common::loadStepText(about)};
     rest.removeAll(QString());
     words.numbers = rest.join(QLatin1Char(' '));
     return words;

@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <cmath>
+
 namespace chalk::ui::common {
 
 namespace {
@@ -95,6 +97,17 @@ QString swapText(const checkin::Choice& choice, const checkin::LiftEvidence& lif
 QString weeksText(int weeks)
 {
     return weeks == 1 ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "1 week")) : checkInWords(QT_TRANSLATE_NOOP("CheckIn", "%1 weeks")).arg(weeks);
+}
+
+QString loadStepText(const checkin::LiftEvidence& lift)
+{
+    const bool isLoadMoving = lift.stage == progression::Stage::BaseLoad || lift.stage == progression::Stage::LoadBuild;
+    if (!isLoadMoving || !lift.weeksPerStep) {
+        return {};
+    }
+    const int weeks = static_cast<int>(std::lround(*lift.weeksPerStep));
+    return weeks < 1 ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "The next load step takes less than a week at a usual gain, with the loads on hand."))
+                     : checkInWords(QT_TRANSLATE_NOOP("CheckIn", "The next load step takes about %1 at a usual gain, with the loads on hand.")).arg(weeksText(weeks));
 }
 
 QString findingName(FindingKind kind)

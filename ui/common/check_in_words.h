@@ -26,6 +26,9 @@ namespace chalk::ui::common {
 [[nodiscard]] QString choiceText(const checkin::Choice& choice, const checkin::LiftEvidence& lift, const lifts::Catalogue& catalogue);
 /// What a lift is to do next: `3 × 5 at 72.5 kg, rest 3:30`; `on hold`; `the movement without load`. The exercise says how its load is written.
 [[nodiscard]] QString prescriptionText(const progression::Prescription& next, const checkin::LiftEvidence& lift, const lifts::Exercise* exercise);
+/// How long the next load is away at a usual gain with the loads on hand, so that coarse plates are not taken for a stall: `The next load step takes
+/// about 3 weeks at a usual gain, with the loads on hand.` Empty where load is not what moves, and where there is no next load.
+[[nodiscard]] QString loadStepText(const checkin::LiftEvidence& lift);
 /// The name of an exercise; the key where the catalogue does not know it, and nothing for no key.
 [[nodiscard]] QString exerciseNameText(const std::string& key, const lifts::Catalogue& catalogue);
 

@@ -45,6 +45,21 @@ TEST_F(CheckInWords, EveryFindingAndEveryChoiceHasANameOfItsOwn)
     EXPECT_FALSE(names.contains(QString()));
 }
 
+// 2.5 kg on 40 kg take 7 weeks at 0.9 per cent a week (see plateau::weeksPerLoadStep).
+TEST_F(CheckInWords, TheNextLoadStepIsSaidWhereLoadIsWhatMoves)
+{
+    m_lift.stage = progression::Stage::LoadBuild;
+    EXPECT_TRUE(loadStepText(m_lift).isEmpty()) << "no heavier load";
+    m_lift.weeksPerStep = 2.5 / 40 / 0.009;
+    EXPECT_EQ(loadStepText(m_lift), QStringLiteral("The next load step takes about 7 weeks at a usual gain, with the loads on hand."));
+    m_lift.weeksPerStep = 1.2;
+    EXPECT_EQ(loadStepText(m_lift), QStringLiteral("The next load step takes about 1 week at a usual gain, with the loads on hand."));
+    m_lift.weeksPerStep = 0.3;
+    EXPECT_EQ(loadStepText(m_lift), QStringLiteral("The next load step takes less than a week at a usual gain, with the loads on hand."));
+    m_lift.stage = progression::Stage::RepBuild;
+    EXPECT_TRUE(loadStepText(m_lift).isEmpty());
+}
+
 TEST_F(CheckInWords, TheQueueSaysWhyOnOneLine)
 {
     checkin::QueueEntry entry;
