@@ -186,8 +186,11 @@ private:
                       [this](QWidget* parent) { return checkInPage(parent); }});
         registry.add({QStringLiteral("trends"), QApplication::translate("Pages", "Trends"), QStringLiteral("trends"), RailSlot::Top, Qt::CTRL | Qt::Key_5,
                       [this](QWidget* parent) {
-                          return new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},
-                                                            std::make_unique<ui::trends::StudioTrendsSource>(m_database->target(), m_catalogue), parent);
+                          auto* page = new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},
+                                                                  std::make_unique<ui::trends::StudioTrendsSource>(m_database->target(), m_catalogue), parent);
+                          QObject::connect(page, &ui::trends::TrendsPage::reportAsked, &m_cards,
+                                           [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
+                          return page;
                       }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {

@@ -22,6 +22,8 @@ using common::Theme;
 constexpr double kHeadHeight = 22;
 constexpr double kLeastRow = 27;
 constexpr double kMostRow = 56;
+constexpr double kRepsTextWidth = 60;  // `10→12`
+constexpr double kRestTextWidth = 40;
 constexpr double kStepInset = 7;
 constexpr double kStepWidth = 2;
 constexpr double kStepEnd = 3.5;
@@ -42,9 +44,9 @@ struct StepColumns {
 
 StepColumns columnsIn(const QRectF& row, const Theme& theme)
 {
-    const double texts = theme.scaled(48);
+    const double repsText = theme.scaled(kRepsTextWidth);
     const double name = row.width() * 0.31;
-    const double chart = (row.width() - name - 2 * texts) / 2 - 8;
+    const double chart = (row.width() - name - repsText - theme.scaled(kRestTextWidth)) / 2 - 8;
     double left = row.left();
     const auto take = [&](double width) {
         const QRectF box(left, row.top(), width, row.height());
@@ -54,7 +56,7 @@ StepColumns columnsIn(const QRectF& row, const Theme& theme)
     StepColumns columns;
     columns.name = take(name);
     columns.reps = take(chart);
-    columns.repsText = take(texts).adjusted(8, 0, 0, 0);
+    columns.repsText = take(repsText).adjusted(8, 0, 0, 0);
     left += 8;
     columns.rest = take(chart);
     columns.restText = QRectF(left, row.top(), row.right() - left, row.height());

@@ -151,6 +151,7 @@ void TrendsPage::showView()
     }
     m_stack->setCurrentWidget(isTable ? static_cast<QWidget*>(m_tables) : m_cards);
     m_export->setEnabled(true);
+    m_report->setVisible(canPrint());
     if (losesFocus) {
         focusContent();
     }

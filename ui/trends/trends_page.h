@@ -45,9 +45,15 @@ public:
     void refresh() override;
     [[nodiscard]] std::vector<shell::KeyHint> keyHints() const override;
     [[nodiscard]] std::optional<shell::OpenClient> openClient() const override;
+    [[nodiscard]] bool canPrint() const override;
+    /// Asks for the client's progress report.
+    void print() override;
     /// Closes what was said, or leaves the table.
     bool closeOrClear() override;
     void setRoom(bool isNarrow, bool isLow) override;
+
+Q_SIGNALS:
+    void reportAsked(base::ClientId client);
 
 private:
     void buildHeader();
@@ -83,6 +89,7 @@ private:
     QComboBox* m_who = nullptr;
     common::SegmentedChoice* m_span = nullptr;
     common::ActionButton* m_export = nullptr;
+    common::ActionButton* m_report = nullptr;  ///< of a client
     common::Banner* m_learning = nullptr;
     common::Banner* m_news = nullptr;
     QStackedLayout* m_stack = nullptr;

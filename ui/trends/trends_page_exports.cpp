@@ -8,9 +8,21 @@
 
 #include <QMenu>
 
-// What leaves the page as a file: the numbers, and the charts as pictures.
+// What leaves the page: the report, the numbers as a file, the charts as pictures.
 
 namespace chalk::ui::trends {
+
+bool TrendsPage::canPrint() const
+{
+    return openClient().has_value();
+}
+
+void TrendsPage::print()
+{
+    if (const auto client = openClient()) {
+        Q_EMIT reportAsked(client->id);
+    }
+}
 
 void TrendsPage::offerExports()
 {

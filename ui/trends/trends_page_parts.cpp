@@ -42,6 +42,11 @@ void TrendsPage::buildHeader()
     m_export->setKeyText(tr("E"));
     m_export->setEnabled(false);
     m_header->addTool(m_export);
+    m_report = new common::ActionButton(m_services.look, tr("Report"), m_header);
+    m_report->setIconName(QStringLiteral("print"));
+    m_report->hide();
+    connect(m_report, &QPushButton::clicked, this, &TrendsPage::print);
+    m_header->addTool(m_report);
 }
 
 void TrendsPage::buildBody()

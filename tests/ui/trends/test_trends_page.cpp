@@ -87,6 +87,20 @@ protected:
     std::optional<shell::Place> m_asked;
 };
 
+TEST_F(TrendsPageTest, AClientsReportIsAskedForAndNobodysIsNot)
+{
+    std::vector<base::ClientId> asked;
+    QObject::connect(m_page.get(), &TrendsPage::reportAsked, m_page.get(), [&asked](base::ClientId client) { asked.push_back(client); });
+    show(0);
+    EXPECT_FALSE(m_page->canPrint());
+    m_page->print();
+    EXPECT_TRUE(asked.empty());
+    show(1);
+    EXPECT_TRUE(m_page->canPrint());
+    m_page->print();
+    EXPECT_EQ(asked, std::vector{base::ClientId(1)});
+}
+
 TEST_F(TrendsPageTest, OpensForAClient)
 {
     show(1);
