@@ -3,15 +3,11 @@
 #include "ui/check_in/chart_scene.h"
 
 #include <QByteArray>
-#include <QString>
 
 namespace chalk::ui::check_in {
 
 /// The values of a chart as CSV (RFC 4180: commas, CRLF, quotes where a field needs them), in UTF-8. A row per point: the series, the day as
 /// YYYY-MM-DD, the value and its range; of stages a row per stretch: lift, first and last day, stage and cycle.
 [[nodiscard]] QByteArray chartCsv(const ChartScene& scene);
-
-/// Writes bytes to a file, whole or not at all. The reason where that fails; empty where it did not.
-[[nodiscard]] QString writeWhole(const QString& path, const QByteArray& bytes);
 
 }  // namespace chalk::ui::check_in

@@ -5,6 +5,7 @@
 #include "ui/check_in/chart_series.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/look.h"
+#include "ui/common/whole_file.h"
 
 #include <QAccessible>
 #include <QBuffer>
@@ -227,9 +228,9 @@ void EvidenceChart::save(const QString& suffix)
     if (!path) {
         return;
     }
-    const QString fault = writeWhole(*path, suffix == QLatin1String("csv") ? chartCsv(m_scene) : picture(suffix));
-    if (!fault.isEmpty()) {
-        m_dialogs.ask(this, {common::Signal::Warn, tr("The chart is not saved."), tr("Nothing was written. Choose another place."), fault, {}, 0});
+    const auto fault = common::writeWhole(*path, suffix == QLatin1String("csv") ? chartCsv(m_scene) : picture(suffix));
+    if (fault) {
+        m_dialogs.ask(this, {common::Signal::Warn, tr("The chart is not saved."), tr("Nothing was written. Choose another place."), *fault, {}, 0});
     }
 }
 

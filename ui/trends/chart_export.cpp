@@ -3,7 +3,6 @@
 #include <QBuffer>
 #include <QImage>
 #include <QPainter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 namespace chalk::ui::trends {
@@ -58,15 +57,6 @@ QByteArray svgOf(const NamedChart& chart, const common::Theme& theme)
     paintExport(painter, chart, theme);
     painter.end();
     return buffer.data();
-}
-
-std::optional<QString> saveWhole(const QString& file, const QByteArray& content)
-{
-    QSaveFile save(file);
-    if (!save.open(QIODevice::WriteOnly) || save.write(content) != content.size() || !save.commit()) {
-        return save.errorString();
-    }
-    return std::nullopt;
 }
 
 }  // namespace chalk::ui::trends

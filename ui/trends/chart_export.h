@@ -5,8 +5,6 @@
 #include <QByteArray>
 #include <QSizeF>
 
-#include <optional>
-
 namespace chalk::ui::trends {
 
 /// A chart with what it is called.
@@ -22,8 +20,5 @@ struct NamedChart {
 [[nodiscard]] QByteArray pngOf(const NamedChart& chart, const common::Theme& theme);
 /// The same as lines and letters.
 [[nodiscard]] QByteArray svgOf(const NamedChart& chart, const common::Theme& theme);
-
-/// Writes a file whole or not at all; answers why it could not.
-[[nodiscard]] std::optional<QString> saveWhole(const QString& file, const QByteArray& content);
 
 }  // namespace chalk::ui::trends

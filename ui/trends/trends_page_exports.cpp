@@ -3,6 +3,7 @@
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/common/whole_file.h"
 #include "ui/trends/trend_cards.h"
 #include "ui/trends/trends_page.h"
 
@@ -75,7 +76,7 @@ void TrendsPage::saveAs(const QString& name, const QString& filter, const QStrin
     if (!file) {
         return;
     }
-    const auto fault = saveWhole(*file, content);
+    const auto fault = common::writeWhole(*file, content);
     if (fault) {
         sayNews(tr("Not saved."), tr("%1 could not be written: %2").arg(*file, *fault), true);
     } else {

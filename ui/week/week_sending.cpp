@@ -5,11 +5,11 @@
 #include "ui/common/booking_words.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
+#include "ui/common/whole_file.h"
 
 #include <QClipboard>
 #include <QCoreApplication>
 #include <QGuiApplication>
-#include <QSaveFile>
 
 namespace chalk::ui::week {
 
@@ -36,9 +36,8 @@ QString fileName(const WeekToSend& week, const QString& whose, const QString& su
 
 SendingOutcome writeFile(const QString& path, const QByteArray& bytes)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
-        return {sendingText("%1 could not be written: %2").arg(path, file.errorString()), {}};
+    if (const auto fault = common::writeWhole(path, bytes)) {
+        return {sendingText("%1 could not be written: %2").arg(path, *fault), {}};
     }
     return {{}, path};
 }

@@ -1,6 +1,7 @@
 #include "ui/check_in/chart_export.h"
 
 #include "tests/ui/check_in/check_in_fixture.h"
+#include "ui/common/whole_file.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -38,11 +39,11 @@ TEST(CheckInChartExport, WritesWholeFilesOrSaysWhyNot)
 {
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("a.csv"));
-    EXPECT_TRUE(writeWhole(path, "abc").isEmpty());
+    EXPECT_FALSE(common::writeWhole(path, "abc"));
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_EQ(file.readAll(), QByteArray("abc"));
-    EXPECT_FALSE(writeWhole(folder.filePath(QStringLiteral("no/such/a.csv")), "abc").isEmpty());
+    EXPECT_TRUE(common::writeWhole(folder.filePath(QStringLiteral("no/such/a.csv")), "abc"));
 }
 
 }  // namespace chalk::ui::check_in

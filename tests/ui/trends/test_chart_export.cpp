@@ -2,6 +2,7 @@
 
 #include "tests/ui/trends/made_up_trends.h"
 #include "ui/common/look.h"
+#include "ui/common/whole_file.h"
 
 #include <QFile>
 #include <QPainter>
@@ -62,12 +63,12 @@ TEST(ChartExport, AFileIsWrittenWholeOrNotAtAll)
 {
     const QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("box.svg"));
-    EXPECT_FALSE(saveWhole(file, "one"));
-    EXPECT_FALSE(saveWhole(file, "two"));
+    EXPECT_FALSE(common::writeWhole(file, "one"));
+    EXPECT_FALSE(common::writeWhole(file, "two"));
     QFile written(file);
     ASSERT_TRUE(written.open(QIODevice::ReadOnly));
     EXPECT_EQ(written.readAll(), QByteArray("two"));
-    EXPECT_TRUE(saveWhole(folder.filePath(QStringLiteral("no/such/folder.svg")), "three"));
+    EXPECT_TRUE(common::writeWhole(folder.filePath(QStringLiteral("no/such/folder.svg")), "three"));
 }
 
 }  // namespace chalk::ui::trends
