@@ -26,6 +26,7 @@ using CoachId = Id<struct CoachIdTag>;
 using LiftId = Id<struct LiftIdTag>;
 using EventId = Id<struct EventIdTag>;
 using SessionId = Id<struct SessionIdTag>;
+using PlanId = Id<struct PlanIdTag>;
 using CautionId = Id<struct CautionIdTag>;
 /// One thing that a person did, as one transaction: what undo takes back.
 using ActId = Id<struct ActIdTag>;

@@ -1,6 +1,7 @@
 #include "core/exchange/block_plan_json.h"
 
 #include "core/exchange/json_writing.h"
+#include "core/exchange/studio_fields.h"
 #include "core/exchange/word_reading.h"
 
 #include <QJsonArray>
@@ -25,15 +26,6 @@ constexpr int kMostReserve = 10;
 constexpr int kWholeShare = 1000;
 constexpr int kSmallestShare = 1;
 constexpr int kMostExposures = 7;
-
-base::Date dayAt(ObjectReader& reader, const char* field)
-{
-    const auto day = base::Date::parse(reader.text(field));
-    if (!day) {
-        reader.fail(field, "is no day");
-    }
-    return day.value_or(base::Date());
-}
 
 PlannedWork readWork(const QJsonValue& value, const std::string& path, ObjectReader& outer)
 {

@@ -2,6 +2,7 @@
 
 #include "core/exchange/caution_json.h"
 #include "core/exchange/client_form_json.h"
+#include "core/exchange/client_plan_json.h"
 #include "core/exchange/decision_json.h"
 #include "core/exchange/lift_json.h"
 #include "core/exchange/session_report_json.h"
@@ -29,7 +30,8 @@ public:
     DocumentClient read()
     {
         m_reader.allowOnly({"name", "born", "goal", "coach", "unit", "body_mass", "started", "sessions_per_week", "away_until", "clearance", "cautions",
-                            "sessions", "lifts", "forms", "letters", "planning", "decisions", "quotas"});
+                            "sessions", "lifts", "forms", "letters", "planning", "decisions", "quotas", "plans",
+                            "tested_maxima"});
         readProfile();
         if (m_reader.has("planning")) {
             m_client.planning = taken(m_reader, readClientPlanning(m_reader.required("planning"), m_reader.pathOf("planning"), coachNamesOf(m_studio.coaches)));
@@ -42,6 +44,7 @@ public:
         readForms();
         readLetters();
         readCheckIn(m_reader, m_client, m_studio.today);
+        readDirection(m_reader, m_client, m_studio.today);
         return std::move(m_client);
     }
 

@@ -1,5 +1,6 @@
 #include "core/exchange/client_form_json.h"
 #include "core/exchange/client_json.h"
+#include "core/exchange/client_plan_json.h"
 #include "core/exchange/decision_json.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_writing.h"
@@ -152,6 +153,12 @@ QByteArray writtenClient(const DocumentClient& client, const StudioDocument& stu
     }
     if (!client.quotas.empty()) {
         writer.field("quotas", toJson(client.quotas));
+    }
+    if (!client.plans.empty()) {
+        writeList(writer, "plans", client.plans, [](const direction::ClientPlan& plan) { return lineOf(toJson(plan)); });
+    }
+    if (!client.tests.empty()) {
+        writeList(writer, "tested_maxima", client.tests, [](const DocumentTest& test) { return lineOf(toJson(test)); });
     }
     return writer.finished() + "\n";
 }

@@ -10,6 +10,7 @@ using studio::DocumentEvent;
 using studio::DocumentForm;
 using studio::DocumentLetter;
 using studio::DocumentLift;
+using studio::DocumentTest;
 using studio::StudioDocument;
 using studio::StudioEquipment;
 using studio::slideTo;

@@ -6,8 +6,9 @@ namespace chalk::store {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> kActKeys{"import",    "record",  "release", "set",  "swap",   "correct",
-                                                    "take_back", "session", "undo",    "redo", "report", "decide"};
+constexpr std::array<std::string_view, 14> kActKeys{"import",    "record",  "release", "set",  "swap",   "correct",
+                                                    "take_back", "session", "undo",    "redo", "report", "decide",
+                                                    "plan",      "test"};
 
 }  // namespace
 

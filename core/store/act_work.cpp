@@ -3,6 +3,7 @@
 #include "core/exchange/studio_week_json.h"
 #include "core/store/decision_rows.h"
 #include "core/store/entry_versions.h"
+#include "core/store/plan_rows.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
 
@@ -141,6 +142,8 @@ void ActWork::takeBack(base::ActId act)
     takeBackReports(act);
     takeBackBookings(act);
     takeBackDecisions(m_database, act, m_outcome.act);
+    takeBackPlans(m_database, act, m_outcome.act);
+    takeBackTestedMaxima(m_database, act, m_outcome.act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)

@@ -35,7 +35,7 @@ public:
     void changeBooking(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& expected = {});
     /// Where a booking lies; nothing, and a refusal, where there is none.
     [[nodiscard]] std::optional<week::BookingPlace> placeOf(base::SessionId session);
-    /// Puts entries, sessions, bookings, reports and decisions back to what they were before an act.
+    /// Puts entries, sessions, bookings, reports, decisions, plans and tests back to what they were before an act.
     void takeBack(base::ActId act);
 
 private:

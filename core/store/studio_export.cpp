@@ -3,6 +3,7 @@
 #include "core/exchange/catalogue_json.h"
 #include "core/store/decision_rows.h"
 #include "core/store/document_rows.h"
+#include "core/store/plan_rows.h"
 #include "core/store/profile_rows.h"
 #include "core/store/report_rows.h"
 #include "core/store/studio_reader.h"
@@ -54,6 +55,8 @@ public:
         document.planning = planningOf(client.id);
         document.quotas = readQuotas(client.id);
         document.decisions = readDecisions(client.id);
+        document.plans = readPlans(client.id);
+        document.tests = readTests(client.id);
         for (auto& [session, report] : readReports(m_database, client.id)) {
             document.reports[m_codes[session]] = std::move(report);
         }
@@ -100,6 +103,37 @@ private:
         return decisions;
     }
 
+    /// After the lifts, which say the numbers.
+    std::vector<direction::ClientPlan> readPlans(base::ClientId client)
+    {
+        std::vector<direction::ClientPlan> plans;
+        Statement rows(m_database, QStringLiteral("SELECT ") + planColumns() + QStringLiteral(" FROM plan p WHERE ") + planCounts() +
+                                       QStringLiteral(" AND p.client_id = ? ORDER BY coalesce(p.root_id, p.id)"));
+        rows.run(client);
+        while (rows.next()) {
+            direction::ClientPlan& plan = plans.emplace_back(planOf(rows));
+            plan.id = {};
+            plan.client = {};
+            for (direction::PlannedLift& lift : plan.plan.wishes.lifts) {
+                lift.lift = m_liftNumbers[lift.lift];
+            }
+        }
+        return plans;
+    }
+
+    std::vector<exchange::DocumentTest> readTests(base::ClientId client)
+    {
+        std::vector<exchange::DocumentTest> tests;
+        Statement rows(m_database, QStringLiteral("SELECT ") + testedMaximumColumns() + QStringLiteral(" FROM tested_maximum m WHERE ") +
+                                       testedMaximumCounts() + QStringLiteral(" AND m.client_id = ? ORDER BY coalesce(m.root_id, m.id)"));
+        rows.run(client);
+        while (rows.next()) {
+            direction::TestedMaximum test = testedMaximumOf(rows);
+            tests.push_back({m_patterns[test.lift], test.day, test.load, test.reps, test.end, std::move(test.note)});
+        }
+        return tests;
+    }
+
     std::vector<sessions::Session> readSessions(base::ClientId client)
     {
         std::vector<sessions::Session> sessions;
@@ -126,9 +160,11 @@ private:
         }
         std::vector<exchange::DocumentLift> lifts;
         m_patterns.clear();
+        m_liftNumbers.clear();
         for (const auto& [id, equipmentKey] : ids) {
             if (const auto lift = m_cache.readFresh(id)) {
                 m_patterns[id] = lift->pattern;
+                m_liftNumbers[id] = base::LiftId(static_cast<std::int64_t>(lifts.size()) + 1);
                 const progression::LiftSetup& setup = lift->machine.setup();
                 lifts.push_back({lift->pattern, setup.kit.exerciseKey, equipmentKey, setup, lift->started, readEvents(id)});
             }
@@ -162,6 +198,7 @@ private:
     std::map<base::CoachId, base::CoachId> m_coaches;   ///< ids in the document
     std::map<base::SessionId, std::string> m_codes;     ///< of the present client
     std::map<base::LiftId, lifts::Pattern> m_patterns;  ///< of the present client
+    std::map<base::LiftId, base::LiftId> m_liftNumbers; ///< of the present client's document, from 1
 };
 
 /// What weeks are planned from, with the coaches of the studio still in their own ids.

@@ -2,6 +2,7 @@
 
 #include "core/exchange/equipment_json.h"
 #include "core/store/decision_rows.h"
+#include "core/store/plan_rows.h"
 #include "core/store/document_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/report_rows.h"
@@ -86,6 +87,7 @@ void StudioImport::add(const DocumentClient& client)
     addPlannedLifts(client);
     addReports(client);
     addCheckIn(client, id);
+    addDirection(client, id);
     insertForms(m_database, id, client.forms);
     insertLetters(m_database, id, client.letters);
 }
@@ -175,6 +177,24 @@ void StudioImport::addCheckIn(const DocumentClient& client, base::ClientId id)
     }
     for (const auto& [monday, sessions] : client.quotas) {
         putQuota(m_database, id, monday, sessions);
+    }
+}
+
+void StudioImport::addDirection(const DocumentClient& client, base::ClientId id)
+{
+    std::vector<base::LiftId> lifts;
+    for (const exchange::DocumentLift& lift : client.lifts) {
+        lifts.push_back(m_lifts.at(lift.pattern));
+    }
+    for (direction::ClientPlan plan : client.plans) {
+        plan.client = id;
+        for (direction::PlannedLift& lift : plan.plan.wishes.lifts) {
+            lift.lift = lifts.at(static_cast<std::size_t>(lift.lift.value()) - 1);
+        }
+        insertPlan(m_database, plan, m_act);
+    }
+    for (const exchange::DocumentTest& test : client.tests) {
+        insertTestedMaximum(m_database, {m_act, id, m_lifts.at(test.lift), test.day, test.load, test.reps, test.end, test.note});
     }
 }
 

@@ -39,6 +39,7 @@ private:
     void addPlannedLifts(const exchange::DocumentClient& client);
     void addReports(const exchange::DocumentClient& client);
     void addCheckIn(const exchange::DocumentClient& client, base::ClientId id);
+    void addDirection(const exchange::DocumentClient& client, base::ClientId id);
     void addLift(const exchange::DocumentLift& lift, base::ClientId client, WeekVolumes& weeks);
     void addEvents(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift);
     void judge(const std::vector<exchange::DocumentEvent>& events, base::LiftId lift, WeekVolumes& weeks);

@@ -37,6 +37,16 @@ void slideLift(DocumentLift& lift, int days)
     }
 }
 
+void slidePlan(direction::ClientPlan& plan, int days)
+{
+    plan.begunOn = plan.begunOn + days;
+    slide(plan.endedOn, days);
+    plan.plan.wishes.start = plan.plan.wishes.start + days;
+    for (direction::PlanWeek& week : plan.plan.weeks) {
+        week.monday = week.monday + days;
+    }
+}
+
 void slideClosure(week::Closure& closure, int days)
 {
     closure.first = closure.first + days;
@@ -71,6 +81,12 @@ void slideClient(DocumentClient& client, int days)
         decision.day = decision.day + days;
         decision.nextReview = decision.nextReview + days;
     }
+    for (direction::ClientPlan& plan : client.plans) {
+        slidePlan(plan, days);
+    }
+    for (DocumentTest& test : client.tests) {
+        test.day = test.day + days;
+    }
     std::map<base::Date, int> quotas;
     for (const auto& [monday, sessions] : client.quotas) {
         quotas.emplace(monday + days, sessions);
@@ -102,6 +118,11 @@ public:
         std::erase_if(client.forms, [this](const DocumentForm& form) { return form.day > m_day; });
         std::erase_if(client.letters, [this](const DocumentLetter& letter) { return letter.day > m_day; });
         std::erase_if(client.decisions, [this](const DocumentDecision& decision) { return decision.day > m_day; });
+        std::erase_if(client.tests, [this](const DocumentTest& test) { return test.day > m_day; });
+        std::erase_if(client.plans, [this](const direction::ClientPlan& plan) { return plan.begunOn > m_day; });
+        for (direction::ClientPlan& plan : client.plans) {
+            plan.endedOn = plan.endedOn && *plan.endedOn > m_day ? std::nullopt : plan.endedOn;
+        }
         std::erase_if(client.reports, [this](const auto& report) { return m_undone.count(report.first) > 0; });
         dropPlansOfUnborn(client);
     }

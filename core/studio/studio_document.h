@@ -3,6 +3,8 @@
 #include "core/checkin/check_in.h"
 #include "core/clients/client.h"
 #include "core/clients/resting_reading.h"
+#include "core/direction/client_plan.h"
+#include "core/direction/tested_maximum.h"
 #include "core/lifts/equipment.h"
 #include "core/planning/plan_template.h"
 #include "core/progression/event.h"
@@ -63,6 +65,18 @@ struct DocumentDecision {
     bool operator==(const DocumentDecision&) const = default;
 };
 
+/// What a test of a maximum found.
+struct DocumentTest {
+    lifts::Pattern lift = lifts::Pattern::Squat;  ///< of the client's lifts
+    base::Date day;
+    base::Load load;       ///< as it is written on the lift
+    base::Reps reps{1};
+    direction::TestEnd end = direction::TestEnd::Found;
+    std::string note;
+
+    bool operator==(const DocumentTest&) const = default;
+};
+
 struct DocumentClient {
     clients::Client client;  ///< ids are those of the document, counted from 1
     std::vector<clients::Caution> cautions;
@@ -77,6 +91,8 @@ struct DocumentClient {
     week::ClientPlanning planning{};
     std::map<base::Date, int> quotas{};     ///< by Monday: sessions wanted in that week, 0 to 7, where that is not the usual number
     std::vector<DocumentDecision> decisions{};  ///< by day, as they were made
+    std::vector<direction::ClientPlan> plans{};  ///< as they stand, in the order in which they were begun, without ids; lifts are numbers of `lifts`, from 1
+    std::vector<DocumentTest> tests{};           ///< in the order in which they were made
 
     bool operator==(const DocumentClient&) const = default;
 };

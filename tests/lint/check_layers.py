@@ -19,8 +19,8 @@ DOMAIN = {
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
     "week": ("clients", "lifts", "sessions", "planning"),
     "checkin": ("clients", "lifts", "screens", "progression", "plateau", "sessions", "analysis", "planning"),
-    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week", "checkin"),
-    "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin"),
+    "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week", "checkin", "direction"),
+    "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin", "direction"),
 }
 STORE = ("store", "exchange")
 GUI = ("QtGui", "QtWidgets", "QtPrintSupport", "QtCharts", "QtSvg")
