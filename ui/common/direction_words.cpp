@@ -12,11 +12,11 @@ namespace chalk::ui::common {
 
 namespace {
 
-using direction::Direction;
-using direction::FitNote;
-using direction::NoTest;
-using direction::PlanFigure;
-using direction::TestEnd;
+using chalk::direction::Direction;
+using chalk::direction::FitNote;
+using chalk::direction::NoTest;
+using chalk::direction::PlanFigure;
+using chalk::direction::TestEnd;
 
 constexpr std::array kDirectionNames{QT_TRANSLATE_NOOP("Direction", "Strength"), QT_TRANSLATE_NOOP("Direction", "Physique"),
                                      QT_TRANSLATE_NOOP("Direction", "Movement")};
@@ -34,7 +34,7 @@ constexpr std::array kMuscleNames{QT_TRANSLATE_NOOP("Direction", "Quadriceps"), 
                                   QT_TRANSLATE_NOOP("Direction", "Back"),       QT_TRANSLATE_NOOP("Direction", "Shoulders"),
                                   QT_TRANSLATE_NOOP("Direction", "Biceps"),     QT_TRANSLATE_NOOP("Direction", "Triceps"),
                                   QT_TRANSLATE_NOOP("Direction", "Trunk")};
-static_assert(kMuscleNames.size() == direction::kMuscleGroups.size());
+static_assert(kMuscleNames.size() == chalk::direction::kMuscleGroups.size());
 constexpr std::array kNoTests{QT_TRANSLATE_NOOP("Direction", "Loaded work waits for clearance, or is limited."),
                               QT_TRANSLATE_NOOP("Direction", "A caution speaks against heavy singles: ask whoever treats the client first."),
                               QT_TRANSLATE_NOOP("Direction", "The lift is on hold."),
@@ -110,7 +110,7 @@ QString figureName(PlanFigure figure)
     return {};
 }
 
-QString noneSuggestedText(const direction::FitFacts& facts)
+QString noneSuggestedText(const chalk::direction::FitFacts& facts)
 {
     if (facts.hasLiftOnHold) {
         return directionWords(QT_TRANSLATE_NOOP("Direction", "None is suggested while a lift is on hold. Settle that first."));
@@ -118,7 +118,7 @@ QString noneSuggestedText(const direction::FitFacts& facts)
     return directionWords(QT_TRANSLATE_NOOP("Direction", "None stands out. One more cycle is as good a choice."));
 }
 
-QString whyText(Direction direction, const direction::FitFacts& facts)
+QString whyText(Direction direction, const chalk::direction::FitFacts& facts)
 {
     switch (direction) {
     case Direction::Strength:
@@ -150,27 +150,27 @@ QString directionText(Direction direction)
     return directionWord(kDirectionTexts, direction);
 }
 
-QString waveName(direction::Wave wave)
+QString waveName(chalk::direction::Wave wave)
 {
     return directionWord(kWaveNames, wave);
 }
 
-QString phaseName(direction::Phase phase)
+QString phaseName(chalk::direction::Phase phase)
 {
     return directionWord(kPhaseNames, phase);
 }
 
-QString weekKindName(direction::WeekKind kind)
+QString weekKindName(chalk::direction::WeekKind kind)
 {
     return directionWord(kWeekKindNames, kind);
 }
 
-QString liftRoleName(direction::LiftRole role)
+QString liftRoleName(chalk::direction::LiftRole role)
 {
     return directionWord(kRoleNames, role);
 }
 
-QString muscleGroupName(direction::MuscleGroup group)
+QString muscleGroupName(chalk::direction::MuscleGroup group)
 {
     return directionWord(kMuscleNames, group);
 }
@@ -199,32 +199,32 @@ bool isGoodNote(FitNote note)
     return note == FitNote::FitsTheWeek;
 }
 
-QString suggestionText(std::span<const direction::DirectionFit> fits, const direction::FitFacts& facts)
+QString suggestionText(std::span<const chalk::direction::DirectionFit> fits, const chalk::direction::FitFacts& facts)
 {
-    const auto suggested = std::find_if(fits.begin(), fits.end(), [](const direction::DirectionFit& fit) { return fit.isSuggested; });
+    const auto suggested = std::find_if(fits.begin(), fits.end(), [](const chalk::direction::DirectionFit& fit) { return fit.isSuggested; });
     return suggested == fits.end() ? noneSuggestedText(facts) : whyText(suggested->direction, facts);
 }
 
-QString planTitle(const direction::BlockPlan& plan)
+QString planTitle(const chalk::direction::BlockPlan& plan)
 {
     return directionWords(QT_TRANSLATE_NOOP("Direction", "%1, %2 weeks")).arg(directionName(plan.wishes.direction)).arg(plan.weeks.size());
 }
 
-QString planDaysText(const direction::BlockPlan& plan)
+QString planDaysText(const chalk::direction::BlockPlan& plan)
 {
     constexpr int kToSunday = 6;
     return plan.weeks.empty() ? QString()
                               : QStringLiteral("%1 – %2").arg(longDateText(plan.weeks.front().monday), longDateText(plan.weeks.back().monday + kToSunday));
 }
 
-QString departureText(const direction::Departure& departure)
+QString departureText(const chalk::direction::Departure& departure)
 {
     return directionWords(QT_TRANSLATE_NOOP("Direction", "%1 %2; published %3–%4 (%5)"))
         .arg(figureName(departure.figure), figureText(departure.figure, departure.value), figureText(departure.figure, departure.range.least),
              figureText(departure.figure, departure.range.most), qstring(departure.source));
 }
 
-QString zoneTotalText(const direction::ZoneTotal& total)
+QString zoneTotalText(const chalk::direction::ZoneTotal& total)
 {
     if (!total.zone) {
         return directionWords(QT_TRANSLATE_NOOP("Direction", "%1 reps where the table prints none")).arg(total.reps);
