@@ -17,7 +17,8 @@ using direction::PlanWeek;
 using ui::common::qstring;
 using ui::print::PlanPaper;
 
-constexpr std::array kFitNoteKeys{"fits_the_week", "fewer_than_wanted", "too_few_sessions", "care_with_heavy_loads", "lift_on_hold", "few_lifts_gone_round"};
+constexpr std::array kFitNoteKeys{"fits_the_week",         "fewer_than_wanted", "too_few_sessions",
+                                  "care_with_heavy_loads", "lift_on_hold",      "few_lifts_gone_round"};
 constexpr std::array kFigureKeys{"share", "reps", "sets", "rest"};
 
 /// Whole and tenth per cent.
@@ -37,12 +38,13 @@ QJsonArray plannedLiftsJson(const PlanPaper& paper)
     for (std::size_t i = 0; i < paper.names.size(); ++i) {
         const direction::LiftForPlan* lift = paper.liftAt(i);
         const direction::PlanSingle single = direction::singleNow(paper.plan, i, paper.lifts);
-        lifts.append(QJsonObject{{QStringLiteral("name"), qstring(paper.names[i])},
-                                 {QStringLiteral("pattern"), lift == nullptr ? QString() : qstring(lifts::keyOf(lift->pattern))},
-                                 {QStringLiteral("unit"), unitOf(lift)},
-                                 {QStringLiteral("single"), single.load.centi() / 100.0},
-                                 {QStringLiteral("tested"), single.isTested},
-                                 {QStringLiteral("waits"), lift == nullptr ? QString() : ui::common::planWaitText(*lift, single.load, paper.isRunning())}});
+        lifts.append(QJsonObject{
+            {QStringLiteral("name"), qstring(paper.names[i])},
+            {QStringLiteral("pattern"), lift == nullptr ? QString() : qstring(lifts::keyOf(lift->pattern))},
+            {QStringLiteral("unit"), unitOf(lift)},
+            {QStringLiteral("single"), single.load.centi() / 100.0},
+            {QStringLiteral("tested"), single.isTested},
+            {QStringLiteral("waits"), lift == nullptr ? QString() : ui::common::planWaitText(*lift, single.load, paper.isRunning())}});
     }
     return lifts;
 }
@@ -58,7 +60,8 @@ QJsonArray loadsJson(const PlanPaper& paper)
             const direction::LiftForPlan* found = paper.liftAt(lift);
             for (const direction::PlannedWork& work : week.work[lift]) {
                 const base::Milli share = work.isTest ? base::Milli(1000) : work.scheme.share;
-                const auto load = found == nullptr ? std::nullopt : direction::plannedLoad(*found, paper.singleIn(lift, week.monday), share);
+                const auto load =
+                    found == nullptr ? std::nullopt : direction::plannedLoad(*found, paper.singleIn(lift, week.monday), share);
                 works.append(load ? QJsonValue(load->centi() / 100.0) : QJsonValue(QJsonValue::Null));
             }
             lifts.append(works);
@@ -114,7 +117,8 @@ void addZones(QJsonArray& zones, const PlanWeek& week, std::size_t index, std::s
             one.insert(QStringLiteral("reps"), total.reps);
             one.insert(QStringLiteral("from"), total.zone ? QJsonValue(total.zone->from.value() / 10) : QJsonValue(QJsonValue::Null));
             one.insert(QStringLiteral("to"), total.zone ? QJsonValue(total.zone->to.value() / 10) : QJsonValue(QJsonValue::Null));
-            one.insert(QStringLiteral("inside"), total.zone ? QJsonValue(total.isTotalInside && total.areSetsInside) : QJsonValue(QJsonValue::Null));
+            one.insert(QStringLiteral("inside"),
+                       total.zone ? QJsonValue(total.isTotalInside && total.areSetsInside) : QJsonValue(QJsonValue::Null));
             zones.append(one);
         }
     }

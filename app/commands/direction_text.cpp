@@ -27,9 +27,10 @@ QString weekHead(const BlockPlan& plan, std::size_t index)
     constexpr int kDayWidth = 7;
     constexpr int kKindWidth = 8;
     const PlanWeek& week = plan.weeks[index];
-    const QString kind = week.kind == direction::WeekKind::Lighter ? ui::common::weekKindName(week.kind) : ui::common::phaseName(week.phase);
-    return QStringLiteral("%1 %2%3").arg(QString::number(index + 1).rightJustified(kNumberWidth), ui::common::shortDayText(week.monday).leftJustified(kDayWidth),
-                                         kind.leftJustified(kKindWidth));
+    const QString kind =
+        week.kind == direction::WeekKind::Lighter ? ui::common::weekKindName(week.kind) : ui::common::phaseName(week.phase);
+    return QStringLiteral("%1 %2%3").arg(QString::number(index + 1).rightJustified(kNumberWidth),
+                                         ui::common::shortDayText(week.monday).leftJustified(kDayWidth), kind.leftJustified(kKindWidth));
 }
 
 QString percentText(double share)
@@ -39,7 +40,8 @@ QString percentText(double share)
 
 QString liftHeadOf(const PlanPaper& paper, std::size_t index)
 {
-    QString head = QStringLiteral("%1: %2").arg(qstring(paper.names[index]), ui::common::liftRoleName(paper.plan.plan.wishes.lifts[index].role).toLower());
+    QString head = QStringLiteral("%1: %2").arg(qstring(paper.names[index]),
+                                                ui::common::liftRoleName(paper.plan.plan.wishes.lifts[index].role).toLower());
     if (const direction::LiftForPlan* lift = paper.liftAt(index)) {
         const direction::PlanSingle single = direction::singleNow(paper.plan, index, paper.lifts);
         head += QStringLiteral(", single ") + ui::common::planSingleText(single, lift->machine.setup().unit);
@@ -52,7 +54,8 @@ QString liftHeadOf(const PlanPaper& paper, std::size_t index)
 QString workInWeek(const PlanPaper& paper, std::size_t week, std::size_t lift, const direction::PlannedWork& work)
 {
     const direction::LiftForPlan* found = paper.liftAt(lift);
-    return found == nullptr ? ui::common::planSetsText(work) : ui::common::planWorkText(work, *found, paper.singleIn(lift, paper.plan.plan.weeks[week].monday));
+    return found == nullptr ? ui::common::planSetsText(work)
+                            : ui::common::planWorkText(work, *found, paper.singleIn(lift, paper.plan.plan.weeks[week].monday));
 }
 
 void writePlannedLift(QTextStream& out, const PlanPaper& paper, std::size_t lift)
@@ -73,8 +76,9 @@ void writeCurves(QTextStream& out, const BlockPlan& plan)
     out << "\nBy week: mean intensity of the main lifts, hard sets and repetitions of all lifts\n";
     const auto curves = direction::curvesOf(plan);
     for (std::size_t week = 0; week < curves.size(); ++week) {
-        out << weekHead(plan, week) << percentText(curves[week].intensity).rightJustified(6) << QString::number(curves[week].hardSets).rightJustified(5) << " sets"
-            << QString::number(curves[week].reps).rightJustified(6) << " reps\n";
+        out << weekHead(plan, week) << percentText(curves[week].intensity).rightJustified(6)
+            << QString::number(curves[week].hardSets).rightJustified(5) << " sets" << QString::number(curves[week].reps).rightJustified(6)
+            << " reps\n";
     }
 }
 
@@ -83,7 +87,11 @@ void writeDepartures(QTextStream& out, const PlanPaper& paper)
     const auto departures = direction::departuresOf(paper.plan.plan);
     out << (departures.empty() ? "\nEvery figure lies in its published range.\n" : "\nOutside of the published ranges\n");
     for (const direction::PlanDeparture& one : departures) {
-        out << QStringLiteral("  week %1, %2, day %3: %4\n").arg(one.week + 1).arg(qstring(paper.names[one.lift])).arg(one.exposure + 1).arg(ui::common::departureText(one.departure));
+        out << QStringLiteral("  week %1, %2, day %3: %4\n")
+                   .arg(one.week + 1)
+                   .arg(qstring(paper.names[one.lift]))
+                   .arg(one.exposure + 1)
+                   .arg(ui::common::departureText(one.departure));
     }
 }
 
@@ -126,9 +134,12 @@ void writePlan(QTextStream& out, const PlanPaper& paper)
 {
     const BlockPlan& plan = paper.plan.plan;
     out << qstring(paper.clientName) << ": " << ui::common::planTitle(plan)
-        << (plan.wishes.direction == direction::Direction::Strength ? QStringLiteral(", ") + ui::common::waveName(plan.wishes.wave) : QString()) << ", "
-        << ui::common::planDaysText(plan) << '\n'
-        << (paper.plan.id.isNone() ? QStringLiteral("Not begun: nothing is written.") : QStringLiteral("Begun on %1, %2.").arg(ui::common::dayText(paper.plan.begunOn), ui::common::planPlaceText(paper.plan, paper.today)))
+        << (plan.wishes.direction == direction::Direction::Strength ? QStringLiteral(", ") + ui::common::waveName(plan.wishes.wave)
+                                                                    : QString())
+        << ", " << ui::common::planDaysText(plan) << '\n'
+        << (paper.plan.id.isNone() ? QStringLiteral("Not begun: nothing is written.")
+                                   : QStringLiteral("Begun on %1, %2.")
+                                         .arg(ui::common::dayText(paper.plan.begunOn), ui::common::planPlaceText(paper.plan, paper.today)))
         << " Planning figures, not tests.\n";
     for (std::size_t lift = 0; lift < paper.names.size(); ++lift) {
         writePlannedLift(out, paper, lift);
@@ -147,7 +158,8 @@ void writePlan(QTextStream& out, const PlanPaper& paper)
 void writeComparison(QTextStream& out, const PlanPaper& paper)
 {
     const BlockPlan& plan = paper.plan.plan;
-    out << qstring(paper.clientName) << ": " << ui::common::planTitle(plan) << ", " << ui::common::planPlaceText(paper.plan, paper.today) << '\n';
+    out << qstring(paper.clientName) << ": " << ui::common::planTitle(plan) << ", " << ui::common::planPlaceText(paper.plan, paper.today)
+        << '\n';
     for (std::size_t lift = 0; lift < paper.names.size(); ++lift) {
         const base::Load single = paper.plan.singles[lift].load;
         const bool isSingleKnown = single > base::Load();
@@ -155,7 +167,12 @@ void writeComparison(QTextStream& out, const PlanPaper& paper)
         out << '\n' << qstring(paper.names[lift]) << '\n';
         for (std::size_t week = 0; week < reviews.size() && reviews[week].monday <= paper.today; ++week) {
             const WeekReview& review = reviews[week];
-            out << weekHead(plan, week) << QStringLiteral("%1 of %2 sets, %3 of %4 reps").arg(review.doneSets).arg(review.plannedSets).arg(review.doneReps).arg(review.plannedReps);
+            out << weekHead(plan, week)
+                << QStringLiteral("%1 of %2 sets, %3 of %4 reps")
+                       .arg(review.doneSets)
+                       .arg(review.plannedSets)
+                       .arg(review.doneReps)
+                       .arg(review.plannedReps);
             if (isSingleKnown && review.doneReps > 0) {
                 out << QStringLiteral(", at %1, planned %2").arg(percentText(review.doneShare), percentText(review.plannedShare));
             }
@@ -173,7 +190,8 @@ void writeDirections(QTextStream& out, std::span<const direction::DirectionFit> 
         for (const direction::FitNote note : fit.notes) {
             notes << ui::common::fitNoteText(note, fit.direction, facts.sessionsAWeek);
         }
-        out << (fit.isSuggested ? "  * " : "  - ") << ui::common::directionName(fit.direction).leftJustified(kNameWidth) << ui::common::directionText(fit.direction) << '\n'
+        out << (fit.isSuggested ? "  * " : "  - ") << ui::common::directionName(fit.direction).leftJustified(kNameWidth)
+            << ui::common::directionText(fit.direction) << '\n'
             << QStringLiteral("    load %1, reps %2, variety %3 of 4; at least %4 a week, %5 to do well. %6.\n")
                    .arg(demands.load)
                    .arg(demands.reps)

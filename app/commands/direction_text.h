@@ -9,8 +9,8 @@
 
 namespace chalk::app {
 
-/// A plan after the beginner months: its head, the weeks of each lift, intensity and hard sets by week, what leaves the published ranges, and for a strength
-/// plan the repetitions by intensity beside the printed ones.
+/// A plan after the beginner months: its head, the weeks of each lift, intensity and hard sets by week, what leaves the published ranges,
+/// and for a strength plan the repetitions by intensity beside the printed ones.
 void writePlan(QTextStream& out, const ui::print::PlanPaper& paper);
 /// What was planned beside what was done, lift by lift, for weeks that have begun.
 void writeComparison(QTextStream& out, const ui::print::PlanPaper& paper);

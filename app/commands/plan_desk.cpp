@@ -86,7 +86,8 @@ int PlanDesk::showDraft()
 int PlanDesk::begin(const ClientPlan& plan)
 {
     if (clients::isBlocked(m_file.clearance, m_context.today)) {
-        return m_context.giveUp(QStringLiteral("no plan was begun with %1: loaded work waits for clearance").arg(qstring(m_file.client.name)));
+        return m_context.giveUp(
+            QStringLiteral("no plan was begun with %1: loaded work waits for clearance").arg(qstring(m_file.client.name)));
     }
     const auto follows = [this](const direction::PlannedLift& planned) {
         const direction::LiftForPlan* lift = direction::liftWith(m_lifts, planned.lift);
@@ -94,8 +95,9 @@ int PlanDesk::begin(const ClientPlan& plan)
     };
     const auto& planned = plan.plan.wishes.lifts;
     if (std::none_of(planned.begin(), planned.end(), follows)) {
-        return m_context.giveUp(QStringLiteral("no plan was begun with %1: no lift can follow one yet. Each is on hold, without a load or without a known single; a test of three to "
-                                               "five repetitions gives one").arg(qstring(m_file.client.name)));
+        return m_context.giveUp(QStringLiteral("no plan was begun with %1: no lift can follow one yet. Each is on hold, without a load or "
+                                               "without a known single; a test of three to five repetitions gives one")
+                                    .arg(qstring(m_file.client.name)));
     }
     const auto outcome = store::PlanWriter(m_database, m_context.atUtc).begin(plan);
     if (!outcome) {
@@ -105,13 +107,15 @@ int PlanDesk::begin(const ClientPlan& plan)
     if (!running) {
         return fail(running.error());
     }
-    return showWritten(running->front().id, m_running ? QStringLiteral("Begun. The plan that ran before is ended.") : QStringLiteral("Begun."));
+    return showWritten(running->front().id,
+                       m_running ? QStringLiteral("Begun. The plan that ran before is ended.") : QStringLiteral("Begun."));
 }
 
 int PlanDesk::changeMissed()
 {
     if (!m_running) {
-        return m_context.refuse(QStringLiteral("no plan of %1 runs on %2").arg(qstring(m_file.client.name), qstring(m_context.today.toString())));
+        return m_context.refuse(
+            QStringLiteral("no plan of %1 runs on %2").arg(qstring(m_file.client.name), qstring(m_context.today.toString())));
     }
     const auto wish = missedWish(m_context, m_running->plan);
     if (!wish) {
@@ -123,16 +127,19 @@ int PlanDesk::changeMissed()
     }
     changed.plan = direction::withMissedWeeks(m_running->plan, wish->mondays, wish->way);
     const auto outcome = store::PlanWriter(m_database, m_context.atUtc).change(changed, m_context.today);
-    return outcome ? showWritten(changed.id, wish->way == direction::MissedWeeks::Shift ? QStringLiteral("Shifted.") : QStringLiteral("Squeezed.")) : fail(outcome.error());
+    return outcome ? showWritten(changed.id,
+                                 wish->way == direction::MissedWeeks::Shift ? QStringLiteral("Shifted.") : QStringLiteral("Squeezed."))
+                   : fail(outcome.error());
 }
 
 int PlanDesk::end()
 {
     if (!m_running) {
-        return m_context.refuse(QStringLiteral("no plan of %1 runs on %2").arg(qstring(m_file.client.name), qstring(m_context.today.toString())));
+        return m_context.refuse(
+            QStringLiteral("no plan of %1 runs on %2").arg(qstring(m_file.client.name), qstring(m_context.today.toString())));
     }
-    const auto outcome =
-        store::PlanWriter(m_database, m_context.atUtc).end(m_running->id, m_context.today, m_context.value(QStringLiteral("note")).toStdString());
+    const auto outcome = store::PlanWriter(m_database, m_context.atUtc)
+                             .end(m_running->id, m_context.today, m_context.value(QStringLiteral("note")).toStdString());
     return outcome ? showWritten(m_running->id, QStringLiteral("Ended: its lifts go back to the ladder.")) : fail(outcome.error());
 }
 
@@ -173,15 +180,18 @@ int PlanDesk::showDirections()
     const auto fits = direction::fitsOf(facts);
     const auto before = last();
     if (m_context.isJson()) {
-        m_context.out << QJsonDocument(QJsonObject{{QStringLiteral("client"), static_cast<qint64>(m_client.value())},
-                                                   {QStringLiteral("name"), qstring(m_file.client.name)},
-                                                   {QStringLiteral("last_day"), before ? QJsonValue(qstring(direction::lastDayOf(*before).toString())) : QJsonValue(QJsonValue::Null)},
-                                                   {QStringLiteral("sessions"), facts.sessionsAWeek},
-                                                   {QStringLiteral("directions"), directionsJson(fits)}})
+        m_context.out << QJsonDocument(
+                             QJsonObject{{QStringLiteral("client"), static_cast<qint64>(m_client.value())},
+                                         {QStringLiteral("name"), qstring(m_file.client.name)},
+                                         {QStringLiteral("last_day"), before ? QJsonValue(qstring(direction::lastDayOf(*before).toString()))
+                                                                             : QJsonValue(QJsonValue::Null)},
+                                         {QStringLiteral("sessions"), facts.sessionsAWeek},
+                                         {QStringLiteral("directions"), directionsJson(fits)}})
                              .toJson();
         return kDone;
     }
-    m_context.out << qstring(m_file.client.name) << ": no plan runs" << (before ? QStringLiteral("; the last one is %1").arg(ui::common::planPlaceText(*before, m_context.today)) : QString())
+    m_context.out << qstring(m_file.client.name) << ": no plan runs"
+                  << (before ? QStringLiteral("; the last one is %1").arg(ui::common::planPlaceText(*before, m_context.today)) : QString())
                   << ".\n";
     writeDirections(m_context.out, fits, facts);
     m_context.out << "Staying in the cycle is a choice too: nothing is forced.\n";

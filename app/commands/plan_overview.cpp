@@ -35,7 +35,8 @@ struct OverviewLine {
 std::optional<checkin::AttentionReason> dueFor(const store::RosterEntry& entry, base::Date day)
 {
     const auto reasons = checkin::attentionFor(store::factsOf(entry), day);
-    const auto found = std::find_if(reasons.begin(), reasons.end(), [](const auto& reason) { return std::holds_alternative<checkin::DirectionDue>(reason); });
+    const auto found = std::find_if(reasons.begin(), reasons.end(),
+                                    [](const auto& reason) { return std::holds_alternative<checkin::DirectionDue>(reason); });
     return found == reasons.end() ? std::nullopt : std::optional(*found);
 }
 
@@ -58,7 +59,8 @@ store::Result<std::vector<OverviewLine>> readOverview(store::Database& database,
             if (!history) {
                 return tl::make_unexpected(history.error());
             }
-            const auto begun = std::find_if(history->begin(), history->end(), [day](const direction::ClientPlan& plan) { return plan.begunOn <= day; });
+            const auto begun =
+                std::find_if(history->begin(), history->end(), [day](const direction::ClientPlan& plan) { return plan.begunOn <= day; });
             line.plan = begun == history->end() ? std::nullopt : std::optional(*begun);
         }
         if (line.plan || line.due) {
@@ -84,7 +86,9 @@ void writeOverview(QTextStream& out, const std::vector<OverviewLine>& all, base:
     QStringList over;
     for (const OverviewLine& one : all) {
         const QString name = QStringLiteral("  ") + one.name.leftJustified(kNameWidth) + QLatin1Char(' ');
-        const QString plan = one.plan ? QStringLiteral("%1, %2\n").arg(ui::common::planTitle(one.plan->plan), ui::common::planPlaceText(*one.plan, day)) : QString();
+        const QString plan =
+            one.plan ? QStringLiteral("%1, %2\n").arg(ui::common::planTitle(one.plan->plan), ui::common::planPlaceText(*one.plan, day))
+                     : QString();
         if (one.isRunning(day)) {
             running << name + plan;
         } else if (one.plan) {

@@ -28,7 +28,8 @@ using ui::print::PlanPaper;
 int writePlanCsv(const CommandContext& context, const PlanPaper& paper)
 {
     const exchange::PlanForCsv plan{paper.plan, paper.lifts, paper.names};
-    const QByteArray csv = context.has(QStringLiteral("compare")) ? exchange::planComparisonCsvOf(plan, paper.done, paper.today) : exchange::planCsvOf(plan);
+    const QByteArray csv =
+        context.has(QStringLiteral("compare")) ? exchange::planComparisonCsvOf(plan, paper.done, paper.today) : exchange::planCsvOf(plan);
     const QString file = context.value(QStringLiteral("csv"));
     if (file == QLatin1String("-")) {
         context.out << csv;
@@ -49,7 +50,9 @@ int writePlanPdf(const CommandContext& context, const PlanPaper& paper)
         return context.giveUp(QStringLiteral("%1: %2").arg(file, *fault));
     }
     if (context.isJson()) {
-        context.out << QJsonDocument(QJsonObject{{QStringLiteral("file"), file}, {QStringLiteral("pages"), static_cast<qint64>(sheets.size())}}).toJson();
+        context.out << QJsonDocument(
+                           QJsonObject{{QStringLiteral("file"), file}, {QStringLiteral("pages"), static_cast<qint64>(sheets.size())}})
+                           .toJson();
     } else {
         context.out << title << ", " << qstring(paper.clientName) << ": in " << file << '\n';
     }
@@ -77,8 +80,8 @@ int showPlan(const CommandContext& context, const PlanPaper& paper)
     return kDone;
 }
 
-void showTestedMaxima(const CommandContext& context, const std::vector<direction::TestedMaximum>& tests, const std::vector<direction::LiftForPlan>& lifts,
-                      const lifts::Catalogue& catalogue)
+void showTestedMaxima(const CommandContext& context, const std::vector<direction::TestedMaximum>& tests,
+                      const std::vector<direction::LiftForPlan>& lifts, const lifts::Catalogue& catalogue)
 {
     QJsonArray array;
     for (const direction::TestedMaximum& test : tests) {
@@ -86,11 +89,17 @@ void showTestedMaxima(const CommandContext& context, const std::vector<direction
         const QString name = lift == nullptr ? QString() : ui::common::exerciseNameText(lift->exerciseKey, catalogue);
         const QString load = lift == nullptr ? ui::common::numberText(test.load) : ui::common::planLoadText(*lift, test.load);
         if (context.isJson()) {
-            array.append(QJsonObject{{QStringLiteral("day"), qstring(test.day.toString())}, {QStringLiteral("lift"), name}, {QStringLiteral("load"), test.load.centi() / 100.0},
-                                     {QStringLiteral("unit"), lift == nullptr ? QString() : ui::common::unitText(lift->machine.setup().unit)}, {QStringLiteral("reps"), test.reps.value()},
-                                     {QStringLiteral("end"), qstring(direction::keyOf(test.end))}, {QStringLiteral("note"), qstring(test.note)}});
+            array.append(
+                QJsonObject{{QStringLiteral("day"), qstring(test.day.toString())},
+                            {QStringLiteral("lift"), name},
+                            {QStringLiteral("load"), test.load.centi() / 100.0},
+                            {QStringLiteral("unit"), lift == nullptr ? QString() : ui::common::unitText(lift->machine.setup().unit)},
+                            {QStringLiteral("reps"), test.reps.value()},
+                            {QStringLiteral("end"), qstring(direction::keyOf(test.end))},
+                            {QStringLiteral("note"), qstring(test.note)}});
         } else {
-            context.out << qstring(test.day.toString()) << "  " << name << ", " << test.reps.value() << " × " << load << ". " << ui::common::testEndText(test.end) << '\n';
+            context.out << qstring(test.day.toString()) << "  " << name << ", " << test.reps.value() << " × " << load << ". "
+                        << ui::common::testEndText(test.end) << '\n';
         }
     }
     if (context.isJson()) {

@@ -18,7 +18,8 @@ struct OptionNeed {
 };
 
 /// All of them are about one client.
-constexpr std::array kOfClient{"direction", "wave", "weeks", "from", "begin", "missed", "shift", "squeeze", "end", "note", "compare", "csv", "pdf", "tests"};
+constexpr std::array kOfClient{"direction", "wave", "weeks", "from",    "begin", "missed", "shift",
+                               "squeeze",   "end",  "note",  "compare", "csv",   "pdf",    "tests"};
 
 constexpr std::array<OptionNeed, 7> kNeeds{{{"wave", {"direction", nullptr}},
                                             {"weeks", {"direction", nullptr}},
@@ -29,12 +30,12 @@ constexpr std::array<OptionNeed, 7> kNeeds{{{"wave", {"direction", nullptr}},
                                             {"note", {"begin", "end"}}}};
 
 /// Two that do not go together.
-constexpr std::array<std::array<const char*, 2>, 22> kAgainst{{{"direction", "missed"}, {"direction", "end"},  {"direction", "compare"}, {"direction", "tests"},
-                                                               {"missed", "end"},       {"missed", "compare"}, {"missed", "tests"},      {"end", "compare"},
-                                                               {"end", "tests"},        {"compare", "tests"},  {"shift", "squeeze"},     {"csv", "json"},
-                                                               {"csv", "pdf"},          {"csv", "begin"},      {"csv", "missed"},        {"csv", "end"},
-                                                               {"csv", "tests"},        {"pdf", "begin"},      {"pdf", "missed"},        {"pdf", "end"},
-                                                               {"pdf", "compare"},      {"pdf", "tests"}}};
+constexpr std::array<std::array<const char*, 2>, 22> kAgainst{
+    {{"direction", "missed"}, {"direction", "end"}, {"direction", "compare"}, {"direction", "tests"}, {"missed", "end"},
+     {"missed", "compare"},   {"missed", "tests"},  {"end", "compare"},       {"end", "tests"},       {"compare", "tests"},
+     {"shift", "squeeze"},    {"csv", "json"},      {"csv", "pdf"},           {"csv", "begin"},       {"csv", "missed"},
+     {"csv", "end"},          {"csv", "tests"},     {"pdf", "begin"},         {"pdf", "missed"},      {"pdf", "end"},
+     {"pdf", "compare"},      {"pdf", "tests"}}};
 
 bool hasOption(const CommandContext& context, const char* option)
 {
@@ -69,12 +70,14 @@ std::optional<base::Date> mondayIn(const CommandContext& context, const QString&
 }
 
 /// Nothing, and a message, where a value cannot be.
-std::optional<direction::PlanWishes> wishesIn(const CommandContext& context, int sessionsAWeek, const std::vector<direction::LiftForPlan>& lifts)
+std::optional<direction::PlanWishes> wishesIn(const CommandContext& context, int sessionsAWeek,
+                                              const std::vector<direction::LiftForPlan>& lifts)
 {
     const auto direction = direction::directionOf(context.value(QStringLiteral("direction")).toStdString());
     const auto wave = direction::waveOf(context.value(QStringLiteral("wave"), QStringLiteral("linear")).toStdString());
     if (!direction || !wave) {
-        context.refuse(direction ? QStringLiteral("--wave must be linear or undulating") : QStringLiteral("--direction must be strength, physique or movement"));
+        context.refuse(direction ? QStringLiteral("--wave must be linear or undulating")
+                                 : QStringLiteral("--direction must be strength, physique or movement"));
         return std::nullopt;
     }
     if (context.has(QStringLiteral("wave")) && *direction != direction::Direction::Strength) {

@@ -16,8 +16,8 @@ struct MissedWish {
     direction::MissedWeeks way = direction::MissedWeeks::Shift;
 };
 
-/// The plan that `--direction`, `--wave`, `--weeks`, `--from` and `--note` ask for, of the client's lifts. Writes one line and answers nothing where it cannot
-/// be: the caller ends with kWrongUse.
+/// The plan that `--direction`, `--wave`, `--weeks`, `--from` and `--note` ask for, of the client's lifts. Writes one line and answers
+/// nothing where it cannot be: the caller ends with kWrongUse.
 [[nodiscard]] std::optional<direction::ClientPlan> plannedFor(const CommandContext& context, base::ClientId client, int sessionsAWeek,
                                                               const std::vector<direction::LiftForPlan>& lifts);
 

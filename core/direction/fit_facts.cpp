@@ -10,7 +10,8 @@ namespace {
 using lifts::CautionTag;
 
 /// What asks for care with heavy loads.
-constexpr std::array kHeavyCare{CautionTag::BloodPressure, CautionTag::BoneDensity, CautionTag::Pregnancy, CautionTag::PelvicFloor, CautionTag::LowerBack};
+constexpr std::array kHeavyCare{CautionTag::BloodPressure, CautionTag::BoneDensity, CautionTag::Pregnancy, CautionTag::PelvicFloor,
+                                CautionTag::LowerBack};
 
 bool asksForCare(CautionTag tag)
 {

@@ -104,7 +104,8 @@ QString planPlaceText(const chalk::direction::ClientPlan& plan, base::Date day)
     if (next == weeks.end()) {
         return {};
     }
-    return (next == weeks.begin() ? planWords(QT_TRANSLATE_NOOP("Plan", "begins on %1")) : planWords(QT_TRANSLATE_NOOP("Plan", "away, goes on on %1")))
+    return (next == weeks.begin() ? planWords(QT_TRANSLATE_NOOP("Plan", "begins on %1"))
+                                  : planWords(QT_TRANSLATE_NOOP("Plan", "away, goes on on %1")))
         .arg(dayText(next->monday));
 }
 

@@ -65,7 +65,8 @@ void addPhases(Sheet& sheet, const std::vector<WeekCurve>& curves, const WeekCol
 
 void addCurve(Sheet& sheet, const std::vector<WeekCurve>& curves, const WeekColumns& columns, double top)
 {
-    const auto [least, most] = std::minmax_element(curves.begin(), curves.end(), [](const WeekCurve& a, const WeekCurve& b) { return a.intensity < b.intensity; });
+    const auto [least, most] =
+        std::minmax_element(curves.begin(), curves.end(), [](const WeekCurve& a, const WeekCurve& b) { return a.intensity < b.intensity; });
     const double span = std::max(most->intensity - least->intensity, 0.01);
     QPainterPath line;
     for (std::size_t i = 0; i < curves.size(); ++i) {
@@ -84,7 +85,8 @@ void addCurve(Sheet& sheet, const std::vector<WeekCurve>& curves, const WeekColu
 
 void addBars(Sheet& sheet, const std::vector<WeekCurve>& curves, const WeekColumns& columns, double top)
 {
-    const int most = std::max(1, std::max_element(curves.begin(), curves.end(), [](const auto& a, const auto& b) { return a.hardSets < b.hardSets; })->hardSets);
+    const int most = std::max(
+        1, std::max_element(curves.begin(), curves.end(), [](const auto& a, const auto& b) { return a.hardSets < b.hardSets; })->hardSets);
     for (std::size_t i = 0; i < curves.size(); ++i) {
         const double height = std::max(0.8, kBarsHeight * curves[i].hardSets / most);
         const QRectF bar(columns.middle(i) - columns.pitch * kBarPart / 2, top + kBarsHeight - height, columns.pitch * kBarPart, height);

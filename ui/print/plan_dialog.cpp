@@ -25,14 +25,16 @@ store::Result<std::optional<chalk::direction::ClientPlan>> planToPrint(store::Pl
     if (!history) {
         return tl::make_unexpected(history.error());
     }
-    const auto last = std::find_if(history->begin(), history->end(), [today](const chalk::direction::ClientPlan& plan) { return plan.begunOn <= today; });
+    const auto last =
+        std::find_if(history->begin(), history->end(), [today](const chalk::direction::ClientPlan& plan) { return plan.begunOn <= today; });
     return last == history->end() ? std::nullopt : std::optional(*last);
 }
 
 }  // namespace
 
-store::Result<std::unique_ptr<PaperDialog>> planDialog(const CardDialogServices& services, store::Database& database, const lifts::Catalogue& catalogue,
-                                                       base::ClientId client, base::Date today, QWidget* parent)
+store::Result<std::unique_ptr<PaperDialog>> planDialog(const CardDialogServices& services, store::Database& database,
+                                                       const lifts::Catalogue& catalogue, base::ClientId client, base::Date today,
+                                                       QWidget* parent)
 {
     store::PlanReader plans(database);
     const auto plan = planToPrint(plans, client, today);

@@ -38,7 +38,8 @@ void nameLifts(PlanPaper& paper, const lifts::Catalogue& catalogue)
         paper.names.push_back(lift == nullptr ? std::string() : nameOfLift(*lift, catalogue));
     }
     for (const chalk::direction::LiftForPlan& lift : paper.lifts) {
-        if (std::none_of(planned.begin(), planned.end(), [&lift](const chalk::direction::PlannedLift& one) { return one.lift == lift.lift; })) {
+        if (std::none_of(planned.begin(), planned.end(),
+                         [&lift](const chalk::direction::PlannedLift& one) { return one.lift == lift.lift; })) {
             paper.beside.push_back(nameOfLift(lift, catalogue));
         }
     }
@@ -61,7 +62,8 @@ bool PlanPaper::isOver(base::Date monday) const
     return monday + kDaysOfPlanWeek <= today;
 }
 
-store::Result<PlanPaper> readPlanPaper(store::Database& database, const lifts::Catalogue& catalogue, const chalk::direction::ClientPlan& plan, base::Date today)
+store::Result<PlanPaper> readPlanPaper(store::Database& database, const lifts::Catalogue& catalogue,
+                                       const chalk::direction::ClientPlan& plan, base::Date today)
 {
     store::PlanReader plans(database);
     const auto file = store::ClientReader(database).read(plan.client, today);
@@ -80,7 +82,8 @@ store::Result<PlanPaper> readPlanPaper(store::Database& database, const lifts::C
     if (!done) {
         return tl::make_unexpected(done.error());
     }
-    PlanPaper paper{*studio, file->client.name, file->coachName, today, plan, *std::move(lifts), {}, {}, cautionsOf(file->cautions), *std::move(done)};
+    PlanPaper paper{*studio, file->client.name,          file->coachName, today, plan, *std::move(lifts), {},
+                    {},      cautionsOf(file->cautions), *std::move(done)};
     nameLifts(paper, catalogue);
     return paper;
 }

@@ -36,7 +36,7 @@ struct PlanPaper {
 };
 
 /// Reads it for a plan, which need not be on file. Fails where there is no such client.
-[[nodiscard]] store::Result<PlanPaper> readPlanPaper(store::Database& database, const lifts::Catalogue& catalogue, const chalk::direction::ClientPlan& plan,
-                                                     base::Date today);
+[[nodiscard]] store::Result<PlanPaper> readPlanPaper(store::Database& database, const lifts::Catalogue& catalogue,
+                                                     const chalk::direction::ClientPlan& plan, base::Date today);
 
 }  // namespace chalk::ui::print

@@ -29,12 +29,12 @@ private:
     std::map<std::tuple<std::size_t, std::size_t, std::size_t>, QString> m_marks;
 };
 
-/// Weekly intensity as a line and hard sets as bars (lighter weeks and the test are white), with the phases above and the weeks below. Begins at the top
-/// of its area and answers its lower edge.
+/// Weekly intensity as a line and hard sets as bars (lighter weeks and the test are white), with the phases above and the weeks below.
+/// Begins at the top of its area and answers its lower edge.
 double addPlanChart(Sheet& sheet, const chalk::direction::BlockPlan& plan, const QRectF& area);
 
-/// The weeks of one lift: two exposures of a week beside each other, further ones below, each with room to write in. What was done stands in that room
-/// in weeks that are over.
+/// The weeks of one lift: two exposures of a week beside each other, further ones below, each with room to write in. What was done stands
+/// in that room in weeks that are over.
 class PlanTable {
 public:
     /// Keeps references to the paper and its notes. `width` in millimetres.

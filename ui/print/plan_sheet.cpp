@@ -101,11 +101,14 @@ private:
         m_y = cell.bottom();
         paragraph(aboutText(), 10);
         if (m_paper.plan.endedOn) {
-            line(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Ended on %1.")).arg(common::longDayText(*m_paper.plan.endedOn)), 10, QFont::Bold, 5);
+            line(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Ended on %1.")).arg(common::longDayText(*m_paper.plan.endedOn)), 10,
+                 QFont::Bold, 5);
         }
         m_y += 1;
-        paragraph(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Stop each set with as many repetitions left as stand here, and rest as long as it says. Loads are "
-                                                            "planning figures, not tests: how the sets go moves them.")),
+        paragraph(sheetWords(
+                      QT_TRANSLATE_NOOP("PlanPaper",
+                                        "Stop each set with as many repetitions left as stand here, and rest as long as it says. Loads are "
+                                        "planning figures, not tests: how the sets go moves them.")),
                   10);
         m_y += kPlanGap - 1;
     }
@@ -146,7 +149,9 @@ private:
             names << common::qstring(name);
         }
         if (!names.isEmpty()) {
-            paragraph(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Beside the plan, on the ladder as before: %1.")).arg(names.join(QStringLiteral(", "))), 9);
+            paragraph(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Beside the plan, on the ladder as before: %1."))
+                          .arg(names.join(QStringLiteral(", "))),
+                      9);
         }
     }
 
@@ -157,15 +162,23 @@ private:
         for (const chalk::direction::PlanWeek& week : m_paper.plan.plan.weeks) {
             isWeekOver = isWeekOver || m_paper.isOver(week.monday);
             for (const auto& lift : week.work) {
-                isPauseAsked = isPauseAsked || std::any_of(lift.begin(), lift.end(), [](const chalk::direction::PlannedWork& work) { return work.isPauseAsked; });
+                isPauseAsked = isPauseAsked || std::any_of(lift.begin(), lift.end(),
+                                                           [](const chalk::direction::PlannedWork& work) { return work.isPauseAsked; });
             }
         }
-        paragraph(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Per cent are shares of the single. Left: repetitions in reserve. In the chart, white bars are lighter weeks and tests.")), 8.5);
+        paragraph(
+            sheetWords(QT_TRANSLATE_NOOP(
+                "PlanPaper",
+                "Per cent are shares of the single. Left: repetitions in reserve. In the chart, white bars are lighter weeks and tests.")),
+            8.5);
         if (isPauseAsked) {
             paragraph(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "p: a pause at the bottom of each repetition.")), 8.5);
         }
         if (isWeekOver) {
-            paragraph(sheetWords(QT_TRANSLATE_NOOP("PlanPaper", "Weeks that are over: sets done/planned, and the mean share of the single as it was at the beginning.")), 8.5);
+            paragraph(
+                sheetWords(QT_TRANSLATE_NOOP(
+                    "PlanPaper", "Weeks that are over: sets done/planned, and the mean share of the single as it was at the beginning.")),
+                8.5);
         }
     }
 

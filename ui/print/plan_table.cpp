@@ -1,5 +1,4 @@
 #include "core/direction/planned_load.h"
-#include "core/direction/plan_curves.h"
 #include "ui/common/direction_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/plan_words.h"
@@ -76,24 +75,6 @@ QString weekWordOf(const chalk::direction::PlanWeek& week)
 
 }  // namespace
 
-PlanNotes::PlanNotes(const chalk::direction::BlockPlan& plan)
-{
-    for (const chalk::direction::PlanDeparture& found : chalk::direction::departuresOf(plan)) {
-        const QString text = common::departureText(found.departure);
-        if (!m_texts.contains(text)) {
-            m_texts.append(text);
-        }
-        QString& marks = m_marks[{found.week, found.lift, found.exposure}];
-        marks += (marks.isEmpty() ? QString() : QStringLiteral(", ")) + QString::number(m_texts.indexOf(text) + 1);
-    }
-}
-
-QString PlanNotes::marksOf(std::size_t week, std::size_t lift, std::size_t exposure) const
-{
-    const auto found = m_marks.find({week, lift, exposure});
-    return found == m_marks.end() ? QString() : found->second;
-}
-
 PlanTable::PlanTable(const PlanPaper& paper, const PlanNotes& notes, std::size_t lift, double width)
     : m_paper(paper), m_notes(notes), m_lift(lift), m_width(width), m_loadWidth(kLoadWidth)
 {
@@ -111,7 +92,8 @@ PlanTable::PlanTable(const PlanPaper& paper, const PlanNotes& notes, std::size_t
         }
     }
     const base::Load single = paper.plan.singles[lift].load;
-    m_reviews = chalk::direction::reviewOf(paper.plan.plan, lift, single > base::Load() ? single : base::Load::fromCenti(1), paper.done[lift]);
+    m_reviews =
+        chalk::direction::reviewOf(paper.plan.plan, lift, single > base::Load() ? single : base::Load::fromCenti(1), paper.done[lift]);
 }
 
 QString PlanTable::loadText(std::size_t week, std::size_t exposure) const
@@ -119,7 +101,8 @@ QString PlanTable::loadText(std::size_t week, std::size_t exposure) const
     const chalk::direction::PlanWeek& planned = m_paper.plan.plan.weeks[week];
     const chalk::direction::PlannedWork& work = planned.work[m_lift][exposure];
     const chalk::direction::LiftForPlan* lift = work.isTest ? nullptr : m_paper.liftAt(m_lift);
-    const auto load = lift == nullptr ? std::nullopt : chalk::direction::plannedLoad(*lift, m_paper.singleIn(m_lift, planned.monday), work.scheme.share);
+    const auto load =
+        lift == nullptr ? std::nullopt : chalk::direction::plannedLoad(*lift, m_paper.singleIn(m_lift, planned.monday), work.scheme.share);
     return load ? common::planLoadText(*lift, *load) : QString();
 }
 

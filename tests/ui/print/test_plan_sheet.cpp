@@ -50,7 +50,9 @@ PlanPaper paperOf(Direction direction, int weeks, int exposures)
     wishes.weeks = weeks;
     wishes.sessionsAWeek = 7;
     wishes.start = kSheetMonday;
-    wishes.lifts = {{base::LiftId(1), LiftRole::Main, exposures}, {base::LiftId(2), LiftRole::Assistance, std::min(2, exposures)}, {base::LiftId(3), LiftRole::Main, 1}};
+    wishes.lifts = {{base::LiftId(1), LiftRole::Main, exposures},
+                    {base::LiftId(2), LiftRole::Assistance, std::min(2, exposures)},
+                    {base::LiftId(3), LiftRole::Main, 1}};
     paper.plan.plan = chalk::direction::planFor(wishes);
     paper.plan.begunOn = paper.today;
     paper.plan.singles = {{test::kilos(104), true}, {test::kilos(40), false}, {}};
@@ -65,7 +67,9 @@ PlanPaper crowdedPaper()
     PlanPaper paper = paperOf(Direction::Strength, 16, 7);
     paper.clientName = "Maximiliana-Wilhelmina von Brandenstein-Zeppelin de la Fontaine";
     for (const char* part : {"Lower back", "Blood pressure", "Left shoulder"}) {
-        paper.cautions.push_back({part, "Brace before each repetition, no held breath, no bar below the knee until the doctor has seen the picture of last spring."});
+        paper.cautions.push_back(
+            {part,
+             "Brace before each repetition, no held breath, no bar below the knee until the doctor has seen the picture of last spring."});
     }
     for (chalk::direction::PlanWeek& week : paper.plan.plan.weeks) {
         for (chalk::direction::PlannedWork& work : week.work[0]) {
@@ -102,12 +106,13 @@ TEST(PlanSheet, NothingClipsOrOverlaps)
     test::expectSheetsSound(planSheets(paperOf(Direction::Strength, 12, 2), PaperSize::Letter), millimetresOf(PaperSize::Letter), "Letter");
 }
 
-// 80 per cent of 104 kg are 83.2, of which the bar takes 82.5; 75 per cent of 40 lb are 30. A light day is 80 per cent of the heavy one's 82.
+// 80 per cent of 104 kg are 83.2, of which the bar takes 82.5; 75 per cent of 40 lb are 30. A light day is 80 per cent of the heavy
+// one's 82.
 TEST(PlanSheet, SaysWhatIsToBeDoneAtLoadsThatCanBeSetUp)
 {
     const QString text = textOf(planSheets(paperOf(Direction::Strength, 12, 2), PaperSize::A4));
-    for (const char* words : {"Ketch Lane Studio", "Joaquin Ferro", "single 104 kg, tested", "single not known yet", "82.5 kg", "2 × 30 lb", "4 × 4", "65.6", "3:00",
-                              "30 Nov", "lighter", "test, about 102.5 kg", "No cautions", "Day 2"}) {
+    for (const char* words : {"Ketch Lane Studio", "Joaquin Ferro", "single 104 kg, tested", "single not known yet", "82.5 kg", "2 × 30 lb",
+                              "4 × 4", "65.6", "3:00", "30 Nov", "lighter", "test, about 102.5 kg", "No cautions", "Day 2"}) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << "\nis not in\n" << text.toStdString();
     }
     const QString flow = flowing(text);
@@ -142,7 +147,8 @@ TEST(PlanSheet, WhatLeavesAPublishedRangeIsANoteWithItsSource)
     EXPECT_EQ(notes.marksOf(1, 0, 0), QStringLiteral("2, 1"));
     EXPECT_EQ(notes.marksOf(0, 1, 0), QString());
     const QString flow = flowing(textOf(planSheets(paper, PaperSize::A4)));
-    EXPECT_TRUE(flow.contains(QStringLiteral("Outside of the published ranges 1 Rest 0:45; published 2:00–5:00 (Haff and Triplett 2016, table 17.12) 2 Sets 9; published 2–6")))
+    EXPECT_TRUE(flow.contains(QStringLiteral(
+        "Outside of the published ranges 1 Rest 0:45; published 2:00–5:00 (Haff and Triplett 2016, table 17.12) 2 Sets 9; published 2–6")))
         << flow.toStdString();
 }
 
@@ -181,7 +187,9 @@ TEST(PlanSheet, ItsFileIsNamedAfterTheClient)
 
 TEST(PlanSheet, IsAPlainPdf)
 {
-    const auto pdfOf = [](PaperSize size) { return sheetsPdf(planSheets(crowdedPaper(), size), size, QStringLiteral("Plan"), QDate(2026, 11, 25)); };
+    const auto pdfOf = [](PaperSize size) {
+        return sheetsPdf(planSheets(crowdedPaper(), size), size, QStringLiteral("Plan"), QDate(2026, 11, 25));
+    };
     for (const PaperSize size : {PaperSize::A4, PaperSize::Letter}) {
         const QByteArray pdf = pdfOf(size);
         EXPECT_TRUE(pdf == pdfOf(size));
