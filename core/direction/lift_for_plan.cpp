@@ -12,6 +12,7 @@ namespace {
 using lifts::Pattern;
 
 constexpr int kUsualExposures = 2;
+constexpr int kLiftsASession = 5;
 
 /// A tested one of the last days, the latest; nothing where there is none.
 std::optional<base::Load> lastTested(std::span<const SpokenSingle> spoken, base::Date day)
@@ -25,15 +26,86 @@ std::optional<base::Load> lastTested(std::span<const SpokenSingle> spoken, base:
     return found;
 }
 
-std::vector<base::Load> latestEstimates(std::span<const SpokenSingle> spoken, base::Date day)
+std::vector<base::Load> latestEstimates(std::span<const SpokenSingle> spoken, base::Date day, bool isRough)
 {
     std::vector<base::Load> latest;
     for (auto one = spoken.rbegin(); one != spoken.rend() && latest.size() < kSpokenMost; ++one) {
-        if (!one->isTested && one->date <= day && day - one->date <= kSpokenDays) {
+        if (!one->isTested && one->isRough == isRough && one->date <= day && day - one->date <= kSpokenDays) {
             latest.push_back(one->load);
         }
     }
     return latest;
+}
+
+/// Whether `a` says more of a single than `b`: a sure one more than a rough one, then the heavier one.
+bool saysMore(const SpokenSingle& a, const SpokenSingle& b)
+{
+    return a.isRough != b.isRough ? b.isRough : a.load > b.load;
+}
+
+/// Gives lifts of a role a second day while there is room; answers the room that is left.
+int giveSecondDay(std::vector<PlannedLift>& lifts, bool isMain, int room)
+{
+    for (PlannedLift& lift : lifts) {
+        if (room > 0 && (lift.role == LiftRole::Main) == isMain) {
+            lift.exposures = kUsualExposures;
+            --room;
+        }
+    }
+    return room;
+}
+
+base::Date nextMonday(base::Date day)
+{
+    return day.weekday() == 0 ? day : day + (7 - day.weekday());
+}
+
+}  // namespace
+
+std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposure& exposure, const progression::LiftMachine& lift)
+{
+    if (lift.kit().measure != lifts::Measure::Reps) {
+        return std::nullopt;
+    }
+    const progression::LoadSteps steps(lift.setup(), lift.kit(), lift.loads());
+    std::optional<SpokenSingle> best;
+    for (const progression::SetRecord& set : exposure.sets) {
+        const base::Load load = steps.effectiveLoad(set.load);
+        if (set.isWarmup || set.rir == progression::SetRecord::kNotRecorded || load <= base::Load() || set.steadiness == progression::Steadiness::Lost) {
+            continue;
+        }
+        const auto spoken = progression::spokenFor({load, base::Reps(set.amount), set.rir});
+        if (!spoken) {
+            continue;
+        }
+        const SpokenSingle one{date, spoken->load, false, spoken->isRough};
+        if (!best || saysMore(one, *best)) {
+            best = one;
+        }
+    }
+    return best;
+}
+
+std::optional<PlanSingle> startingSingle(std::span<const SpokenSingle> spoken, base::Date day)
+{
+    if (const auto tested = lastTested(spoken, day)) {
+        return PlanSingle{*tested, true};
+    }
+    std::vector<base::Load> latest = latestEstimates(spoken, day, false);
+    if (latest.empty()) {
+        latest = latestEstimates(spoken, day, true);
+    }
+    if (latest.empty()) {
+        return std::nullopt;
+    }
+    std::sort(latest.begin(), latest.end());
+    return PlanSingle{latest[(latest.size() - 1) / 2], false};
+}
+
+bool LiftForPlan::canFollow() const
+{
+    const progression::LiftState& state = machine.state();
+    return canBePlanned() && progression::isLoaded(state.stage) && !state.isOnHold && single.has_value();
 }
 
 LiftRole usualRole(Direction direction, Pattern pattern)
@@ -50,48 +122,15 @@ LiftRole usualRole(Direction direction, Pattern pattern)
     return LiftRole::Main;
 }
 
-base::Date nextMonday(base::Date day)
+void shareOutDays(std::vector<PlannedLift>& lifts, int sessionsAWeek)
 {
-    return day.weekday() == 0 ? day : day + (7 - day.weekday());
-}
-
-}  // namespace
-
-std::optional<base::Load> spokenIn(const progression::Exposure& exposure, const progression::LiftMachine& lift)
-{
-    if (lift.kit().measure != lifts::Measure::Reps) {
-        return std::nullopt;
+    for (PlannedLift& lift : lifts) {
+        lift.exposures = 1;
     }
-    const progression::LoadSteps steps(lift.setup(), lift.kit(), lift.loads());
-    std::optional<base::Load> best;
-    for (const progression::SetRecord& set : exposure.sets) {
-        const base::Load load = steps.effectiveLoad(set.load);
-        if (set.isWarmup || set.rir == progression::SetRecord::kNotRecorded || load <= base::Load() || set.steadiness == progression::Steadiness::Lost) {
-            continue;
-        }
-        const auto spoken = progression::spokenFor({load, base::Reps(set.amount), set.rir});
-        best = spoken && (!best || *spoken > *best) ? spoken : best;
+    if (sessionsAWeek >= kUsualExposures) {
+        const int room = kLiftsASession * sessionsAWeek - static_cast<int>(lifts.size());
+        giveSecondDay(lifts, false, giveSecondDay(lifts, true, room));
     }
-    return best;
-}
-
-std::optional<PlanSingle> startingSingle(std::span<const SpokenSingle> spoken, base::Date day)
-{
-    if (const auto tested = lastTested(spoken, day)) {
-        return PlanSingle{*tested, true};
-    }
-    std::vector<base::Load> latest = latestEstimates(spoken, day);
-    if (latest.empty()) {
-        return std::nullopt;
-    }
-    std::sort(latest.begin(), latest.end());
-    return PlanSingle{latest[(latest.size() - 1) / 2], false};
-}
-
-bool LiftForPlan::canFollow() const
-{
-    const progression::LiftState& state = machine.state();
-    return canBePlanned() && progression::isLoaded(state.stage) && !state.isOnHold && single.has_value();
 }
 
 PlanWishes usualWishes(Direction direction, std::span<const LiftForPlan> lifts, int sessionsAWeek, base::Date day)
@@ -102,9 +141,10 @@ PlanWishes usualWishes(Direction direction, std::span<const LiftForPlan> lifts, 
     wishes.start = nextMonday(day);
     for (const LiftForPlan& lift : lifts) {
         if (lift.canBePlanned() && lift.firstLoad) {
-            wishes.lifts.push_back({lift.lift, usualRole(direction, lift.pattern), std::min(kUsualExposures, sessionsAWeek)});
+            wishes.lifts.push_back({lift.lift, usualRole(direction, lift.pattern), 1});
         }
     }
+    shareOutDays(wishes.lifts, sessionsAWeek);
     return wishes;
 }
 

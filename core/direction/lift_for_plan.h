@@ -16,6 +16,7 @@ struct SpokenSingle {
     base::Date date;
     base::Load load;
     bool isTested = false;
+    bool isRough = false;   ///< by more than progression::kSureReps repetitions to failure
 
     bool operator==(const SpokenSingle&) const = default;
 };
@@ -24,12 +25,12 @@ struct SpokenSingle {
 inline constexpr int kSpokenDays = 84;
 inline constexpr std::size_t kSpokenMost = 3;
 
-/// The single that the best working set of an exposure spoke for by the published chart (see progression::spokenFor), with the kit that the lift has now; nothing
-/// where no set has a reserve written down and ten repetitions to failure at most, and for holds and carries.
-[[nodiscard]] std::optional<base::Load> spokenIn(const progression::Exposure& exposure, const progression::LiftMachine& lift);
+/// The single that the best working set of an exposure spoke for by the published chart (see progression::spokenFor), with the kit that the lift has now; a
+/// rough one only where no set is sure. Nothing where no set has a reserve written down, and for holds and carries.
+[[nodiscard]] std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposure& exposure, const progression::LiftMachine& lift);
 
 /// What a plan of `day` starts from: the latest test of the last kTestCountsDays; else the median of what the latest exposures of the last kSpokenDays
-/// spoke for, of two the lighter one. Nothing where there is neither. `spoken` is by date.
+/// spoke for, of two the lighter one, rough ones only where none is sure. Nothing where there is neither. `spoken` is by date.
 [[nodiscard]] std::optional<PlanSingle> startingSingle(std::span<const SpokenSingle> spoken, base::Date day);
 
 /// A lift of a client when a plan is made.
@@ -48,10 +49,16 @@ struct LiftForPlan {
     [[nodiscard]] bool canFollow() const;
 };
 
+/// What a lift of a movement usually is in a plan. Strength is led by squat, hinge and push; physique by every lift; movement by squat, hinge, single-leg
+/// and overhead work. Common practice.
+[[nodiscard]] LiftRole usualRole(Direction direction, lifts::Pattern pattern);
+
+/// Gives every lift one day of the week, and a second one while a session holds five lifts at most: the main lifts first, in their order. Common practice.
+void shareOutDays(std::vector<PlannedLift>& lifts, int sessionsAWeek);
+
 /// The wishes that a plan is made from at first, in the direction: lifts that can be planned and were loaded once, with the usual role of their movement, for
-/// kUsualWeeks from the first Monday on `day` or after it. Strength is led by squat, hinge and push; physique by every lift; movement by squat, hinge,
-/// single-leg and overhead work. Each is done on two days of the week, on every one where there are fewer. Common practice. Without a lift that can
-/// be planned `lifts` is empty, which is a fault (see faultOf).
+/// kUsualWeeks from the first Monday on `day` or after it. Days are shared out by shareOutDays.
+/// Without a lift that can be planned `lifts` is empty, which is a fault (see faultOf).
 [[nodiscard]] PlanWishes usualWishes(Direction direction, std::span<const LiftForPlan> lifts, int sessionsAWeek, base::Date day);
 
 /// A single for each lift of the wishes, in their order; 0 where none is known or the lift is not one of `lifts`.

@@ -23,8 +23,10 @@ bool canFollow(const LiftState& state)
     return isLoaded(state.stage) && !state.isOnHold;
 }
 
-/// The single that the best working set spoke for. In a test a set without a reserve counts as one to failure.
-std::optional<base::Load> bestSpoken(const Exposure& exposure, const Kit& kit, bool isTest, const Policy& policy, const LoadSteps& steps)
+/// The single that the best working set spoke for; what is only known to be that or more counts where it is above the present one. In a test a set
+/// without a reserve counts as one to failure.
+std::optional<base::Load> bestSpoken(const Exposure& exposure, const Kit& kit, base::Load present, bool isTest, const Policy& policy,
+                                     const LoadSteps& steps)
 {
     std::optional<base::Load> best;
     for (const SetRecord& set : exposure.sets) {
@@ -34,11 +36,22 @@ std::optional<base::Load> bestSpoken(const Exposure& exposure, const Kit& kit, b
         const bool hasReserve = set.rir != SetRecord::kNotRecorded;
         const std::optional<int> reserve = hasReserve ? std::optional<int>(set.rir) : isTest ? std::optional(0) : std::nullopt;
         const auto spoken = spokenFor({steps.effectiveLoad(set.load), base::Reps(repsOf(set.amount, kit.measure, policy)), reserve});
-        if (spoken && (!best || *spoken > *best)) {
-            best = spoken;
+        const bool counts = spoken && (!spoken->isAtLeast || spoken->load > present);
+        if (counts && (!best || spoken->load > *best)) {
+            best = spoken->load;
         }
     }
     return best;
+}
+
+/// Whether every working set did what was planned.
+bool isAsPlanned(const Exposure& exposure, const BlockWork& work, base::Load load, const Kit& kit, const Policy& policy)
+{
+    return std::all_of(exposure.sets.begin(), exposure.sets.end(), [&](const SetRecord& set) {
+        const bool isReserveLeft = set.rir == SetRecord::kNotRecorded || set.rir >= work.reserve;
+        const bool isDone = set.load >= load && base::Reps(repsOf(set.amount, kit.measure, policy)) >= work.repsLow;
+        return set.isWarmup || (isDone && isReserveLeft);
+    });
 }
 
 }  // namespace
@@ -86,11 +99,15 @@ void moveSingle(base::Date day, const Exposure& exposure, const Kit& kit, LiftSt
 {
     BlockRun& run = *state.block;
     const auto place = placeOn(day, run);
-    const bool isTest = place && run.block->weeks[place->week].work[place->exposure].isTest;
-    const auto spoken = bestSpoken(exposure, kit, isTest, policy, steps);
-    if (spoken) {
-        run.single = isTest ? *spoken : estimateAfter(run.single, *spoken);
+    const BlockWork* work = place ? &run.block->weeks[place->week].work[place->exposure] : nullptr;
+    const bool isTest = work != nullptr && work->isTest;
+    const auto spoken = bestSpoken(exposure, kit, run.single, isTest, policy, steps);
+    if (!spoken) {
+        return;
     }
+    const base::Load moved = isTest ? *spoken : estimateAfter(run.single, *spoken);
+    const bool isNoSign = work != nullptr && !isTest && isAsPlanned(exposure, *work, steps.atShare(run.single, work->share), kit, policy);
+    run.single = moved < run.single && isNoSign ? run.single : moved;
 }
 
 void followBlock(Prescription& next, base::Date day, const BlockRun& run, const LoadSteps& steps)

@@ -12,7 +12,8 @@ namespace chalk::progression {
 // N-1  `block` on a loaded lift that is not on hold: its weeks begin. In a block that runs already the new one takes its place. `set` and `swap` end
 //      it, and so does G-3.
 // N-2  An exposure in it that no rule about pain, steadiness or a lighter week decides: the single moves half of the way to what the best set spoke
-//      for (see single_estimate.h). A tested single is taken as it was lifted.
+//      for (see single_estimate.h), but not down where every set did the planned repetitions at the planned load or more, with the reserve asked for
+//      or none written down: light days say nothing against a single. A tested single is taken as it was lifted.
 // N-3  When its last day is over, the lift is in Load build, with the load that is good for hard_reps repetitions and the reserve.
 // N-4  `block` without weeks: the coach ends it, and N-3's load and stage follow at once.
 // N-5  `block` on a lift that carries no load or is on hold, or one without weeks where none runs: nothing changes.

@@ -15,9 +15,25 @@ struct PlannedSetResult {
     std::optional<int> reserve;  ///< repetitions left, 0 to 10; nothing where it was not asked
 };
 
-/// The single that a set speaks for, by the published chart (lifts::chartShare) at the repetitions done and those left. Nothing where
-/// the reserve is not known, no repetition was done or more than ten would have been possible: the chart ends there.
-[[nodiscard]] std::optional<base::Load> spokenFor(const PlannedSetResult& set);
+/// Repetitions to failure up to which the chart is one in all prints, and estimates are at their best.
+inline constexpr int kSureReps = 10;
+/// The chart's last row.
+inline constexpr int kMostChartReps = 15;
+
+/// The single that a set speaks for.
+struct SpokenLoad {
+    base::Load load;
+    bool isRough = false;    ///< by more than kSureReps repetitions to failure
+    bool isAtLeast = false;  ///< by more than kMostChartReps: the single is that or more
+
+    bool operator==(const SpokenLoad&) const = default;
+};
+
+/// The single that a set speaks for, by the published chart at the repetitions done and those left: lifts::chartShare up to kSureReps, then 70 per cent
+/// at 11, 67 at 12 and 65 at 15 (Haff and Triplett 2016, table 17.7; the row for 12 is from memory), and along the line at 13 and 14, where the table
+/// prints none. Rough past kSureReps: prints differ there. Past the last row the single is at least what that row says. Nothing where the reserve is
+/// not known or no repetition was done.
+[[nodiscard]] std::optional<SpokenLoad> spokenFor(const PlannedSetResult& set);
 
 /// The estimate after an exposure of a plan: half of the way to the single that its best set spoke for, but not more than 2.5 per cent up and
 /// 5 per cent down at once. The rule is Chalkrung's own, so that one good or bad day does not turn a plan over; steps of 2 to 10 per cent are what is

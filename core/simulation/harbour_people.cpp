@@ -77,7 +77,7 @@ std::vector<Person> peopleOfInes()
         {"Marit Eskelin", 52, 70, "Start lifting", 1, 1, 0.8, 100, {{kTue, at(12), 1, "Movement screen", 1, 50}}, {{"goblet_squat", "kettlebells"}, {"kettlebell_deadlift", "kettlebells"}},
          {{2}, {1}}},
         {"Sefa Reid", 27, 74, "Coastal rowing", 1, 30, 1.3, 99, {{kTue, at(17, 30), 1, "Rack 1", 1}, {kFri, at(7), 1, "Rack 1", 1}}, barLifts(),
-         {{6, 3}, {7, 3}, {5, 2}, {6, 3}, {5, 2}, {5, 2}, {6, 2}, {7, 2}}},
+         {{4, 3}, {4, 3}, {4, 2}, {4, 3}, {4, 2}, {4, 2}, {4, 2}, {7, 2}}},
         {"Hanne Skov-Adler", 57, 66, "Bone density", 1, 24, 0.85, 94, {{kTue, at(7), 1, "Rack 2", 4}, {kThu, at(7), 1, "Rack 2", 4}}, gentleLifts(),
          {{4}, {5}, {4}, {5}, {3}, {4}, {3}, {4}}},
         {"Noor Castell", 24, 63, "Physique", 1, 30, 1.2, 97, {{kTue, at(8), 1, "Rack 1", 1, 40}, {kThu, at(8), 1, "Rack 1", 1, 40}}, barLifts(),

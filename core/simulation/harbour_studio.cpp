@@ -3,6 +3,7 @@
 #include "core/simulation/harbour_check_ins.h"
 #include "core/simulation/harbour_forms.h"
 #include "core/simulation/harbour_people.h"
+#include "core/simulation/harbour_plans.h"
 #include "core/simulation/harbour_reports.h"
 #include "core/simulation/harbour_week.h"
 
@@ -82,9 +83,21 @@ std::vector<Session> sessionsOf(const Person& person, base::Date today, Chance& 
     return sessions;
 }
 
+/// On how many days of the week a plan wants its lift on a day; nothing where none runs.
+std::optional<int> plannedDays(const std::vector<PlanPart>& plans, base::Date day)
+{
+    std::optional<int> days;
+    for (const auto& [plan, lift] : plans) {
+        if (plan.plan.wishes.start <= day && day <= direction::lastDayOf(plan)) {
+            days = plan.plan.wishes.lifts[lift].exposures;
+        }
+    }
+    return days;
+}
+
 /// The kept sessions that a lift is trained in: the first lifts of the list start at once, the later ones some weeks on; somebody
-/// who comes often trains each lift in two sessions of three.
-std::vector<StorySession> storySessions(const std::vector<Session>& sessions, std::size_t lift, const Person& person)
+/// who comes often trains each lift in two sessions of three, or on the days that a plan wants.
+std::vector<StorySession> storySessions(const std::vector<Session>& sessions, std::size_t lift, const Person& person, const std::vector<PlanPart>& plans)
 {
     std::vector<StorySession> story;
     int kept = 0;
@@ -93,7 +106,9 @@ std::vector<StorySession> storySessions(const std::vector<Session>& sessions, st
         if (session.state != SessionState::Recorded) {
             continue;
         }
-        const bool isItsTurn = person.slots.size() < 2 || (kept + static_cast<int>(lift)) % 4 != 3;
+        const int turn = kept + static_cast<int>(lift);
+        const auto days = plannedDays(plans, session.date);
+        const bool isItsTurn = days ? turn % static_cast<int>(person.slots.size()) < *days : person.slots.size() < 2 || turn % 4 != 3;
         if (kept >= firstSession && isItsTurn) {
             story.push_back({session.date, session.startMinute, session.code});
         }
@@ -124,10 +139,14 @@ studio::DocumentClient clientOf(const Person& person, int number, const studio::
     client.client = profileOf(person, number, studio.today, chance);
     client.sessions = sessionsOf(person, studio.today, chance);
     addParticulars(client, studio.today);
+    const std::vector<direction::ClientPlan> plans = plansOf(person, catalogue, studio.today);
     for (std::size_t i = 0; i < person.choices.size(); ++i) {
         const lifts::Exercise& exercise = *catalogue.find(person.choices[i].exercise);
+        const std::vector<PlanPart> parts = partsOf(plans, i);
         LiftStory story{exercise.pattern, exercise.key, person.choices[i].equipment,
-                        setupOf(exercise, studio.equipment, person.choices[i].equipment, client.client), storySessions(client.sessions, i, person)};
+                        setupOf(exercise, studio.equipment, person.choices[i].equipment, client.client),
+                        storySessions(client.sessions, i, person, parts)};
+        story.plans = parts;
         addPolicy(story.setup.policy, person.name, exercise.pattern);
         if (!story.sessions.empty()) {
             addEvents(story, person.name, studio.today);
@@ -135,6 +154,7 @@ studio::DocumentClient clientOf(const Person& person, int number, const studio::
             client.lifts.push_back(playTowards(story, person.endings[i], studio.today, kOpeningMinute, talent, chance.next()));
         }
     }
+    settlePlans(client, plans);
     addDecisions(client, studio.today);
     return client;
 }

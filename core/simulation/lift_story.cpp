@@ -1,5 +1,7 @@
 #include "core/simulation/lift_story.h"
 
+#include "core/direction/lift_for_plan.h"
+#include "core/direction/plan_blocks.h"
 #include "core/progression/coach_choice.h"
 
 #include <cstdlib>
@@ -115,6 +117,7 @@ public:
                 return;
             }
             actUntil(session.date);
+            beginPlans(session.date);
             hold(session.date);
             train(session);
         }
@@ -126,6 +129,7 @@ public:
         const auto end = base::Date::fromDays(2'000'000);
         playBefore(end, 0);
         actUntil(end);
+        beginPlans(end);
         return std::move(m_lift);
     }
 
@@ -137,6 +141,22 @@ private:
                 m_machine.apply(m_act->first, m_act->second);
                 m_lift.events.push_back({{m_act->first, m_act->second}, std::nullopt});
             }
+        }
+    }
+
+    void beginPlans(base::Date date)
+    {
+        for (; m_nextPlan < m_story.plans.size() && m_story.plans[m_nextPlan].plan.begunOn <= date; ++m_nextPlan) {
+            const auto& [plan, lift] = m_story.plans[m_nextPlan];
+            const auto& state = m_machine.state();
+            const auto single = direction::startingSingle(m_spoken, plan.begunOn);
+            if (!single || !progression::isLoaded(state.stage) || state.isOnHold) {
+                continue;
+            }
+            const base::Load load = state.block ? state.block->single : single->load;
+            const progression::Block block = direction::blockOf(plan.plan, lift, plan.begunOn, load, single->isTested, plan.note);
+            m_machine.apply(plan.begunOn, block);
+            m_lift.events.push_back({{plan.begunOn, block}, std::nullopt});
         }
     }
 
@@ -173,6 +193,11 @@ private:
         if (const auto pain = m_story.pains.find(session.date); exposure != nullptr && pain != m_story.pains.end()) {
             exposure->pain = pain->second;
         }
+        if (exposure != nullptr) {
+            if (const auto single = direction::spokenIn(session.date, *exposure, m_machine)) {
+                m_spoken.push_back(*single);
+            }
+        }
         m_machine.apply(session.date, body);
         studio::DocumentEvent entry{{session.date, std::move(body)}, session.code};
         if (m_story.slips.count(session.date) > 0) {
@@ -201,7 +226,9 @@ private:
     LiftMachine m_machine;
     SimulatedLifter m_lifter;
     studio::DocumentLift m_lift;
+    std::vector<direction::SpokenSingle> m_spoken;
     std::size_t m_next = 0;
+    std::size_t m_nextPlan = 0;
     std::map<base::Date, progression::EventBody>::const_iterator m_act;
 };
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/direction/client_plan.h"
 #include "core/simulation/simulated_lifter.h"
 #include "core/studio/studio_document.h"
 
@@ -28,6 +29,12 @@ enum class Turn : std::uint8_t {
     TriesOnHold     ///< a light set though the lift is on hold
 };
 
+/// A plan of weeks, and which of its lifts the story is of.
+struct PlanPart {
+    direction::ClientPlan plan;  ///< its singles are not read
+    std::size_t lift = 0;
+};
+
 /// One lift's story: the sessions, and what the coach does on a day before that day's work.
 struct LiftStory {
     lifts::Pattern pattern = lifts::Pattern::Squat;
@@ -41,6 +48,7 @@ struct LiftStory {
     std::map<base::Date, Turn> turns{};                       ///< by the day of a session; one that does not fit is passed over
     std::set<base::Date> slips{};                             ///< sessions that were typed in wrongly at first, and corrected
     std::set<base::Date> doubles{};                           ///< sessions that were typed in twice; the second entry was taken back
+    std::vector<PlanPart> plans{};                            ///< by the day that they are begun on; one that the lift cannot follow then is passed over
 };
 
 /// Where a story should stand before a moment, as far as people let themselves be steered.

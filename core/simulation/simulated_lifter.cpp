@@ -1,5 +1,7 @@
 #include "core/simulation/simulated_lifter.h"
 
+#include "core/direction/maximum_test.h"
+
 #include <algorithm>
 
 namespace chalk::simulation {
@@ -60,7 +62,7 @@ std::optional<progression::EventBody> SimulatedLifter::answer(const progression:
     case progression::PrescriptionKind::Rehearse:
         return rehearse(due);
     case progression::PrescriptionKind::Work:
-        return work(machine, due, weeks);
+        return due.block && due.block->isTest ? testMaximum(machine, weeks) : work(machine, due, weeks);
     }
     return std::nullopt;
 }
@@ -104,10 +106,34 @@ progression::EventBody SimulatedLifter::tryLightly(const progression::LiftMachin
     return exposure;
 }
 
-progression::EventBody SimulatedLifter::work(const progression::LiftMachine& machine, const Prescription& due, double weeks)
+double SimulatedLifter::strengthToday(double weeks)
 {
     const double grown = m_talent.strength * (1 + m_talent.gain * weeks / (weeks + 16));
-    const double today = grown * (1 + kFormDeviation * m_chance.normal());
+    return grown * (1 + kFormDeviation * m_chance.normal());
+}
+
+progression::EventBody SimulatedLifter::testMaximum(const progression::LiftMachine& machine, double weeks)
+{
+    const double today = strengthToday(weeks);
+    direction::MaximumTest test(machine.setup().region, machine.loads(), machine.prescriptionOn(machine.state().block->week).load);
+    Exposure exposure;
+    while (const auto wanted = test.next()) {
+        const bool isAttempt = wanted->step == direction::TestStep::Attempt;
+        const bool isMade = !isAttempt || effectiveOf(machine, wanted->load) <= today;
+        SetRecord set;
+        set.load = wanted->load;
+        set.amount = isMade ? amountFor(wanted->repsLeast.value(), machine) : 0;
+        set.isWarmup = !isAttempt;
+        set.rir = isAttempt ? std::int16_t{0} : SetRecord::kNotRecorded;
+        exposure.sets.push_back(set);
+        test.record({wanted->load, isMade, 0});
+    }
+    return exposure;
+}
+
+progression::EventBody SimulatedLifter::work(const progression::LiftMachine& machine, const Prescription& due, double weeks)
+{
+    const double today = strengthToday(weeks);
     Exposure exposure;
     exposure.pain = m_chance.happens(m_talent.sore) ? 1 + m_chance.below(2) : 0;
     addWarmup(exposure, machine, due.load);

@@ -32,6 +32,9 @@ public:
 
 private:
     [[nodiscard]] progression::EventBody rehearse(const progression::Prescription& due);
+    [[nodiscard]] double strengthToday(double weeks);
+    /// A lift in the test week of its plan.
+    [[nodiscard]] progression::EventBody testMaximum(const progression::LiftMachine& machine, double weeks);
     [[nodiscard]] progression::EventBody work(const progression::LiftMachine& machine, const progression::Prescription& due, double weeks);
 
     Talent m_talent;

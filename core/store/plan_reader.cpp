@@ -30,14 +30,18 @@ private:
 };
 
 /// A test of three to five repetitions speaks for a single by the chart.
-std::optional<base::Load> testedSingle(const direction::TestedMaximum& test, const progression::LiftMachine& lift)
+std::optional<SpokenSingle> testedSingle(const direction::TestedMaximum& test, const progression::LiftMachine& lift)
 {
     progression::Exposure exposure;
     exposure.sets.push_back({});
     exposure.sets.back().load = test.load;
     exposure.sets.back().amount = test.reps.value();
     exposure.sets.back().rir = 0;
-    return direction::spokenIn(exposure, lift);
+    auto single = direction::spokenIn(test.day, exposure, lift);
+    if (single) {
+        single->isTested = true;
+    }
+    return single;
 }
 
 /// What tests and exposures since the last swap spoke for, by date.
@@ -54,15 +58,15 @@ std::vector<SpokenSingle> PlanLiftReading::spokenFor(base::LiftId id, const prog
             spoken.clear();
             sinceSwap = entry.event.date;
         } else if (const auto* exposure = std::get_if<progression::Exposure>(&entry.event.body)) {
-            if (const auto load = direction::spokenIn(*exposure, lift)) {
-                spoken.push_back({entry.event.date, *load, false});
+            if (const auto single = direction::spokenIn(entry.event.date, *exposure, lift)) {
+                spoken.push_back(*single);
             }
         }
     }
     for (auto test = tests.rbegin(); test != tests.rend(); ++test) {
         const bool isIts = test->lift == id && test->day >= sinceSwap && test->day <= m_day && test->end != direction::TestEnd::Pain;
         if (const auto single = isIts ? testedSingle(*test, lift) : std::nullopt) {
-            spoken.push_back({test->day, *single, true});
+            spoken.push_back(*single);
         }
     }
     std::stable_sort(spoken.begin(), spoken.end(), [](const SpokenSingle& a, const SpokenSingle& b) { return a.date < b.date; });

@@ -43,14 +43,18 @@ std::vector<LiftRole> rolesFor(Direction direction, std::span<const LiftForPlan>
 TEST(LiftForPlan, TheBestSetOfAnExposureSpeaksForASingleByTheChart)
 {
     const progression::LiftMachine lift = progression::LiftMachine::create(lowerLift()).value();
-    EXPECT_EQ(spokenIn(exposureOf({{80, 6, 2}}), lift), kilos(100)) << "6 done and 2 left are 8 to failure";
-    EXPECT_EQ(spokenIn(exposureOf({{80, 6, 2}, {87, 5, 0}, {60, 5, 0}}), lift), kilos(100));
-    EXPECT_EQ(spokenIn(exposureOf({{80, 6}}), lift), std::nullopt) << "without a reserve nobody knows";
-    EXPECT_EQ(spokenIn(exposureOf({{80, 9, 2}}), lift), std::nullopt) << "the chart ends at ten";
-    EXPECT_EQ(spokenIn(exposureOf({{80, 6, 2, -1, progression::Steadiness::Lost}}), lift), std::nullopt);
+    const auto spoken = [&lift](const progression::Exposure& exposure) { return spokenIn(kPlanDay, exposure, lift); };
+    const SpokenSingle hundred{kPlanDay, kilos(100), false, false};
+    EXPECT_EQ(spoken(exposureOf({{80, 6, 2}})), hundred) << "6 done and 2 left are 8 to failure";
+    EXPECT_EQ(spoken(exposureOf({{80, 6, 2}, {87, 5, 0}, {60, 5, 0}})), hundred);
+    EXPECT_EQ(spoken(exposureOf({{80, 6}})), std::nullopt) << "without a reserve nobody knows";
+    EXPECT_EQ(spoken(exposureOf({{70, 9, 2}})), (SpokenSingle{kPlanDay, kilos(100), false, true})) << "11 to failure are rough";
+    EXPECT_EQ(spoken(exposureOf({{80, 9, 2}, {40, 8, 0}})), (SpokenSingle{kPlanDay, kilos(50), false, false})) << "a sure set says more";
+    EXPECT_EQ(spoken(exposureOf({{65, 14, 10}})), (SpokenSingle{kPlanDay, kilos(100), false, true})) << "more than the chart's last row says is not known";
+    EXPECT_EQ(spoken(exposureOf({{80, 6, 2, -1, progression::Steadiness::Lost}})), std::nullopt);
     progression::Exposure warmUp = exposureOf({{80, 6, 2}});
     warmUp.sets[0].isWarmup = true;
-    EXPECT_EQ(spokenIn(warmUp, lift), std::nullopt);
+    EXPECT_EQ(spoken(warmUp), std::nullopt);
 }
 
 TEST(LiftForPlan, APlanStartsFromTheMiddleOfTheLatestEstimates)
@@ -61,6 +65,13 @@ TEST(LiftForPlan, APlanStartsFromTheMiddleOfTheLatestEstimates)
     EXPECT_EQ(startingSingle(std::span(spoken).first(1), kPlanDay + 24), (PlanSingle{kilos(140), false})) << "84 days back counts";
     EXPECT_EQ(startingSingle(std::span(spoken).first(1), kPlanDay + 25), std::nullopt);
     EXPECT_EQ(startingSingle({}, kPlanDay), std::nullopt);
+}
+
+TEST(LiftForPlan, ARoughEstimateCountsOnlyWhereNoneIsSure)
+{
+    const std::vector<SpokenSingle> spoken{{kPlanDay - 20, kilos(100)}, {kPlanDay - 10, kilos(120), false, true}};
+    EXPECT_EQ(startingSingle(spoken, kPlanDay), (PlanSingle{kilos(100), false}));
+    EXPECT_EQ(startingSingle(std::span(spoken).last(1), kPlanDay), (PlanSingle{kilos(120), false}));
 }
 
 TEST(LiftForPlan, ATestOfTheLastNinetyDaysComesFirst)
@@ -78,6 +89,26 @@ TEST(LiftForPlan, StrengthIsLedBySquatHingeAndPush)
     EXPECT_THAT(rolesFor(Direction::Strength, lifts), ::testing::ElementsAre(LiftRole::Main, LiftRole::Assistance, LiftRole::Main, LiftRole::Assistance));
     EXPECT_THAT(rolesFor(Direction::Physique, lifts), ::testing::Each(LiftRole::Main));
     EXPECT_THAT(rolesFor(Direction::Movement, lifts), ::testing::ElementsAre(LiftRole::Main, LiftRole::Upkeep, LiftRole::Upkeep, LiftRole::Main));
+}
+
+TEST(LiftForPlan, ASecondDayIsForTheMainLiftsFirst)
+{
+    const auto daysFor = [](Direction direction, int sessionsAWeek) {
+        std::vector<LiftForPlan> lifts;
+        for (int i = 0; i < 7; ++i) {
+            lifts.push_back(liftForPlan(i + 1, lifts::kPatterns[static_cast<std::size_t>(i)]));
+        }
+        std::vector<int> days;
+        for (const direction::PlannedLift& lift : usualWishes(direction, lifts, sessionsAWeek, kPlanDay).lifts) {
+            days.push_back(lift.exposures);
+        }
+        return days;
+    };
+    EXPECT_THAT(daysFor(Direction::Strength, 2), ::testing::ElementsAre(2, 2, 2, 1, 1, 1, 1)) << "five lifts a session";
+    EXPECT_THAT(daysFor(Direction::Physique, 2), ::testing::ElementsAre(2, 2, 2, 1, 1, 1, 1));
+    EXPECT_THAT(daysFor(Direction::Movement, 2), ::testing::ElementsAre(2, 2, 1, 1, 2, 1, 1));
+    EXPECT_THAT(daysFor(Direction::Strength, 3), ::testing::Each(2));
+    EXPECT_THAT(daysFor(Direction::Strength, 1), ::testing::Each(1));
 }
 
 TEST(LiftForPlan, WishesLeaveOutCarriesAndWhatWasNeverLoaded)

@@ -11,11 +11,16 @@ using base::Reps;
 // The chart's 4 repetitions at 90 per cent (Haff and Triplett 2016, table 17.7): 90 kg for 3 with one left speaks for 100 kg.
 TEST(SingleEstimate, ASetSpeaksByTheChart)
 {
-    EXPECT_EQ(progression::spokenFor({Load::fromCenti(9000), Reps(3), 1}), Load::fromCenti(10000));
-    EXPECT_EQ(progression::spokenFor({Load::fromCenti(8000), Reps(8), 0}), Load::fromCenti(10000));
+    using progression::SpokenLoad;
+    const Load hundred = Load::fromCenti(10000);
+    EXPECT_EQ(progression::spokenFor({Load::fromCenti(9000), Reps(3), 1}), (SpokenLoad{hundred, false, false}));
+    EXPECT_EQ(progression::spokenFor({Load::fromCenti(8000), Reps(8), 0}), (SpokenLoad{hundred, false, false}));
     EXPECT_FALSE(progression::spokenFor({Load::fromCenti(8000), Reps(8), std::nullopt}).has_value());
     EXPECT_FALSE(progression::spokenFor({Load::fromCenti(8000), Reps(0), 0}).has_value());
-    EXPECT_FALSE(progression::spokenFor({Load::fromCenti(6000), Reps(9), 2}).has_value()) << "11: the chart ends at 10";
+    EXPECT_EQ(progression::spokenFor({Load::fromCenti(7000), Reps(9), 2}), (SpokenLoad{hundred, true, false})) << "11 at 70 per cent";
+    EXPECT_EQ(progression::spokenFor({Load::fromCenti(6700), Reps(10), 2}), (SpokenLoad{hundred, true, false})) << "12 at 67 per cent";
+    EXPECT_EQ(progression::spokenFor({Load::fromCenti(6500), Reps(12), 3}), (SpokenLoad{hundred, true, false})) << "15 at 65 per cent";
+    EXPECT_EQ(progression::spokenFor({Load::fromCenti(6500), Reps(12), 10}), (SpokenLoad{hundred, true, true})) << "22: that or more";
 }
 
 TEST(SingleEstimate, MovesHalfOfTheWayInsideItsLimits)

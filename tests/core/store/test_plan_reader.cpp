@@ -27,7 +27,7 @@ protected:
 };
 
 // Ada's last three exposures with 8 to 10 repetitions to failure: 40 kg for 8 with 2 left, 45 kg for 8 with 1 and for 7 with 2. By the chart (Haff and Triplett
-// 2016, table 17.7: 9 repetitions at 77 per cent, 10 at 75) they speak for 53.3 and 58.4 kg; what had three and more left is beyond the chart.
+// 2016, table 17.7: 9 repetitions at 77 per cent, 10 at 75) they speak for 53.3 and 58.4 kg; what had three and more left is rough, and not asked.
 TEST_F(PlanReaderTest, LiftsComeWithTheSingleThatTheirSetsSpokeFor)
 {
     const direction::LiftForPlan squat = liftOf(lifts::Pattern::Squat, m_day);

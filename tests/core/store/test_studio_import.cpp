@@ -90,7 +90,10 @@ TEST(StudioImport, TheDemoStudioComesOutAsTheSameFiles)
     test::StudioOnTest studio(*document);
     const auto out = exportStudio(studio.database(), document->today);
     ASSERT_TRUE(out) << out.error().message.toStdString();
-    EXPECT_EQ(exchange::writeStudio(*out), files);
+    for (const auto& [name, text] : exchange::writeStudio(*out)) {
+        EXPECT_TRUE(text == files.at(name)) << name.toStdString() << " is not the same file";
+    }
+    EXPECT_EQ(exchange::writeStudio(*out).size(), files.size());
     const QStringList caches = studio.cacheRows();
     studio.rebuildCaches();
     EXPECT_EQ(studio.cacheRows(), caches);
