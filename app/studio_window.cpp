@@ -200,7 +200,7 @@ private:
                       QStringLiteral("roster")});
         registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
                       [this](QWidget* parent) {
-                          auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
+                          auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc, m_dialogs}, parent);
                           QObject::connect(page, &ui::board::ClientPage::reportAsked, &m_cards,
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return withCards(page, &ui::board::ClientPage::cardAsked);

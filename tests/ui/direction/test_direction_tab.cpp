@@ -1,0 +1,144 @@
+#include "ui/direction/direction_tab.h"
+
+#include "core/exchange/catalogue_json.h"
+#include "core/store/record_writer.h"
+#include "tests/support/accessible_audit.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/scripted_dialogs.h"
+#include "tests/support/small_studio.h"
+#include "ui/common/act_history.h"
+#include "ui/common/action_button.h"
+#include "ui/common/look.h"
+#include "ui/direction/direction_cards.h"
+#include "ui/direction/direction_side.h"
+#include "ui/direction/plan_panel.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::direction {
+
+using chalk::direction::Direction;
+
+class DirectionTabTest : public ::testing::Test {
+protected:
+    DirectionTabTest() { m_tab.resize(1300, 700); }
+
+    void open(const std::string& name)
+    {
+        m_tab.setClient(test::clientNamed(m_studio.database(), name), test::smallStudioDay());
+        m_tab.show();
+    }
+    void press(Qt::Key key)
+    {
+        for (QAction* action : m_tab.actions()) {
+            if (action->shortcut() == QKeySequence(key)) {
+                ASSERT_TRUE(action->isEnabled());
+                action->trigger();
+            }
+        }
+    }
+    common::ActionButton* button(const QString& start)
+    {
+        for (auto* one : m_tab.findChildren<common::ActionButton*>()) {
+            if (one->text().startsWith(start) && !one->isHidden()) {
+                return one;
+            }
+        }
+        return nullptr;
+    }
+    const DirectionCards& cards() { return *m_tab.findChild<DirectionCards*>(); }
+    const DirectionSideView& side() { return m_tab.findChild<DirectionSide*>()->view(); }
+
+    test::StudioOnTest m_studio;
+    const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
+    const common::Look m_look;
+    const tests::FakeClock m_clock;
+    tests::ScriptedDialogs m_dialogs;
+    common::ActHistory m_acts{m_clock, [this](base::ActId act) -> tl::expected<base::ActId, QString> {
+                                  auto outcome = store::RecordWriter(m_studio.database(), test::someMoment).undo(act);
+                                  return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
+                              }};
+    DirectionTab m_tab{{m_studio.database(), m_catalogue, m_look, m_acts, m_dialogs, test::someMoment}};
+};
+
+TEST_F(DirectionTabTest, TheKeysCompareTheDirections)
+{
+    open("Ada Lund");
+    press(Qt::Key_3);
+    EXPECT_EQ(cards().chosen(), Direction::Movement);
+    EXPECT_NE(button(QStringLiteral("Start movement")), nullptr);
+    press(Qt::Key_2);
+    EXPECT_EQ(cards().chosen(), Direction::Physique);
+    EXPECT_NE(button(QStringLiteral("Start physique on 30 Nov")), nullptr);
+    m_tab.setInFront(false);
+    EXPECT_FALSE(m_tab.actions().front()->isEnabled());
+}
+
+TEST_F(DirectionTabTest, StartsThePlanThatIsShownAndSaysSo)
+{
+    open("Ada Lund");
+    press(Qt::Key_3);
+    const QSignalSpy written(&m_tab, &DirectionTab::written);
+    button(QStringLiteral("Start movement"))->click();
+    EXPECT_EQ(written.count(), 1);
+    ASSERT_TRUE(m_acts.lastDone());
+    EXPECT_TRUE(m_acts.lastDone()->words.startsWith(QStringLiteral("Movement, 12 weeks begun for Ada")));
+    open("Ada Lund");
+    ASSERT_TRUE(m_tab.shown()->running);
+    EXPECT_EQ(m_tab.shown()->running->plan.wishes.direction, Direction::Movement);
+    m_acts.undo();
+    open("Ada Lund");
+    EXPECT_FALSE(m_tab.shown()->running);
+}
+
+TEST_F(DirectionTabTest, OneMoreCycleIsWrittenAndTakenBack)
+{
+    open("Ada Lund");
+    button(QStringLiteral("One more cycle"))->click();
+    open("Ada Lund");
+    EXPECT_TRUE(m_tab.shown()->decided);
+    m_acts.undo();
+    open("Ada Lund");
+    EXPECT_FALSE(m_tab.shown()->decided);
+}
+
+TEST_F(DirectionTabTest, WhoMayNotTrainIsToldWhyNothingBegins)
+{
+    open("Bo Arden");
+    EXPECT_FALSE(button(QStringLiteral("Start strength"))->isEnabled());
+    EXPECT_TRUE(side().bar.contains(QStringLiteral("Bo"))) << side().bar.toStdString();
+    EXPECT_TRUE(side().bar.endsWith(QStringLiteral("No plan can begin until then.")));
+}
+
+TEST_F(DirectionTabTest, NothingIsCutInANarrowWindow)
+{
+    open("Ada Lund");
+    m_tab.setRoom(true, true);
+    m_tab.resize(1180, 560);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    for (const Direction direction : chalk::direction::kDirections) {
+        const DirectionCard* card = cards().card(direction);
+        EXPECT_GE(card->height(), card->heightForWidth(card->width()));
+    }
+    const QRect inside(QPoint(), m_tab.size());
+    for (const common::ActionButton* one : m_tab.findChildren<common::ActionButton*>()) {
+        if (one->isVisible()) {
+            EXPECT_TRUE(inside.contains(QRect(one->mapTo(&m_tab, QPoint()), one->size()))) << one->text().toStdString();
+            EXPECT_GE(one->width(), one->minimumSizeHint().width()) << one->text().toStdString();
+        }
+    }
+}
+
+TEST_F(DirectionTabTest, EverythingThatTakesTheFocusHasAName)
+{
+    open("Ada Lund");
+    EXPECT_GT(tests::focusableCount(m_tab), 4);
+    EXPECT_EQ(tests::unnamedFocusables(m_tab), QStringList());
+}
+
+}  // namespace chalk::ui::direction
