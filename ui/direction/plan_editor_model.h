@@ -63,6 +63,7 @@ public:
     [[nodiscard]] int exposures(std::optional<std::size_t> lift) const;
 
 Q_SIGNALS:
+    /// The plan is another one; `changes()` still stands before the step.
     void changed();
 
 private:
