@@ -160,7 +160,7 @@ DirectionCard::DirectionCard(const common::Look& look, QWidget* parent) : QAbstr
     setCheckable(true);
     setCursor(Qt::PointingHandCursor);
     setFocusPolicy(Qt::StrongFocus);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     connect(&look, &common::Look::changed, this, [this] {

@@ -150,11 +150,6 @@ QString restLine(const DirectionCase& client, const BlockPlan& plan)
                       : ChangeText::tr("Rest goes down to %1 on the main lifts, from %2 now.").arg(planned, before);
 }
 
-QString weeksText(const std::vector<int>& weeks)
-{
-    return weeks.size() == 1 ? ChangeText::tr("week %1").arg(weeks.front()) : ChangeText::tr("weeks %1").arg(numberListText(weeks));
-}
-
 void addClosures(std::vector<ChangeLine>& lines, const DirectionCase& client, const BlockPlan& plan)
 {
     for (const ClosedDays& closed : client.closures) {
@@ -165,7 +160,7 @@ void addClosures(std::vector<ChangeLine>& lines, const DirectionCase& client, co
         const QString days = closed.first == closed.last
                                  ? common::shortDayText(closed.first)
                                  : QStringLiteral("%1 – %2").arg(common::shortDayText(closed.first), common::shortDayText(closed.last));
-        lines.push_back({QStringLiteral("closed"), ChangeText::tr("%1: the studio is closed. That is in %2.").arg(days, weeksText(weeks))});
+        lines.push_back({QStringLiteral("closed"), ChangeText::tr("%1: the studio is closed. That is in %2.").arg(days, weekListText(weeks))});
     }
 }
 
@@ -178,7 +173,7 @@ QString checkInText(const BlockPlan& plan)
         }
     }
     return weeks.empty() ? ChangeText::tr("A check-in when the plan ends.")
-                         : ChangeText::tr("Lighter %1: check-ins at their end, and when the plan ends.").arg(weeksText(weeks));
+                         : ChangeText::tr("Lighter %1: check-ins at their end, and when the plan ends.").arg(weekListText(weeks));
 }
 
 }  // namespace
@@ -206,6 +201,11 @@ QString numberListText(const std::vector<int>& numbers)
         words.append(QString::number(number));
     }
     return joined(words);
+}
+
+QString weekListText(const std::vector<int>& weeks)
+{
+    return weeks.size() == 1 ? ChangeText::tr("week %1").arg(weeks.front()) : ChangeText::tr("weeks %1").arg(numberListText(weeks));
 }
 
 std::vector<ChangeLine> changeLines(const DirectionCase& client, const DirectionOffer& offer)

@@ -22,6 +22,8 @@ struct ChangeLine {
 [[nodiscard]] QString liftListText(const DirectionCase& client, const chalk::direction::BlockPlan& plan, const std::vector<std::size_t>& lifts);
 /// `1, 5 and 9`.
 [[nodiscard]] QString numberListText(const std::vector<int>& numbers);
+/// `week 4`, `weeks 4 and 5`.
+[[nodiscard]] QString weekListText(const std::vector<int>& weeks);
 
 /// Who leads, what stays on the ladder and why, sessions a week, rests, closures, check-ins, cautions.
 [[nodiscard]] std::vector<ChangeLine> changeLines(const DirectionCase& client, const DirectionOffer& offer);

@@ -125,8 +125,8 @@ DirectionSideView runningSideView(const DirectionCase& client)
     for (const ClosedDays& closed : client.closures) {
         const std::vector<int> weeks = closedWeeks(plan.plan, closed);
         if (closed.last >= client.today && !weeks.empty()) {
-            view.lines.push_back({QStringLiteral("closed"), RunningText::tr("%1 – %2: the studio is closed, in week %3. Missed weeks can shift or squeeze the plan.")
-                                                                .arg(common::shortDayText(closed.first), common::shortDayText(closed.last), numberListText(weeks))});
+            view.lines.push_back({QStringLiteral("closed"), RunningText::tr("%1 – %2: the studio is closed, in %3. Missed weeks can shift or squeeze the plan.")
+                                                                .arg(common::shortDayText(closed.first), common::shortDayText(closed.last), weekListText(weeks))});
         }
     }
     for (const AsideLift& aside : asideLifts(client, plan.plan, plan.singles, true)) {
