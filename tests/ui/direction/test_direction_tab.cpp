@@ -11,7 +11,7 @@
 #include "ui/common/look.h"
 #include "ui/direction/direction_cards.h"
 #include "ui/direction/direction_side.h"
-#include "ui/direction/plan_panel.h"
+#include "ui/direction/plan_outcome.h"
 
 #include <QAction>
 #include <QLabel>
@@ -105,6 +105,56 @@ TEST_F(DirectionTabTest, OneMoreCycleIsWrittenAndTakenBack)
     m_acts.undo();
     open("Ada Lund");
     EXPECT_FALSE(m_tab.shown()->decided);
+}
+
+TEST_F(DirectionTabTest, ARunningPlanIsShownInPlaceOfTheCards)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    EXPECT_FALSE(cards().isVisible());
+    EXPECT_TRUE(side().title.startsWith(QStringLiteral("What is next")));
+    EXPECT_FALSE(m_tab.actions().front()->isEnabled());
+    EXPECT_TRUE(m_tab.canPrint());
+    for (const char* text : {"Edit the plan", "Missed weeks", "Print", "End the plan"}) {
+        EXPECT_NE(button(QLatin1String(text)), nullptr) << text;
+    }
+    const QSignalSpy asked(&m_tab, &DirectionTab::planAsked);
+    button(QStringLiteral("Print"))->click();
+    EXPECT_EQ(asked.count(), 1);
+}
+
+TEST_F(DirectionTabTest, TheReviewOfAPlanThatIsOverComesFirst)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    button(QStringLiteral("End the plan"))->click();
+    open("Ada Lund");
+    ASSERT_TRUE(m_tab.shown()->over);
+    EXPECT_FALSE(cards().isVisible());
+    auto* outcome = m_tab.findChild<PlanOutcome*>();
+    EXPECT_TRUE(outcome->isVisible());
+    Q_EMIT outcome->nextPlanAsked();
+    EXPECT_TRUE(cards().isVisible());
+    EXPECT_FALSE(outcome->isVisible());
+    m_acts.undo();
+    open("Ada Lund");
+    EXPECT_TRUE(m_tab.shown()->running);
+}
+
+TEST_F(DirectionTabTest, BackToTheCycleSettlesAPlanThatIsOver)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    button(QStringLiteral("End the plan"))->click();
+    open("Ada Lund");
+    Q_EMIT m_tab.findChild<PlanOutcome*>()->backAsked();
+    open("Ada Lund");
+    EXPECT_FALSE(m_tab.shown()->over);
+    EXPECT_TRUE(m_tab.shown()->decided);
+    EXPECT_TRUE(cards().isVisible());
 }
 
 TEST_F(DirectionTabTest, WhoMayNotTrainIsToldWhyNothingBegins)
