@@ -56,6 +56,7 @@ void DirectionTab::setClient(base::ClientId client, base::Date today)
         m_case.reset();
         m_isNextAsked = false;
         m_edited = {};
+        m_part->setChosen(kPlanPart);
     }
     m_client = client;
     m_today = today;
