@@ -55,6 +55,7 @@ struct DirectionCase {
     std::optional<chalk::direction::ClientPlan> running;
     std::optional<chalk::direction::ClientPlan> over;   ///< the last plan, where it is over and nothing was decided or begun since
     std::vector<std::vector<chalk::direction::DoneSet>> done;   ///< of `running`, else of `over`; by lift of the plan
+    std::vector<int> painDays;                     ///< of `over`, by lift of the plan: its days with pain written down
     base::Date today;
 
     [[nodiscard]] bool isBlocked() const { return clients::isBlocked(clearance, today); }

@@ -5,6 +5,7 @@
 #include "core/store/client_reader.h"
 #include "core/store/decision_reader.h"
 #include "core/store/decision_writer.h"
+#include "core/store/history_reader.h"
 #include "core/store/plan_reader.h"
 #include "core/store/plan_writer.h"
 #include "core/store/roster_facts.h"
@@ -16,6 +17,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace chalk::ui::direction {
 
@@ -123,6 +125,27 @@ void addOffers(DirectionCase& client)
     }
 }
 
+/// By lift of a plan: its days on which pain was written down.
+Result<std::vector<int>> painDaysOf(store::Database& database, const ClientPlan& plan)
+{
+    std::vector<int> counts;
+    for (const chalk::direction::PlannedLift& lift : plan.plan.wishes.lifts) {
+        const auto history = store::HistoryReader(database).read(lift.lift);
+        if (!history) {
+            return tl::make_unexpected(history.error());
+        }
+        std::set<base::Date> days;
+        for (const store::HistoryEntry& entry : *history) {
+            const auto* exposure = std::get_if<progression::Exposure>(&entry.event.body);
+            if (exposure != nullptr && exposure->pain > 0 && entry.event.date >= plan.begunOn && entry.event.date <= chalk::direction::lastDayOf(plan)) {
+                days.insert(entry.event.date);
+            }
+        }
+        counts.push_back(static_cast<int>(days.size()));
+    }
+    return counts;
+}
+
 /// What reads throws away the first failure: every part is read through here.
 template <class Value>
 Value valueOr(Result<Value> read, std::optional<store::StoreError>& failure)
@@ -166,6 +189,9 @@ Result<DirectionCase> DirectionDesk::read(base::ClientId id, base::Date today)
     client.over = client.running ? std::nullopt : overOf(history, client.decided, today);
     if (const auto& shown = client.running ? client.running : client.over) {
         client.done = valueOr(plans.done(*shown, today), failure);
+    }
+    if (client.over) {
+        client.painDays = valueOr(painDaysOf(m_database, *client.over), failure);
     }
     const base::Date from = client.running ? std::min(today, client.running->plan.weeks.front().monday) : today;
     client.closures = closedDays(valueOr(store::WeekSettings(m_database).closures(from), failure));

@@ -15,7 +15,7 @@ namespace chalk::ui::direction {
 namespace {
 
 constexpr int kSideWidth = 320;
-constexpr int kNarrowSideWidth = 276;
+constexpr int kNarrowSideWidth = 304;
 constexpr int kSideIcon = 20;
 
 QLabel* wrapped(QWidget* parent)

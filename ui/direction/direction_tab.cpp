@@ -1,8 +1,6 @@
 #include "ui/direction/direction_tab.h"
 
-#include "ui/common/act_history.h"
 #include "ui/common/action_button.h"
-#include "ui/common/dialogs.h"
 #include "ui/common/direction_words.h"
 #include "ui/common/empty_state.h"
 #include "ui/common/formats.h"
@@ -13,6 +11,10 @@
 #include "ui/direction/direction_side.h"
 #include "ui/direction/months_view.h"
 #include "ui/direction/offer_view.h"
+#include "ui/direction/plan_chart.h"
+#include "ui/direction/plan_comparison.h"
+#include "ui/direction/plan_facts.h"
+#include "ui/direction/plan_outcome.h"
 #include "ui/direction/plan_panel.h"
 #include "ui/direction/running_view.h"
 
@@ -31,10 +33,12 @@ DirectionTab::DirectionTab(DirectionServices services, QWidget* parent)
       m_pages(new QStackedLayout(this)),
       m_failure(new common::EmptyState(m_services.look)),
       m_talk(new QLabel(this)),
-      m_part(new common::SegmentedChoice(tr("Show"), {{tr("Plan")}, {tr("The months so far")}}, this)),
+      m_part(new common::SegmentedChoice(tr("Show"), {{tr("Plan")}, {tr("Planned and done")}, {tr("The months so far")}}, this)),
       m_cards(new DirectionCards(m_services.look, this)),
       m_middle(new QStackedLayout),
       m_plan(new PlanPanel(m_services.look, this)),
+      m_comparison(new PlanComparison(m_services.look, m_services.dialogs, this)),
+      m_outcome(new PlanOutcome(m_services.look, this)),
       m_months(new MonthsView(m_services.look, m_services.database.target(), m_services.catalogue, this)),
       m_nothing(new common::EmptyState(m_services.look, this)),
       m_side(new DirectionSide(m_services.look, this))
@@ -48,8 +52,11 @@ DirectionTab::~DirectionTab() = default;
 
 void DirectionTab::setClient(base::ClientId client, base::Date today)
 {
-    if (client != m_client) {
+    if (client != m_client || today != m_today) {
         m_case.reset();
+        m_isNextAsked = false;
+        m_edited = {};
+        m_part->setChosen(kPlanPart);
     }
     m_client = client;
     m_today = today;
@@ -82,6 +89,7 @@ void DirectionTab::read()
     if (isOther) {
         m_cards->setChosen(m_case->suggested().value_or(Direction::Strength));
     }
+    takeEdits();
     m_pages->setCurrentIndex(0);
     showCase();
     enableKeys();
@@ -91,13 +99,19 @@ void DirectionTab::read()
 void DirectionTab::showCase()
 {
     const bool isRunning = m_case->running.has_value();
-    m_talk->setText(isRunning ? QString() : talkText(*m_case));
-    m_cards->setVisible(!isRunning);
+    const bool isOffered = !isRunning && !isReviewFirst();
+    m_talk->setText(isOffered ? talkText(*m_case) : QString());
+    m_cards->setVisible(isOffered);
+    m_side->setVisible(isRunning || isOffered);
     m_offerFoot->setVisible(!isRunning);
     m_runningFoot->setVisible(isRunning);
+    m_part->setAvailable(kDonePart, m_case->running || m_case->over);
     m_part->setAvailable(kMonthsPart, m_case->talk.firstLoad.has_value());
-    if (!m_case->talk.firstLoad) {
+    if ((m_part->chosen() == kDonePart && !m_case->running && !m_case->over) || (m_part->chosen() == kMonthsPart && !m_case->talk.firstLoad)) {
         m_part->setChosen(kPlanPart);
+    }
+    if (m_case->over) {
+        m_outcome->setOutcome(outcomeFacts(*m_case));
     }
     if (isRunning) {
         showRunning();
@@ -116,14 +130,18 @@ void DirectionTab::showOffer()
 {
     const Direction direction = m_cards->chosen();
     const DirectionOffer& offer = m_case->offer(direction);
-    if (!offer.plan.weeks.empty()) {
+    const bool hasPlan = !offer.plan.weeks.empty();
+    if (hasPlan) {
         m_plan->setView(offerPanelView(*m_case, offer));
     }
     m_side->setView(offerSideView(*m_case, offer));
-    m_start->setText(tr("Start %1 on %2").arg(common::directionName(direction).toLower(), common::shortDayText(offer.plan.wishes.start)));
+    const base::Date start = hasPlan ? offer.plan.weeks.front().monday : offer.plan.wishes.start;
+    m_start->setText(tr("Start %1 on %2").arg(common::directionName(direction).toLower(), common::shortDayText(start)));
     m_start->setEnabled(!startBarOf(*m_case, offer));
+    m_editOffer->setEnabled(hasPlan);
+    setFocusProxy(m_cards->card(direction));
     if (m_part->chosen() == kPlanPart) {
-        m_middle->setCurrentWidget(offer.plan.weeks.empty() ? static_cast<QWidget*>(m_nothing) : m_plan);
+        m_middle->setCurrentWidget(planPart());
     }
 }
 
@@ -132,6 +150,18 @@ void DirectionTab::showRunning()
     m_plan->setView(runningPanelView(*m_case));
     m_side->setView(runningSideView(*m_case));
     m_takeUp->setVisible(canTakeUp(*m_case));
+    setFocusProxy(m_plan->chart());
+}
+
+QWidget* DirectionTab::planPart() const
+{
+    if (m_case->running) {
+        return m_plan;
+    }
+    if (isReviewFirst()) {
+        return m_outcome;
+    }
+    return m_case->offer(m_cards->chosen()).plan.weeks.empty() ? static_cast<QWidget*>(m_nothing) : m_plan;
 }
 
 void DirectionTab::showPart()
@@ -139,10 +169,12 @@ void DirectionTab::showPart()
     if (m_part->chosen() == kMonthsPart) {
         m_middle->setCurrentWidget(m_months);
         m_months->read(m_client, *m_case->talk.firstLoad, m_today);
-        return;
+    } else if (m_part->chosen() == kDonePart) {
+        m_middle->setCurrentWidget(m_comparison);
+        m_comparison->setCase(comparisonFacts(*m_case, m_case->running ? *m_case->running : *m_case->over));
+    } else {
+        m_middle->setCurrentWidget(planPart());
     }
-    const bool hasPlan = m_case->running || !m_case->offer(m_cards->chosen()).plan.weeks.empty();
-    m_middle->setCurrentWidget(hasPlan ? static_cast<QWidget*>(m_plan) : m_nothing);
 }
 
 void DirectionTab::choose(Direction direction)
@@ -155,39 +187,6 @@ void DirectionTab::choose(Direction direction)
     showOffer();
 }
 
-void DirectionTab::start()
-{
-    const DirectionOffer& offer = m_case->offer(m_cards->chosen());
-    finish(m_desk->begin(m_client, m_today, offer.plan, offer.singles),
-           tr("%1 begun for %2, from %3")
-               .arg(common::planTitle(offer.plan), firstNameOf(m_case->client), common::shortDayText(offer.plan.wishes.start)));
-}
-
-void DirectionTab::oneMoreCycle()
-{
-    finish(m_desk->oneMoreCycle(m_client, m_today), tr("One more cycle for %1").arg(firstNameOf(m_case->client)));
-}
-
-void DirectionTab::takeUp()
-{
-    finish(m_desk->change(withLiftsTakenUp(*m_case), m_today), tr("Lifts of %1 took the plan up again").arg(firstNameOf(m_case->client)));
-}
-
-void DirectionTab::end()
-{
-    finish(m_desk->end(*m_case->running, m_today), tr("%1 ended for %2").arg(common::planTitle(m_case->running->plan), firstNameOf(m_case->client)));
-}
-
-void DirectionTab::finish(const store::Result<store::ActOutcome>& outcome, const QString& words)
-{
-    if (!outcome) {
-        m_services.dialogs.ask(this, {common::Signal::Warn, tr("Nothing was written."), outcome.error().message, {}, {}, 0});
-        return;
-    }
-    m_services.acts.add(outcome->act, words);
-    Q_EMIT written();
-}
-
 void DirectionTab::setInFront(bool isInFront)
 {
     m_isInFront = isInFront;
@@ -197,14 +196,14 @@ void DirectionTab::setInFront(bool isInFront)
 void DirectionTab::enableKeys()
 {
     for (QAction* key : m_keys) {
-        key->setEnabled(m_isInFront && m_case && !m_case->running);
+        key->setEnabled(m_isInFront && m_case && !m_case->running && !isReviewFirst());
     }
 }
 
 std::vector<shell::KeyHint> DirectionTab::keyHints() const
 {
     std::vector<shell::KeyHint> hints;
-    if (m_case && !m_case->running) {
+    if (m_case && !m_case->running && !isReviewFirst()) {
         hints.push_back({QStringLiteral("1 2 3"), tr("Compare")});
     }
     hints.push_back({QStringLiteral("Alt+1"), tr("Board")});

@@ -10,6 +10,7 @@
 #include <array>
 #include <functional>
 #include <memory>
+#include <optional>
 
 class QAction;
 class QLabel;
@@ -34,6 +35,8 @@ class DirectionCards;
 class DirectionDesk;
 class DirectionSide;
 class MonthsView;
+class PlanComparison;
+class PlanOutcome;
 class PlanPanel;
 
 /// What the tab works with. Everything outlives it.
@@ -78,24 +81,34 @@ protected:
 
 private:
     static constexpr int kPlanPart = 0;   ///< answers of what is shown in the middle
-    static constexpr int kMonthsPart = 1;
+    static constexpr int kDonePart = 1;
+    static constexpr int kMonthsPart = 2;
 
     void makeParts();
     void makeButtons();
     [[nodiscard]] common::ActionButton* addButton(QWidget* parent, const QString& text);
     [[nodiscard]] QWidget* offerFoot();
     [[nodiscard]] QWidget* runningFoot();
+    void connectParts();
     void makeKeys();
     void read();
     void showCase();
     void showOffer();
     void showRunning();
     void showPart();
+    /// What is in the middle while plans are shown: the plan, the review of one that is over, or why there is none.
+    [[nodiscard]] QWidget* planPart() const;
+    /// Whether the plan that is over is to be looked at before another one is chosen.
+    [[nodiscard]] bool isReviewFirst() const { return m_case->over && !m_isNextAsked; }
     void enableKeys();
     void choose(chalk::direction::Direction direction);
     void start();
     void oneMoreCycle();
     void takeUp();
+    void edit();
+    /// Puts what the coach changed in the place of what was offered.
+    void takeEdits();
+    void missWeeks();
     void end();
     /// Announces a write, or says why there was none.
     void finish(const store::Result<store::ActOutcome>& outcome, const QString& words);
@@ -107,6 +120,8 @@ private:
     base::Date m_today;
     bool m_isStale = false;
     bool m_isInFront = true;
+    bool m_isNextAsked = false;   ///< the review of the last plan was looked at
+    std::array<std::optional<chalk::direction::ClientPlan>, 3> m_edited;   ///< offers as the coach changed them, by direction
 
     QStackedLayout* m_pages = nullptr;
     common::EmptyState* m_failure = nullptr;
@@ -115,12 +130,15 @@ private:
     DirectionCards* m_cards = nullptr;
     QStackedLayout* m_middle = nullptr;
     PlanPanel* m_plan = nullptr;
+    PlanComparison* m_comparison = nullptr;
+    PlanOutcome* m_outcome = nullptr;
     MonthsView* m_months = nullptr;
     common::EmptyState* m_nothing = nullptr;  ///< in place of a plan
     DirectionSide* m_side = nullptr;
     QWidget* m_offerFoot = nullptr;
     QWidget* m_runningFoot = nullptr;
     common::ActionButton* m_start = nullptr;
+    common::ActionButton* m_editOffer = nullptr;
     common::ActionButton* m_takeUp = nullptr;
     std::array<QAction*, 3> m_keys{};
 };

@@ -7,6 +7,8 @@
 #include "ui/direction/direction_side.h"
 #include "ui/direction/direction_tab.h"
 #include "ui/direction/months_view.h"
+#include "ui/direction/plan_comparison.h"
+#include "ui/direction/plan_outcome.h"
 #include "ui/direction/plan_panel.h"
 
 #include <QAction>
@@ -41,7 +43,8 @@ void DirectionTab::makeParts()
     m_part->setCompact();
     m_part->setChosen(kPlanPart);
     m_nothing->setWords(tr("No plan can be made yet"), tr("A plan is made from lifts that are counted in repetitions and were loaded once."));
-    for (QWidget* part : {static_cast<QWidget*>(m_plan), static_cast<QWidget*>(m_months), static_cast<QWidget*>(m_nothing)}) {
+    for (QWidget* part : {static_cast<QWidget*>(m_plan), static_cast<QWidget*>(m_comparison), static_cast<QWidget*>(m_outcome),
+                          static_cast<QWidget*>(m_months), static_cast<QWidget*>(m_nothing)}) {
         m_middle->addWidget(part);
     }
     auto* top = new QHBoxLayout;
@@ -63,8 +66,22 @@ void DirectionTab::makeParts()
     m_pages->addWidget(page);
     m_pages->addWidget(m_failure);
     setFocusProxy(m_cards->card(Direction::Strength));
+    connectParts();
+}
+
+void DirectionTab::connectParts()
+{
     connect(m_cards, &DirectionCards::choiceMade, this, &DirectionTab::showOffer);
     connect(m_part, &common::SegmentedChoice::choiceMade, this, &DirectionTab::showPart);
+    connect(m_outcome, &PlanOutcome::backAsked, this, &DirectionTab::oneMoreCycle);
+    connect(m_outcome, &PlanOutcome::printAsked, this, [this] { Q_EMIT planAsked(m_client); });
+    connect(m_outcome, &PlanOutcome::nextPlanAsked, this, [this] {
+        m_isNextAsked = true;
+        showCase();
+        enableKeys();
+        m_cards->card(m_cards->chosen())->setFocus(Qt::OtherFocusReason);
+        Q_EMIT keysChanged();
+    });
 }
 
 void DirectionTab::makeButtons()
@@ -92,9 +109,12 @@ QWidget* DirectionTab::offerFoot()
     m_start->setButtonSize(common::ButtonSize::Large);
     auto* cycle = addButton(foot, tr("One more cycle"));
     grid->addWidget(m_start, 0, 0, 1, 2);
+    m_editOffer = addButton(foot, tr("Edit the plan"));
     grid->addWidget(cycle, 1, 0);
+    grid->addWidget(m_editOffer, 1, 1);
     connect(m_start, &QPushButton::clicked, this, &DirectionTab::start);
     connect(cycle, &QPushButton::clicked, this, &DirectionTab::oneMoreCycle);
+    connect(m_editOffer, &QPushButton::clicked, this, &DirectionTab::edit);
     return foot;
 }
 
@@ -103,13 +123,19 @@ QWidget* DirectionTab::runningFoot()
     auto* foot = new QWidget(m_side);
     auto* grid = footGrid(foot);
     m_takeUp = addButton(foot, tr("Take up again"));
+    auto* edited = addButton(foot, tr("Edit the plan"));
+    auto* missed = addButton(foot, tr("Missed weeks"));
     auto* printed = addButton(foot, tr("Print"));
     printed->setIconName(QStringLiteral("print"));
     auto* ended = addButton(foot, tr("End the plan"));
     grid->addWidget(m_takeUp, 0, 0, 1, 2);
+    grid->addWidget(edited, 1, 0);
+    grid->addWidget(missed, 1, 1);
     grid->addWidget(printed, 2, 0);
     grid->addWidget(ended, 2, 1);
     connect(m_takeUp, &QPushButton::clicked, this, &DirectionTab::takeUp);
+    connect(edited, &QPushButton::clicked, this, &DirectionTab::edit);
+    connect(missed, &QPushButton::clicked, this, &DirectionTab::missWeeks);
     connect(printed, &QPushButton::clicked, this, [this] { Q_EMIT planAsked(m_client); });
     connect(ended, &QPushButton::clicked, this, &DirectionTab::end);
     return foot;

@@ -25,6 +25,7 @@ constexpr double kHatchPitch = 8;
 constexpr double kDotRadius = 4;
 constexpr int kTen = 10;
 constexpr double kReadingHeight = 26;
+constexpr double kLeastNumberPitch = 18;
 
 struct PlanPaintText {
     Q_DECLARE_TR_FUNCTIONS(PlanChart)
@@ -94,7 +95,9 @@ void paintAxes(QPainter& painter, const PlanChartFrame& frame, const common::The
         painter.drawText(QRectF(0, y - half, frame.plot.left() - side, 2 * half), Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("%1%").arg(share));
     }
     painter.setPen(theme.ink3);
-    for (int sets = 0; sets <= frame.setsTop; sets += frame.setsStep) {
+    const double pitch = frame.yOfSets(0) - frame.yOfSets(frame.setsStep);
+    const int step = pitch < theme.scaled(kLeastNumberPitch) ? 2 * frame.setsStep : frame.setsStep;
+    for (int sets = 0; sets <= frame.setsTop; sets += step) {
         const double y = frame.yOfSets(sets);
         painter.drawText(QRectF(frame.plot.right() + side, y - half, theme.scaled(kAxisRight) - side, 2 * half), Qt::AlignLeft | Qt::AlignVCenter,
                          QString::number(sets));

@@ -15,6 +15,8 @@ namespace {
 constexpr int kPlanPanelRows = 4;
 constexpr int kLowPanelRows = 2;
 
+}  // namespace
+
 /// Which mark of the chart is what.
 class PlanLegend : public QWidget {
 public:
@@ -35,6 +37,14 @@ public:
         return {qRound(width), qRound(m_look.theme().scaled(20))};
     }
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+    /// Without what the words of a week say anyway.
+    void setShort(bool isShort)
+    {
+        m_isShort = isShort;
+        updateGeometry();
+        update();
+    }
 
 protected:
     void paintEvent(QPaintEvent* /*event*/) override
@@ -69,12 +79,18 @@ private:
     static constexpr double kMark = 26;
     static constexpr double kLegendGap = 12;
 
-    static QStringList words() { return {PlanPanel::tr("% of best single"), PlanPanel::tr("hard sets a week"), PlanPanel::tr("lighter week")}; }
+    [[nodiscard]] QStringList words() const
+    {
+        QStringList words{PlanPanel::tr("% of best single"), PlanPanel::tr("hard sets a week")};
+        if (!m_isShort) {
+            words.append(PlanPanel::tr("lighter week"));
+        }
+        return words;
+    }
 
     const common::Look& m_look;
+    bool m_isShort = false;
 };
-
-}  // namespace
 
 PlanPanel::PlanPanel(const common::Look& look, QWidget* parent)
     : common::Panel(look, parent),
@@ -110,7 +126,7 @@ void PlanPanel::setView(const PlanPanelView& view)
 
 void PlanPanel::setRoom(bool isNarrow, bool isLow)
 {
-    m_legend->setVisible(!isNarrow);
+    m_legend->setShort(isNarrow);
     m_table->setMostRows(isLow ? kLowPanelRows : kPlanPanelRows);
 }
 

@@ -10,6 +10,7 @@ class QLabel;
 namespace chalk::ui::direction {
 
 class PlanChart;
+class PlanLegend;
 class PlanTable;
 
 /// What the panel of a plan shows.
@@ -36,7 +37,7 @@ public:
     [[nodiscard]] PlanTable* table() const { return m_table; }
 
 private:
-    QWidget* m_legend;
+    PlanLegend* m_legend;
     PlanChart* m_chart;
     PlanTable* m_table;
     QLabel* m_footnote;

@@ -9,14 +9,19 @@
 #include "ui/common/act_history.h"
 #include "ui/common/action_button.h"
 #include "ui/common/look.h"
+#include "ui/common/segmented_choice.h"
 #include "ui/direction/direction_cards.h"
 #include "ui/direction/direction_side.h"
-#include "ui/direction/plan_panel.h"
+#include "ui/direction/missed_weeks.h"
+#include "ui/direction/plan_editor.h"
+#include "ui/direction/plan_outcome.h"
 
 #include <QAction>
-#include <QLabel>
+#include <QApplication>
+#include <QListWidget>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 
 #include <gtest/gtest.h>
 
@@ -50,6 +55,16 @@ protected:
             }
         }
         return nullptr;
+    }
+    /// Does something to the dialog that opens next.
+    template <class Dialog>
+    void answer(void (*does)(Dialog&))
+    {
+        QTimer::singleShot(0, &m_tab, [does] {
+            auto* dialog = qobject_cast<Dialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            does(*dialog);
+        });
     }
     const DirectionCards& cards() { return *m_tab.findChild<DirectionCards*>(); }
     const DirectionSideView& side() { return m_tab.findChild<DirectionSide*>()->view(); }
@@ -105,6 +120,99 @@ TEST_F(DirectionTabTest, OneMoreCycleIsWrittenAndTakenBack)
     m_acts.undo();
     open("Ada Lund");
     EXPECT_FALSE(m_tab.shown()->decided);
+}
+
+TEST_F(DirectionTabTest, ARunningPlanIsShownInPlaceOfTheCards)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    EXPECT_FALSE(cards().isVisible());
+    EXPECT_TRUE(side().title.startsWith(QStringLiteral("What is next")));
+    EXPECT_FALSE(m_tab.actions().front()->isEnabled());
+    EXPECT_TRUE(m_tab.canPrint());
+    for (const char* text : {"Edit the plan", "Missed weeks", "Print", "End the plan"}) {
+        EXPECT_NE(button(QLatin1String(text)), nullptr) << text;
+    }
+    const QSignalSpy asked(&m_tab, &DirectionTab::planAsked);
+    button(QStringLiteral("Print"))->click();
+    EXPECT_EQ(asked.count(), 1);
+}
+
+TEST_F(DirectionTabTest, TheReviewOfAPlanThatIsOverComesFirst)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    button(QStringLiteral("End the plan"))->click();
+    open("Ada Lund");
+    ASSERT_TRUE(m_tab.shown()->over);
+    EXPECT_FALSE(cards().isVisible());
+    auto* outcome = m_tab.findChild<PlanOutcome*>();
+    EXPECT_TRUE(outcome->isVisible());
+    Q_EMIT outcome->nextPlanAsked();
+    EXPECT_TRUE(cards().isVisible());
+    EXPECT_FALSE(outcome->isVisible());
+    m_acts.undo();
+    open("Ada Lund");
+    EXPECT_TRUE(m_tab.shown()->running);
+}
+
+TEST_F(DirectionTabTest, AnEditedPlanThatRunsIsWrittenAndOneThatIsLeftIsNot)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    const QString begun = m_acts.lastDone()->words;
+    answer<PlanEditor>([](PlanEditor& editor) { editor.reject(); });
+    button(QStringLiteral("Edit the plan"))->click();
+    EXPECT_EQ(m_acts.lastDone()->words, begun);
+    answer<PlanEditor>([](PlanEditor& editor) { editor.accept(); });
+    button(QStringLiteral("Edit the plan"))->click();
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Plan of Ada edited"));
+}
+
+TEST_F(DirectionTabTest, MissedWeeksShiftThePlanAndCanBeTakenBack)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    const base::Date end = m_tab.shown()->running->plan.weeks.back().monday;
+    answer<MissedWeeksDialog>([](MissedWeeksDialog& dialog) {
+        dialog.findChild<QListWidget*>()->item(1)->setCheckState(Qt::Checked);
+        dialog.accept();
+    });
+    button(QStringLiteral("Missed weeks"))->click();
+    open("Ada Lund");
+    EXPECT_EQ(m_tab.shown()->running->plan.weeks.back().monday, end + 7);
+    m_acts.undo();
+    open("Ada Lund");
+    EXPECT_EQ(m_tab.shown()->running->plan.weeks.back().monday, end);
+}
+
+TEST_F(DirectionTabTest, BackToTheCycleSettlesAPlanThatIsOver)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    button(QStringLiteral("End the plan"))->click();
+    open("Ada Lund");
+    Q_EMIT m_tab.findChild<PlanOutcome*>()->backAsked();
+    open("Ada Lund");
+    EXPECT_FALSE(m_tab.shown()->over);
+    EXPECT_TRUE(m_tab.shown()->decided);
+    EXPECT_TRUE(cards().isVisible());
+}
+
+TEST_F(DirectionTabTest, AnotherClientIsShownFromThePlanOn)
+{
+    open("Ada Lund");
+    auto* part = m_tab.findChild<common::SegmentedChoice*>();
+    part->setChosen(2);
+    open("Ada Lund");
+    EXPECT_EQ(part->chosen(), 2);
+    open("Bo Arden");
+    EXPECT_EQ(part->chosen(), 0);
 }
 
 TEST_F(DirectionTabTest, WhoMayNotTrainIsToldWhyNothingBegins)
