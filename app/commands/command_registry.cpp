@@ -8,6 +8,7 @@
 #include "app/commands/fill_command.h"
 #include "app/commands/judge_command.h"
 #include "app/commands/norms_command.h"
+#include "app/commands/plan_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
 #include "app/commands/rotate_command.h"
@@ -20,7 +21,7 @@ namespace chalk::app {
 const std::vector<Command>& allCommands()
 {
     static const std::vector<Command> commands{cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), judgeCommand(),
-                                               normsCommand(), recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), weekCommand()};
+                                               normsCommand(), planCommand(), recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), weekCommand()};
     return commands;
 }
 

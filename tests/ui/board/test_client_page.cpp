@@ -5,6 +5,7 @@
 #include "core/store/record_writer.h"
 #include "tests/support/accessible_audit.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/scripted_dialogs.h"
 #include "tests/support/small_studio.h"
 #include "ui/board/board_tab.h"
 #include "ui/board/client_case.h"
@@ -77,12 +78,13 @@ protected:
     const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
     const common::Look m_look;
     const tests::FakeClock m_clock;
+    tests::ScriptedDialogs m_dialogs;
     common::ActHistory m_acts{m_clock, [this](base::ActId act) -> tl::expected<base::ActId, QString> {
                                   auto outcome = store::RecordWriter(m_studio.database(), test::someMoment).undo(act);
                                   return outcome ? tl::expected<base::ActId, QString>(outcome->act)
                                                  : tl::make_unexpected(outcome.error().message);
                               }};
-    ClientPage m_page{{m_studio.database(), m_catalogue, m_look, m_clock, m_acts, test::someMoment}};
+    ClientPage m_page{{m_studio.database(), m_catalogue, m_look, m_clock, m_acts, test::someMoment, m_dialogs}};
 };
 
 TEST_F(ClientPageTest, ShowsTheClientAndKeepsItsPlace)
