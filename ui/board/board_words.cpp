@@ -77,10 +77,9 @@ QString footOf(const Prescription& next, const QString& otherwise)
         return BoardText::tr("lighter");
     }
     if (next.block) {
-        const QString week = BoardText::tr("week %1 of %2").arg(next.block->week).arg(next.block->weeks);
-        return next.block->isTest      ? BoardText::tr("week %1, test").arg(next.block->week)
-               : next.block->isLighter ? BoardText::tr("week %1, lighter").arg(next.block->week)
-                                       : week;
+        return next.block->isTest      ? BoardText::tr("test")
+               : next.block->isLighter ? BoardText::tr("lighter")
+                                       : QStringLiteral("%1/%2").arg(next.block->week).arg(next.block->weeks);
     }
     return next.isPauseAsked ? BoardText::tr("with pause") : otherwise;
 }

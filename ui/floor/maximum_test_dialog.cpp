@@ -17,7 +17,7 @@ namespace chalk::ui::floor {
 namespace {
 
 constexpr double kTestWidth = 600;
-constexpr double kTestHeight = 460;
+constexpr double kTestHeight = 540;
 constexpr int kTestEdge = 20;
 constexpr int kMostOfNote = 200;  ///< characters
 

@@ -67,11 +67,11 @@ TEST(InspectorWords, APlanSaysItsWeekMovesTheLoadAndAsksForNoEvidence)
     EXPECT_EQ(evidenceTitleOf(lift), QStringLiteral("The plan leads"));
     EXPECT_TRUE(evidenceLinesOf(lift).empty());
     EXPECT_TRUE(shortfallTextOf(lift).startsWith(QStringLiteral("Results move the single")));
-    EXPECT_EQ(columnOf(lift).foot, QStringLiteral("week 1 of 3"));
+    EXPECT_EQ(columnOf(lift).foot, QStringLiteral("1/3"));
     EXPECT_FALSE(columnOf(lift).need);
     EXPECT_TRUE(spokenOf(lift).contains(QStringLiteral("plan week 1 of 3")));
     settle(lift, monday + 8);
-    EXPECT_EQ(columnOf(lift).foot, QStringLiteral("week 2, lighter"));
+    EXPECT_EQ(columnOf(lift).foot, QStringLiteral("lighter"));
     for (const common::Dial& dial : dialsOf(lift).dials) {
         EXPECT_FALSE(dial.isMoving) << "nothing moves in a lighter week";
     }
