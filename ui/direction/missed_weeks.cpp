@@ -25,6 +25,7 @@ constexpr double kMissedHeight = 640;
 constexpr double kMissedListWidth = 270;
 constexpr double kMissedRow = 28;
 constexpr double kMissedItem = 30;
+constexpr QChar kAfterMark(0x2002);  // an en space: the box of a list has no room behind it
 constexpr std::array kWays{MissedWeeks::Shift, MissedWeeks::Squeeze};
 
 QLabel* missedHead(const QString& text, const char* role)
@@ -83,7 +84,8 @@ QWidget* MissedWeeksDialog::weeksPart()
         if (reasons[i] != MissedReason::None) {
             text += QStringLiteral(" · ") + missedReasonText(reasons[i]);
         }
-        auto* item = new QListWidgetItem(text, m_weeks);
+        auto* item = new QListWidgetItem(kAfterMark + text, m_weeks);
+        item->setData(Qt::AccessibleTextRole, text);
         item->setSizeHint(QSize(0, qRound(m_look.theme().scaled(kMissedItem))));
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         item->setCheckState(reasons[i] == MissedReason::None ? Qt::Unchecked : Qt::Checked);

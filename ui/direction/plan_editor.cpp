@@ -29,7 +29,7 @@ namespace {
 constexpr double kEditorWidth = 1340;
 constexpr double kEditorHeight = 820;
 constexpr int kScreenMargin = 24;
-constexpr double kWishesWidth = 286;
+constexpr double kWishesWidth = 306;
 constexpr double kGaugesHeight = 204;
 constexpr double kSayingHeight = 38;
 

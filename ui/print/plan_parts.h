@@ -63,7 +63,8 @@ private:
     std::size_t m_lift;
     double m_width;
     double m_loadWidth;
-    std::size_t m_beside = 1;   ///< exposures beside each other
+    std::size_t m_most = 1;     ///< exposures of a week
+    std::size_t m_beside = 1;   ///< of them beside each other
     std::size_t m_lines = 1;    ///< lines of a week
     double m_markWidth = 0;     ///< 0 where nothing is marked
     std::vector<chalk::direction::WeekReview> m_reviews;  ///< by week

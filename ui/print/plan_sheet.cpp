@@ -24,6 +24,7 @@ constexpr double kPlanGap = 4;
 constexpr double kMostCautions = 34;   ///< height
 constexpr double kChartHeight = 43;
 constexpr double kSmallLine = 4.2;
+constexpr int kLeastRows = 3;          ///< of a table that goes on on the next page
 
 QString sheetWords(const char* text)
 {
@@ -120,12 +121,12 @@ private:
         m_y += kPlanGap;
     }
 
-    /// Whole where it goes on a page of its own; else from page to page under its head.
+    /// Whole where a page holds it; else from page to page under its head, from where there is room for some weeks.
     void addTable(const PlanTable& table)
     {
         const double whole = table.headHeight() + static_cast<double>(table.rows()) * table.rowHeight();
         const double fresh = m_area.height() - kPlanFootLine - 1;
-        if (room() < std::min(whole, fresh)) {
+        if (room() < (whole <= fresh ? whole : table.headHeight() + kLeastRows * table.rowHeight())) {
             newPage();
         }
         table.addHead(page(), {m_area.left(), m_y});

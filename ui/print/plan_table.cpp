@@ -37,6 +37,7 @@ constexpr double kHairline = 0.15;
 constexpr double kTablePoints = 8.5;
 constexpr double kBlockGap = 1.6;  ///< between the room to write in and the next exposure
 constexpr std::size_t kMostBeside = 2;
+constexpr double kLeastWrite = 12;  ///< to write in
 
 QString tableWords(const char* text)
 {
@@ -78,19 +79,19 @@ QString weekWordOf(const chalk::direction::PlanWeek& week)
 PlanTable::PlanTable(const PlanPaper& paper, const PlanNotes& notes, std::size_t lift, double width)
     : m_paper(paper), m_notes(notes), m_lift(lift), m_width(width), m_loadWidth(kLoadWidth)
 {
-    std::size_t most = 1;
     for (const chalk::direction::PlanWeek& week : paper.plan.plan.weeks) {
-        most = std::max(most, week.work[lift].size());
+        m_most = std::max(m_most, week.work[lift].size());
     }
-    m_beside = std::min(most, kMostBeside);
-    m_lines = (most + m_beside - 1) / m_beside;
     for (std::size_t week = 0; week < rows(); ++week) {
         for (std::size_t exposure = 0; exposure < paper.plan.plan.weeks[week].work[lift].size(); ++exposure) {
             const QString mark = markText(week, exposure);
             m_loadWidth = std::max(m_loadWidth, widthOf(loadText(week, exposure), printFont(kTablePoints, QFont::Bold)) + kCellGap + 0.1);
-            m_markWidth = std::max(m_markWidth, mark.isEmpty() ? 0 : widthOf(mark, printFont(kLeastPoints, QFont::Bold)) + kCellGap + 0.1);
+            m_markWidth = std::max(m_markWidth, mark.isEmpty() ? 0 : widthOf(mark, printFont(kLeastPoints, QFont::Bold)) + 2 * kCellGap + 0.1);
         }
     }
+    m_beside = std::min(m_most, kMostBeside);
+    m_beside = writeWidth() < kLeastWrite ? 1 : m_beside;
+    m_lines = (m_most + m_beside - 1) / m_beside;
     const base::Load single = paper.plan.singles[lift].load;
     m_reviews =
         chalk::direction::reviewOf(paper.plan.plan, lift, single > base::Load() ? single : base::Load::fromCenti(1), paper.done[lift]);
@@ -165,7 +166,7 @@ void PlanTable::addHead(Sheet& sheet, const QPointF& corner) const
     const double top = corner.y() + kTableName;
     CellRow week(sheet, {corner.x(), top, m_width, kTableLabels});
     week.add(tableWords(QT_TRANSLATE_NOOP("PlanPaper", "Week")), kWeekWidth, QFont::Medium, kLeastPoints);
-    for (std::size_t exposure = 0; exposure < m_beside * m_lines; ++exposure) {
+    for (std::size_t exposure = 0; exposure < m_most; ++exposure) {
         const QRectF block = blockAt({corner.x(), top}, exposure);
         CellRow row(sheet, {block.left(), top + static_cast<double>(exposure / m_beside) * kTableLabels, block.width(), kTableLabels});
         row.add(tableWords(QT_TRANSLATE_NOOP("PlanPaper", "Day %1")).arg(exposure + 1), kSetsWidth, QFont::Bold, kLeastPoints);
