@@ -140,6 +140,7 @@ void ClientPage::makeBody()
     connect(inspector, &LiftInspector::changeAsked, m_decisions, &LiftDecisions::change);
     connect(inspector, &LiftInspector::holdAsked, m_decisions, &LiftDecisions::hold);
     connect(inspector, &LiftInspector::swapAsked, m_decisions, &LiftDecisions::swap);
+    connect(inspector, &LiftInspector::testAsked, m_decisions, &LiftDecisions::test);
     connect(inspector, &LiftInspector::releaseAsked, m_decisions, &LiftDecisions::release);
     connect(m_decisions, &LiftDecisions::written, this, &ClientPage::readAfterWriting);
     connect(inspector, &LiftInspector::healthAsked, this, [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
@@ -161,6 +162,7 @@ void ClientPage::makeActions()
     m_changeAction = addPageAction(tr("Change what is next"), Qt::Key_E, [this] { m_decisions->change(); });
     m_holdAction = addPageAction(tr("Hold here"), Qt::Key_H, [this] { m_decisions->hold(); });
     m_swapAction = addPageAction(tr("Swap the exercise"), Qt::Key_S, [this] { m_decisions->swap(); });
+    m_testAction = addPageAction(tr("Test a maximum"), Qt::Key_T, [this] { m_decisions->test(); });
     m_releaseAction = addPageAction(tr("Release the lift"), Qt::Key_L, [this] { m_decisions->release(); });
     m_reportAction = addPageAction(tr("Progress report"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, [this] { askForReport(); });
     addPageAction(tr("Profile, health, screen and plan"), Qt::Key_I, [this] { goToStep(QStringLiteral("profile")); });
@@ -306,6 +308,7 @@ void ClientPage::readActions()
     m_changeAction->setEnabled(isBoard && m_decisions->canChange());
     m_holdAction->setEnabled(isBoard && m_decisions->canHold());
     m_swapAction->setEnabled(isBoard && m_decisions->canSwap());
+    m_testAction->setEnabled(isBoard && m_decisions->canTest());
     m_releaseAction->setEnabled(isBoard && m_decisions->canRelease());
 }
 

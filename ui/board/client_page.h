@@ -128,6 +128,7 @@ private:
     QAction* m_holdAction = nullptr;
     QAction* m_swapAction = nullptr;
     QAction* m_releaseAction = nullptr;
+    QAction* m_testAction = nullptr;
     QAction* m_recordAction = nullptr;
     QAction* m_reportAction = nullptr;
 };
