@@ -93,7 +93,7 @@ void ClientPage::makeHeader()
     m_header->addTool(m_card);
     m_header->addTool(m_record);
     connect(m_report, &QPushButton::clicked, this, &ClientPage::askForReport);
-    connect(m_card, &QPushButton::clicked, this, &ClientPage::print);
+    connect(m_card, &QPushButton::clicked, this, [this] { Q_EMIT cardAsked(m_client); });
     connect(m_record, &QPushButton::clicked, this, &ClientPage::record);
 }
 
@@ -331,14 +331,21 @@ std::optional<shell::OpenClient> ClientPage::openClient() const
     return m_case ? std::optional(shell::OpenClient{m_client, title()}) : std::nullopt;
 }
 
+bool ClientPage::isPlanInFront() const
+{
+    return m_tabs->currentIndex() == static_cast<int>(Tab::Direction) && m_direction->canPrint();
+}
+
 bool ClientPage::canPrint() const
 {
-    return m_case && !m_case->isBlocked();
+    return m_case && (!m_case->isBlocked() || isPlanInFront());
 }
 
 void ClientPage::print()
 {
-    if (canPrint()) {
+    if (m_case && isPlanInFront()) {
+        Q_EMIT planAsked(m_client);
+    } else if (canPrint()) {
         Q_EMIT cardAsked(m_client);
     }
 }

@@ -95,6 +95,8 @@ private:
     void showBanners();
     void showTab(int tab);
     void readActions();
+    /// Whether Ctrl+P means the plan of the client.
+    [[nodiscard]] bool isPlanInFront() const;
 
     void record();
     void askForReport();

@@ -33,6 +33,7 @@ constexpr int kMostPips = 4;
 constexpr double kNoteIcon = 16;
 constexpr double kNoteGap = 14;
 constexpr double kCardColumnGap = 12;
+constexpr double kLeastGap = 4;
 constexpr int kLeastCardWidth = 200;
 constexpr int kBetweenCards = 12;
 
@@ -44,6 +45,7 @@ struct PlacedNote {
 
 struct CardLayout {
     QRectF sentence;
+    double pipsTop = kCardPadY;   ///< beside the name; below the sentence where there is no room
     std::vector<PlacedNote> notes;
     double height = 0;
 };
@@ -53,16 +55,25 @@ double pipsColumn(const common::Theme& theme)
     return theme.scaled(kPipWord) + kMostPips * kCardPipPitch;
 }
 
+/// Of the name with its key.
+double nameWidth(const DirectionCardView& view, const common::Theme& theme)
+{
+    return QFontMetricsF(theme.font(18, QFont::DemiBold)).horizontalAdvance(view.name) + 8 + common::keyCapWidth({view.key}, theme);
+}
+
 CardLayout cardLayout(const DirectionCardView& view, double width, const common::Theme& theme)
 {
     CardLayout layout;
     const double inner = width - 2 * kCardPadX;
     const QFont small = theme.font(common::TextStyle::Small);
     const double line = theme.scaled(kCardLine);
-    const double wordsWidth = inner - pipsColumn(theme) - kCardColumnGap;
+    const double beside = inner - pipsColumn(theme) - kCardColumnGap;
+    const bool isBeside = nameWidth(view, theme) <= beside + kCardColumnGap - kLeastGap;
+    const double wordsWidth = isBeside ? beside : inner;
     const double top = kCardPadY + theme.scaled(kNameHeight);
     layout.sentence = QRectF(kCardPadX, top, wordsWidth, std::max(line, common::wrappedTextHeight(view.sentence, small, wordsWidth, line)));
-    double y = std::max(layout.sentence.bottom(), kCardPadY + 3 * theme.scaled(kPipRow)) + 6;
+    layout.pipsTop = isBeside ? kCardPadY : layout.sentence.bottom() + 4;
+    double y = std::max(layout.sentence.bottom(), layout.pipsTop + 3 * theme.scaled(kPipRow)) + 6;
     double x = kCardPadX;
     double rowHeight = 0;
     const QFontMetricsF metrics(small);
@@ -84,15 +95,15 @@ CardLayout cardLayout(const DirectionCardView& view, double width, const common:
     return layout;
 }
 
-void paintDemands(QPainter& painter, double right, const DirectionCardView& view, const common::Theme& theme)
+void paintDemands(QPainter& painter, const QPointF& topRight, const DirectionCardView& view, const common::Theme& theme)
 {
     const std::array<std::pair<QString, int>, 3> rows{std::pair{DirectionCard::tr("load"), view.demands.load},
                                                       std::pair{DirectionCard::tr("reps"), view.demands.reps},
                                                       std::pair{DirectionCard::tr("variety"), view.demands.variety}};
-    const double left = right - pipsColumn(theme);
+    const double left = topRight.x() - pipsColumn(theme);
     const double pitch = theme.scaled(kPipRow);
     painter.setFont(theme.font(common::TextStyle::Micro));
-    double y = kCardPadY;
+    double y = topRight.y();
     for (const auto& [word, count] : rows) {
         painter.setPen(theme.ink2);
         painter.drawText(QRectF(left, y, theme.scaled(kPipWord), pitch), Qt::AlignLeft | Qt::AlignVCenter, word);
@@ -213,7 +224,7 @@ void DirectionCard::paintEvent(QPaintEvent* /*event*/)
     painter.setPen(theme.ink2);
     common::paintWrappedText(painter, layout.sentence.topLeft(), m_view.sentence, theme.font(common::TextStyle::Small), layout.sentence.width(),
                              theme.scaled(kCardLine));
-    paintDemands(painter, width() - kCardPadX, m_view, theme);
+    paintDemands(painter, QPointF(width() - kCardPadX, layout.pipsTop), m_view, theme);
     for (const PlacedNote& placed : layout.notes) {
         const double side = theme.scaled(kNoteIcon);
         common::paintIcon(painter, QRectF(placed.box.left() - side - 6, placed.box.top() + 1, side, side), placed.note->icon,

@@ -107,6 +107,7 @@ void DirectionTab::showCase()
     m_runningFoot->setVisible(isRunning);
     m_part->setAvailable(kDonePart, m_case->running || m_case->over);
     m_part->setAvailable(kMonthsPart, m_case->talk.firstLoad.has_value());
+    m_part->setVisible(m_case->talk.firstLoad || m_case->running || m_case->over);
     if ((m_part->chosen() == kDonePart && !m_case->running && !m_case->over) || (m_part->chosen() == kMonthsPart && !m_case->talk.firstLoad)) {
         m_part->setChosen(kPlanPart);
     }

@@ -197,6 +197,27 @@ TEST_F(ClientPageTest, TheKeysOfTheTabsWork)
     EXPECT_EQ(tabs->currentIndex(), 1);
 }
 
+TEST_F(ClientPageTest, PrintingMeansThePlanWhereOneIsShown)
+{
+    open("Ada", QStringLiteral("direction"));
+    const QSignalSpy cards(&m_page, &ClientPage::cardAsked);
+    const QSignalSpy plans(&m_page, &ClientPage::planAsked);
+    m_page.print();
+    EXPECT_EQ(cards.count(), 1);
+    for (QPushButton* button : m_page.findChildren<QPushButton*>()) {
+        if (button->text().startsWith(QStringLiteral("Start strength"))) {
+            button->click();
+        }
+    }
+    m_page.print();
+    EXPECT_EQ(cards.count(), 1);
+    EXPECT_EQ(plans.count(), 1);
+    EXPECT_EQ(m_page.place().tab, QStringLiteral("direction"));
+    open("Ada", QStringLiteral("board"));
+    m_page.print();
+    EXPECT_EQ(cards.count(), 2);
+}
+
 TEST_F(ClientPageTest, RecordGoesToTheFloor)
 {
     open("Ada");
@@ -221,7 +242,7 @@ TEST_F(ClientPageTest, AClientThatIsNotThereIsSaidSo)
 
 TEST_F(ClientPageTest, EverythingThatTakesTheFocusHasAName)
 {
-    for (const char* tab : {"board", "sessions", "health"}) {
+    for (const char* tab : {"board", "sessions", "health", "direction"}) {
         open("Ada", QLatin1String(tab));
         EXPECT_GT(tests::focusableCount(m_page), 3);
         EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList()) << tab;

@@ -98,6 +98,18 @@ TEST(PlanEditorWishes, SinglesSayTheirUnitAndWhereTheyComeFrom)
     EXPECT_TRUE(saysIn(wishes, "kg, typed"));
 }
 
+TEST(PlanEditorWishes, AHeavySingleIsReadWhole)
+{
+    const common::Look look;
+    PlanEditorModel model(caseOnTest());
+    PlanEditorWishes wishes(look, model);
+    model.setSingle(0, base::Load::fromCenti(114325));
+    const auto& single = wishNamed<QLineEdit>(wishes, "Single of Back squat");
+    ASSERT_EQ(single.text(), QStringLiteral("1143.25"));
+    constexpr int kPaddingAndEdge = 2 * (10 + 1);  // of the style sheet
+    EXPECT_GE(single.maximumWidth(), single.fontMetrics().horizontalAdvance(single.text()) + kPaddingAndEdge);
+}
+
 TEST(PlanEditorWishes, APlanThatHasBegunKeepsItsStart)
 {
     const common::Look look;
