@@ -62,7 +62,8 @@ base::Date nextMonday(base::Date day)
 
 }  // namespace
 
-std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposure& exposure, const progression::LiftMachine& lift)
+std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposure& exposure, const progression::LiftMachine& lift,
+                                     bool isTest)
 {
     if (lift.kit().measure != lifts::Measure::Reps) {
         return std::nullopt;
@@ -71,14 +72,15 @@ std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposur
     std::optional<SpokenSingle> best;
     for (const progression::SetRecord& set : exposure.sets) {
         const base::Load load = steps.effectiveLoad(set.load);
-        if (set.isWarmup || set.rir == progression::SetRecord::kNotRecorded || load <= base::Load() || set.steadiness == progression::Steadiness::Lost) {
+        const bool hasReserve = set.rir != progression::SetRecord::kNotRecorded;
+        if (set.isWarmup || (!hasReserve && !isTest) || load <= base::Load() || set.steadiness == progression::Steadiness::Lost) {
             continue;
         }
-        const auto spoken = progression::spokenFor({load, base::Reps(set.amount), set.rir});
+        const auto spoken = progression::spokenFor({load, base::Reps(set.amount), hasReserve ? set.rir : 0});
         if (!spoken) {
             continue;
         }
-        const SpokenSingle one{date, spoken->load, false, spoken->isRough};
+        const SpokenSingle one{date, spoken->load, isTest, spoken->isRough};
         if (!best || saysMore(one, *best)) {
             best = one;
         }

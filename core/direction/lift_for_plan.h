@@ -27,7 +27,9 @@ inline constexpr std::size_t kSpokenMost = 3;
 
 /// The single that the best working set of an exposure spoke for by the published chart (see progression::spokenFor), with the kit that the lift has now; a
 /// rough one only where no set is sure. Nothing where no set has a reserve written down, and for holds and carries.
-[[nodiscard]] std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposure& exposure, const progression::LiftMachine& lift);
+/// In a test (`isTest`) a set without a reserve counts as one to failure, as by rule N-2, and the single is a tested one.
+[[nodiscard]] std::optional<SpokenSingle> spokenIn(base::Date date, const progression::Exposure& exposure, const progression::LiftMachine& lift,
+                                                   bool isTest = false);
 
 /// What a plan of `day` starts from: the latest test of the last kTestCountsDays; else the median of what the latest exposures of the last kSpokenDays
 /// spoke for, of two the lighter one, rough ones only where none is sure. Nothing where there is neither. `spoken` is by date.

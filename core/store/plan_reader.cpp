@@ -1,16 +1,20 @@
 #include "core/store/plan_reader.h"
 
+#include "core/progression/block_run.h"
 #include "core/progression/load_steps.h"
 #include "core/store/client_reader.h"
 #include "core/store/lift_cache.h"
 #include "core/store/plan_rows.h"
 
 #include <algorithm>
+#include <memory>
+#include <span>
 
 namespace chalk::store {
 
 namespace {
 
+using direction::PlanSingle;
 using direction::SpokenSingle;
 
 /// One lift of a client as a plan is made from it; failures go to the database.
@@ -37,11 +41,43 @@ std::optional<SpokenSingle> testedSingle(const direction::TestedMaximum& test, c
     exposure.sets.back().load = test.load;
     exposure.sets.back().amount = test.reps.value();
     exposure.sets.back().rir = 0;
-    auto single = direction::spokenIn(test.day, exposure, lift);
-    if (single) {
-        single->isTested = true;
+    return direction::spokenIn(test.day, exposure, lift, true);
+}
+
+/// Follows the plan of a lift along its events, so as to know which exposures were its tests (see rule N-2).
+class TestsOfThePlan {
+public:
+    void begin(const progression::Block& block)
+    {
+        m_run.reset();
+        if (!block.weeks.empty()) {
+            m_run = progression::BlockRun{std::make_shared<const progression::Block>(block), block.single, base::Date(), 0};
+        }
     }
-    return single;
+    void end() { m_run.reset(); }
+
+    /// Counts an exposure of a day; whether the plan asked for a test in it.
+    [[nodiscard]] bool isTest(base::Date day)
+    {
+        const auto place = m_run ? progression::placeOn(day, *m_run) : std::nullopt;
+        if (!place) {
+            return false;
+        }
+        progression::countExposure(day, *m_run);
+        return m_run->block->weeks[place->week].work[place->exposure].isTest;
+    }
+
+private:
+    std::optional<progression::BlockRun> m_run;
+};
+
+/// The single of the plan that a lift follows, as results have moved it: tested where it was so from the start, or as a test of the plan left it.
+PlanSingle singleInPlan(const progression::BlockRun& run, std::span<const SpokenSingle> spoken)
+{
+    const bool isFromStart = run.block->isTested && run.single == run.block->single;
+    const base::Date begin = run.block->weeks.front().monday;
+    const bool isFound = std::ranges::any_of(spoken, [&](const SpokenSingle& one) { return one.isTested && one.date >= begin && one.load == run.single; });
+    return {run.single, isFromStart || isFound};
 }
 
 /// What tests and exposures since the last swap spoke for, by date.
@@ -50,6 +86,7 @@ std::vector<SpokenSingle> PlanLiftReading::spokenFor(base::LiftId id, const prog
 {
     std::vector<SpokenSingle> spoken;
     base::Date sinceSwap;
+    TestsOfThePlan plan;
     for (const LogEntry& entry : m_log.presentEntries(id)) {
         if (entry.event.date > m_day) {
             break;
@@ -57,8 +94,11 @@ std::vector<SpokenSingle> PlanLiftReading::spokenFor(base::LiftId id, const prog
         if (std::holds_alternative<progression::Swap>(entry.event.body)) {
             spoken.clear();
             sinceSwap = entry.event.date;
+            plan.end();
+        } else if (const auto* block = std::get_if<progression::Block>(&entry.event.body)) {
+            plan.begin(*block);
         } else if (const auto* exposure = std::get_if<progression::Exposure>(&entry.event.body)) {
-            if (const auto single = direction::spokenIn(entry.event.date, *exposure, lift)) {
+            if (const auto single = direction::spokenIn(entry.event.date, *exposure, lift, plan.isTest(entry.event.date))) {
                 spoken.push_back(*single);
             }
         }
@@ -80,8 +120,8 @@ std::optional<direction::LiftForPlan> PlanLiftReading::read(base::LiftId id, con
         return std::nullopt;
     }
     const progression::LiftState& state = cached->machine.state();
-    const auto single = state.block ? std::optional(direction::PlanSingle{state.block->single, state.block->block->isTested})
-                                    : direction::startingSingle(spokenFor(id, cached->machine, tests), m_day);
+    const std::vector<SpokenSingle> spoken = spokenFor(id, cached->machine, tests);
+    const auto single = state.block ? std::optional(singleInPlan(*state.block, spoken)) : direction::startingSingle(spoken, m_day);
     const std::string key = cached->machine.kit().exerciseKey;
     const bool isStalled = state.flags.has(progression::Flag::Stalled);
     return direction::LiftForPlan{id, cached->pattern, key, std::move(cached->machine), single, cached->firstWork, isStalled};

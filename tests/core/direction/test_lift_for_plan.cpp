@@ -149,4 +149,12 @@ TEST(LiftForPlan, EveryLiftOfTheWishesHasItsSingle)
     EXPECT_EQ(singlesFor(wishes, lifts)[1], PlanSingle());
 }
 
+TEST(LiftForPlan, InATestASetWithoutAReserveIsToFailure)
+{
+    const progression::LiftMachine lift = progression::LiftMachine::create(lowerLift()).value();
+    EXPECT_EQ(spokenIn(kPlanDay, exposureOf({{100, 1}}), lift, true), (SpokenSingle{kPlanDay, kilos(100), true, false}));
+    EXPECT_EQ(spokenIn(kPlanDay, exposureOf({{80, 6, 2}}), lift, true), (SpokenSingle{kPlanDay, kilos(100), true, false})) << "a reserve counts as ever";
+    EXPECT_EQ(spokenIn(kPlanDay, exposureOf({{100, 0}}), lift, true), std::nullopt) << "missed";
+}
+
 }  // namespace chalk::test

@@ -234,4 +234,23 @@ TEST_F(PlanWriterTest, PlansAndTestsGoOutAndInAgain)
     EXPECT_EQ(PlanReader(other.database()).history(ada).value().front().plan.weeks, strengthPlan().plan.weeks);
 }
 
+// Rule N-2: what is lifted in the test of a plan is taken as it was lifted. It stays a tested one when the plan is over.
+TEST_F(PlanWriterTest, ATestOfThePlanMakesTheSingleATestedOne)
+{
+    ClientPlan plan = strengthPlan();
+    const auto single = [&](base::Date day) {
+        const auto lifts = m_reader.lifts(m_ada, day).value();
+        return std::find_if(lifts.begin(), lifts.end(), [&](const direction::LiftForPlan& lift) { return lift.lift == m_squat; })->single;
+    };
+    ASSERT_TRUE(m_writer.begin(plan));
+    const base::Date testWeek = plan.plan.weeks.back().monday;
+    ASSERT_EQ(plan.plan.weeks.back().work[0].size(), 2U);
+    ASSERT_TRUE(m_records.record(m_ada, {}, {{m_squat, {testWeek, test::exposureOf({{40, 3, 4}})}}}));
+    EXPECT_FALSE(single(testWeek)->isTested) << "the first day of the week is a light one";
+    ASSERT_TRUE(m_records.record(m_ada, {}, {{m_squat, {testWeek + 3, test::exposureOf({{60, 1, 1}, {65, 1}})}}}));
+    EXPECT_EQ(single(testWeek + 3), (direction::PlanSingle{kilos(65), true})) << "without a reserve it is to failure";
+    EXPECT_EQ(single(testWeek + 9), (direction::PlanSingle{kilos(65), true})) << "the plan is over";
+    EXPECT_FALSE(single(testWeek + 3 + direction::kTestCountsDays + 1).value_or(direction::PlanSingle()).isTested);
+}
+
 }  // namespace chalk::store
