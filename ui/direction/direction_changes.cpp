@@ -1,5 +1,6 @@
 #include "ui/direction/direction_changes.h"
 
+#include "core/checkin/direction_standing.h"
 #include "core/direction/fit_facts.h"
 #include "ui/common/direction_words.h"
 #include "ui/common/formats.h"
@@ -256,9 +257,9 @@ QString talkText(const DirectionCase& client)
     }
     const QString first = common::shortDayText(*talk.firstLoad);
     const QString stalls = talk.stalls == 1 ? ChangeText::tr("1 lift has stalled") : ChangeText::tr("%1 lifts have stalled").arg(talk.stalls);
-    if (client.decided && client.decided->nextReview > client.today) {
+    if (client.decided && !client.over && client.decided->day + checkin::kDirectionRestDays > client.today) {
         return ChangeText::tr("On %1 it was agreed to stay in the cycle. The next talk is on %2.")
-            .arg(common::shortDayText(client.decided->day), common::shortDayText(client.decided->nextReview));
+            .arg(common::shortDayText(client.decided->day), common::shortDayText(client.decided->day + checkin::kDirectionRestDays));
     }
     if (talk.isDue) {
         return ChangeText::tr("The talk is due since %1: first load on %2, %3 days ago, and %4.")

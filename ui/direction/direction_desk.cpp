@@ -102,7 +102,7 @@ std::optional<ClientPlan> overOf(const std::vector<ClientPlan>& history, const s
     if (history.empty() || history.front().begunOn > today || chalk::direction::lastDayOf(history.front()) >= today) {
         return std::nullopt;
     }
-    const bool isAnswered = decided && decided->day > chalk::direction::lastDayOf(history.front());
+    const bool isAnswered = decided && decided->day >= chalk::direction::lastDayOf(history.front());
     return isAnswered ? std::nullopt : std::optional(history.front());
 }
 

@@ -19,7 +19,9 @@
 #include "ui/direction/running_view.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QLabel>
+#include <QPointer>
 #include <QStackedLayout>
 
 namespace chalk::ui::direction {
@@ -90,8 +92,13 @@ void DirectionTab::read()
         m_cards->setChosen(m_case->suggested().value_or(Direction::Strength));
     }
     takeEdits();
+    const QPointer<QWidget> focused = QApplication::focusWidget();
+    const bool hadFocus = focused && isAncestorOf(focused);
     m_pages->setCurrentIndex(0);
     showCase();
+    if (hadFocus && (focused != QApplication::focusWidget() || !focused->isVisible())) {
+        setFocus(Qt::OtherFocusReason);  // what had it is not shown any more
+    }
     enableKeys();
     Q_EMIT keysChanged();
 }
@@ -140,7 +147,8 @@ void DirectionTab::showOffer()
     m_start->setText(tr("Start %1 on %2").arg(common::directionName(direction).toLower(), common::shortDayText(start)));
     m_start->setEnabled(!startBarOf(*m_case, offer));
     m_editOffer->setEnabled(hasPlan);
-    setFocusProxy(m_cards->card(direction));
+    m_cycle->setEnabled(m_case->talk.firstLoad.has_value());
+    setFocusProxy(isReviewFirst() ? static_cast<QWidget*>(m_outcome) : m_cards->card(direction));
     if (m_part->chosen() == kPlanPart) {
         m_middle->setCurrentWidget(planPart());
     }

@@ -138,6 +138,7 @@ private:
     QWidget* m_offerFoot = nullptr;
     QWidget* m_runningFoot = nullptr;
     common::ActionButton* m_start = nullptr;
+    common::ActionButton* m_cycle = nullptr;
     common::ActionButton* m_editOffer = nullptr;
     common::ActionButton* m_takeUp = nullptr;
     std::array<QAction*, 3> m_keys{};

@@ -107,13 +107,13 @@ QWidget* DirectionTab::offerFoot()
     m_start = addButton(foot, {});
     m_start->setKind(common::ButtonKind::Primary);
     m_start->setButtonSize(common::ButtonSize::Large);
-    auto* cycle = addButton(foot, tr("One more cycle"));
+    m_cycle = addButton(foot, tr("One more cycle"));
     grid->addWidget(m_start, 0, 0, 1, 2);
     m_editOffer = addButton(foot, tr("Edit the plan"));
-    grid->addWidget(cycle, 1, 0);
+    grid->addWidget(m_cycle, 1, 0);
     grid->addWidget(m_editOffer, 1, 1);
     connect(m_start, &QPushButton::clicked, this, &DirectionTab::start);
-    connect(cycle, &QPushButton::clicked, this, &DirectionTab::oneMoreCycle);
+    connect(m_cycle, &QPushButton::clicked, this, &DirectionTab::oneMoreCycle);
     connect(m_editOffer, &QPushButton::clicked, this, &DirectionTab::edit);
     return foot;
 }

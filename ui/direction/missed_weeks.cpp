@@ -6,6 +6,7 @@
 #include "ui/common/look.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/common/style_sheet.h"
+#include "ui/direction/padded_cells.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -13,6 +14,9 @@
 #include <QListWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <optional>
 
 namespace chalk::ui::direction {
 
@@ -34,6 +38,18 @@ QLabel* missedHead(const QString& text, const char* role)
     head->setWordWrap(true);
     head->setProperty("role", QString::fromLatin1(role));
     return head;
+}
+
+/// The day on which a set of the plan was done last: what was missed before it was dealt with by going on.
+std::optional<base::Date> lastDone(const std::vector<std::vector<chalk::direction::DoneSet>>& done)
+{
+    std::optional<base::Date> last;
+    for (const auto& lift : done) {
+        for (const chalk::direction::DoneSet& set : lift) {
+            last = last ? std::max(*last, set.date) : set.date;
+        }
+    }
+    return last;
 }
 
 }  // namespace
@@ -74,10 +90,11 @@ QWidget* MissedWeeksDialog::weeksPart()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
     column->addWidget(missedHead(tr("Weeks that are or were missed"), "section"));
-    column->addWidget(missedHead(tr("Space marks a week. What looks missed is marked already."), "secondary"));
+    column->addWidget(missedHead(tr("Space marks a week. Those missed since the last session, and closed ones ahead, are marked already."), "secondary"));
     column->addWidget(m_weeks, 1);
     m_weeks->setAccessibleName(tr("Weeks of the plan"));
     const auto reasons = missedReasons(m_facts.plan.plan, m_facts.done, m_facts.away, m_facts.today);
+    const auto last = lastDone(m_facts.done);
     for (std::size_t i = 0; i < reasons.size(); ++i) {
         const auto& week = m_facts.plan.plan.weeks[i];
         QString text = QStringLiteral("%1  %2, %3").arg(i + 1).arg(common::shortDayText(week.monday), common::phaseName(week.phase));
@@ -88,8 +105,9 @@ QWidget* MissedWeeksDialog::weeksPart()
         item->setData(Qt::AccessibleTextRole, text);
         item->setSizeHint(QSize(0, qRound(m_look.theme().scaled(kMissedItem))));
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-        item->setCheckState(reasons[i] == MissedReason::None ? Qt::Unchecked : Qt::Checked);
-        if (reasons[i] != MissedReason::None && m_weeks->currentRow() < 0) {
+        const bool isMarked = reasons[i] != MissedReason::None && (!last || week.monday > *last);
+        item->setCheckState(isMarked ? Qt::Checked : Qt::Unchecked);
+        if (isMarked && m_weeks->currentRow() < 0) {
             m_weeks->setCurrentItem(item);
         }
     }
@@ -118,6 +136,7 @@ QWidget* MissedWeeksDialog::previewPart()
     m_rows->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_rows->setSelectionMode(QAbstractItemView::SingleSelection);
     m_rows->setTabKeyNavigation(false);
+    setPlainCells(*m_rows);
     m_rows->verticalHeader()->hide();
     m_rows->verticalHeader()->setMinimumSectionSize(1);
     m_rows->verticalHeader()->setDefaultSectionSize(qRound(m_look.theme().scaled(kMissedRow)));

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace chalk::ui::direction {
 
 namespace {
@@ -12,6 +14,11 @@ namespace {
 struct OfferText {
     Q_DECLARE_TR_FUNCTIONS(DirectionOffer)
 };
+
+bool hasTestIn(const chalk::direction::PlanWeek& week)
+{
+    return std::ranges::any_of(week.work, [](const auto& lift) { return std::ranges::any_of(lift, &chalk::direction::PlannedWork::isTest); });
+}
 
 }  // namespace
 
@@ -23,12 +30,16 @@ PlanPanelView offerPanelView(const DirectionCase& client, const DirectionOffer& 
     view.chart = planChartScene(offer.plan, client.closures);
     view.heads = QStringList{OfferText::tr("Main lift"), OfferText::tr("Now"), OfferText::tr("Base"), OfferText::tr("Build"), OfferText::tr("Peak"),
                              OfferText::tr("Test week")};
+    const bool isTested = std::ranges::any_of(offer.plan.weeks, hasTestIn);
+    if (!isTested) {
+        view.heads.removeLast();
+    }
     for (const MainLiftRow& row : mainLiftRows(client, offer.plan, offer.singles)) {
         QStringList cells{row.lift, row.now};
         for (const QString& phase : row.phases) {
             cells.append(phase);
         }
-        view.rows.push_back(cells);
+        view.rows.push_back(isTested ? cells : cells.first(cells.size() - 1));
     }
     view.footnote = OfferText::tr("Percentages are planning figures from estimates, not tests. Results adjust the loads week by week.");
     return view;
@@ -45,7 +56,8 @@ DirectionSideView offerSideView(const DirectionCase& client, const DirectionOffe
     for (const DirectionOffer& one : client.offers) {
         fits.push_back(one.fit);
     }
-    view.why = common::suggestionText(fits, client.facts);
+    view.why = client.talk.firstLoad ? common::suggestionText(fits, client.facts)
+                                     : OfferText::tr("A direction is chosen after the beginner months. They begin with the first load.");
     if (const auto bar = startBarOf(client, offer)) {
         view.bar = startBarText(client, *bar);
     }

@@ -67,9 +67,9 @@ void paintPhases(QPainter& painter, const PlanChartFrame& frame, const PlanChart
         painter.setPen(Qt::NoPen);
         painter.setBrush(phaseFill(phase.phase, theme));
         painter.drawRoundedRect(box, 5, 5);
-        const double pad = std::min(10.0, box.width() / 8);
-        const QRectF inner = box.adjusted(pad, 0, -pad, 0);
         const QFontMetricsF name(strong);
+        const double pad = std::clamp((box.width() - name.horizontalAdvance(phase.name) - 1) / 2, 1.0, 10.0);
+        const QRectF inner = box.adjusted(pad, 0, -pad, 0);
         painter.setPen(phase.phase == Phase::Test ? theme.priInk : theme.ink);
         painter.setFont(strong);
         painter.drawText(inner, Qt::AlignLeft | Qt::AlignVCenter, name.elidedText(phase.name, Qt::ElideRight, inner.width()));
@@ -179,10 +179,13 @@ void paintDates(QPainter& painter, const PlanChartFrame& frame, const PlanChartS
 {
     const double top = frame.plot.bottom() + 2;
     const double height = theme.scaled(kDatesHeight) - 2;
+    const QFontMetricsF metrics(theme.font(12, QFont::Bold));
+    const QStringList labels = dateLabels(scene, frame.weekWidth, [&metrics](const QString& text) { return metrics.horizontalAdvance(text); });
     for (std::size_t i = 0; i < scene.weeks.size(); ++i) {
         const bool isPresent = scene.present == i;
+        const QString& label = labels[static_cast<qsizetype>(i)];
         painter.setFont(theme.font(12, isPresent ? QFont::Bold : QFont::Normal));
-        const double width = std::max(frame.weekWidth, QFontMetricsF(painter.font()).horizontalAdvance(scene.weeks[i].label) + 2);
+        const double width = std::max(frame.weekWidth, QFontMetricsF(painter.font()).horizontalAdvance(label) + 2);
         const QRectF box(frame.centre(i) - width / 2, top, width, height);
         if (isPresent) {
             painter.setPen(Qt::NoPen);
@@ -190,7 +193,7 @@ void paintDates(QPainter& painter, const PlanChartFrame& frame, const PlanChartS
             painter.drawRoundedRect(box.adjusted(2, 1, -2, -1), 4, 4);
         }
         painter.setPen(isPresent ? theme.chalkInk : theme.ink3);
-        painter.drawText(box, Qt::AlignCenter, scene.weeks[i].label);
+        painter.drawText(box, Qt::AlignCenter, label);
     }
 }
 

@@ -20,6 +20,8 @@ using chalk::direction::WeekKind;
 
 constexpr int kDaysOfWeek = 7;
 
+constexpr double kGapOfLabels = 6;
+
 struct PlanChartText {
     Q_DECLARE_TR_FUNCTIONS(PlanChart)
 };
@@ -146,6 +148,18 @@ std::vector<int> closedWeeks(const BlockPlan& plan, const ClosedDays& closed)
         }
     }
     return weeks;
+}
+
+QStringList dateLabels(const PlanChartScene& scene, double weekWidth, const std::function<double(const QString&)>& widthOf)
+{
+    QStringList labels;
+    for (std::size_t i = 0; i < scene.weeks.size(); ++i) {
+        const QString& label = scene.weeks[i].label;
+        const bool hasNext = i + 1 < scene.weeks.size();
+        const bool meetsNext = hasNext && (widthOf(label) + widthOf(scene.weeks[i + 1].label)) / 2 + kGapOfLabels > weekWidth;
+        labels.append(meetsNext ? label.section(QLatin1Char(' '), 0, 0) : label);
+    }
+    return labels;
 }
 
 }  // namespace chalk::ui::direction

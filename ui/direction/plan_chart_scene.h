@@ -4,7 +4,9 @@
 #include "core/direction/block_plan.h"
 
 #include <QString>
+#include <QStringList>
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <vector>
@@ -63,6 +65,9 @@ struct PlanChartScene {
 /// The chart of a plan with one week at least. `present` is the day that is marked, none for a plan that is only looked at.
 [[nodiscard]] PlanChartScene planChartScene(const chalk::direction::BlockPlan& plan, std::span<const ClosedDays> closures,
                                             std::optional<base::Date> present = {});
+
+/// What stands below each week where it is `weekWidth` wide: the label, but the day alone where its month would meet the next one's.
+[[nodiscard]] QStringList dateLabels(const PlanChartScene& scene, double weekWidth, const std::function<double(const QString&)>& widthOf);
 
 /// The weeks of the plan, counted from 1, in which the studio is closed on one day or more.
 [[nodiscard]] std::vector<int> closedWeeks(const chalk::direction::BlockPlan& plan, const ClosedDays& closed);

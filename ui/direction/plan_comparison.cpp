@@ -7,6 +7,7 @@
 #include "ui/common/look.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/common/whole_file.h"
+#include "ui/direction/padded_cells.h"
 #include "ui/direction/plan_comparison_chart.h"
 #include "ui/trends/sheet_model.h"
 
@@ -32,6 +33,7 @@ QTableView* comparedTable(const common::Look& look)
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setSelectionMode(QAbstractItemView::SingleSelection);
     table->setTabKeyNavigation(false);
+    setPlainCells(*table);
     table->verticalHeader()->hide();
     table->verticalHeader()->setMinimumSectionSize(1);
     table->verticalHeader()->setDefaultSectionSize(qRound(look.theme().scaled(kComparedRow)));

@@ -3,6 +3,7 @@
 #include "ui/common/action_button.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
+#include "ui/direction/padded_cells.h"
 #include "ui/trends/sheet_model.h"
 
 #include <QHBoxLayout>
@@ -16,6 +17,7 @@ namespace chalk::ui::direction {
 namespace {
 
 constexpr double kOutcomeRow = 32;
+constexpr int kMarksOfOutcome = 3;
 
 }  // namespace
 
@@ -28,6 +30,9 @@ PlanOutcome::PlanOutcome(const common::Look& look, QWidget* parent)
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setTabKeyNavigation(false);
+    m_table->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+    setPlainCells(*m_table);
     m_table->setAccessibleName(tr("Lifts of the plan"));
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setMinimumSectionSize(1);
@@ -51,8 +56,10 @@ PlanOutcome::PlanOutcome(const common::Look& look, QWidget* parent)
     column->setSpacing(12);
     column->addWidget(m_title);
     column->addWidget(m_sentences);
-    column->addWidget(m_table, 1);
+    column->addWidget(m_table);
     column->addLayout(buttons);
+    column->addStretch(1);
+    setFocusProxy(m_table);
 }
 
 void PlanOutcome::setOutcome(const PlanOutcomeCase& outcome)
@@ -68,7 +75,9 @@ void PlanOutcome::setOutcome(const PlanOutcomeCase& outcome)
     delete before;
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    m_table->horizontalHeader()->setSectionResizeMode(kMarksOfOutcome, QHeaderView::Stretch);
     m_table->selectRow(0);
+    m_table->updateGeometry();
 }
 
 }  // namespace chalk::ui::direction

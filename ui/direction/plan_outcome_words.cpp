@@ -2,6 +2,7 @@
 
 #include "ui/common/direction_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/plan_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -13,7 +14,6 @@ namespace chalk::ui::direction {
 
 namespace {
 
-using chalk::direction::PlanSingle;
 using chalk::direction::WeekReview;
 
 constexpr double kInPercent = 100;
@@ -21,15 +21,6 @@ constexpr double kInPercent = 100;
 QString outcomeWords(const char* text)
 {
     return QCoreApplication::translate("PlanOutcome", text);
-}
-
-QString singleText(const PlanSingle& single, base::MassUnit unit)
-{
-    if (single.load <= base::Load()) {
-        return outcomeWords("not known");
-    }
-    const QString load = QStringLiteral("%1 %2").arg(common::numberText(single.load), common::unitText(unit));
-    return single.isTested ? outcomeWords("%1, tested").arg(load) : outcomeWords("%1, estimated").arg(load);
 }
 
 /// `+4.5 %`, `−2 %`, `0 %`.
@@ -154,7 +145,7 @@ trends::TrendSheet outcomeSheet(const PlanOutcomeCase& outcome)
         if (lift.isOnHold) {
             marks.append(outcomeWords("on hold"));
         }
-        sheet.rows.push_back({lift.name, singleText(lift.before, lift.unit), lift.now ? singleText(*lift.now, lift.unit) : outcomeWords("not known"),
+        sheet.rows.push_back({lift.name, common::planSingleText(lift.before, lift.unit), lift.now ? common::planSingleText(*lift.now, lift.unit) : common::planSingleText({}, lift.unit),
                               marks.join(QStringLiteral(", ")), change ? changeText(*change) : QStringLiteral("–"),
                               outcomeWords("%1 of %2").arg(counts.done).arg(counts.planned), shareText(counts)});
     }

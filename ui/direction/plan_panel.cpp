@@ -14,6 +14,7 @@ namespace {
 
 constexpr int kPlanPanelRows = 4;
 constexpr int kLowPanelRows = 2;
+constexpr int kRowsMoreAlone = 2;
 
 }  // namespace
 
@@ -120,6 +121,8 @@ void PlanPanel::setView(const PlanPanelView& view)
     setTitle(view.title, view.note);
     m_chart->setScene(view.chart);
     m_table->setContent(view.heads, view.rows);
+    m_isAlone = view.isAlone;
+    showRows();
     m_footnote->setText(view.footnote);
     m_footnote->setVisible(!view.footnote.isEmpty());
 }
@@ -127,7 +130,13 @@ void PlanPanel::setView(const PlanPanelView& view)
 void PlanPanel::setRoom(bool isNarrow, bool isLow)
 {
     m_legend->setShort(isNarrow);
-    m_table->setMostRows(isLow ? kLowPanelRows : kPlanPanelRows);
+    m_isLow = isLow;
+    showRows();
+}
+
+void PlanPanel::showRows()
+{
+    m_table->setMostRows((m_isLow ? kLowPanelRows : kPlanPanelRows) + (m_isAlone ? kRowsMoreAlone : 0));
 }
 
 }  // namespace chalk::ui::direction

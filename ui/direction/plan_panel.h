@@ -21,6 +21,7 @@ struct PlanPanelView {
     QStringList heads;
     std::vector<QStringList> rows;   ///< of the main lifts
     QString footnote;
+    bool isAlone = false;            ///< nothing stands above the panel: there is room for more lifts
 };
 
 /// A plan: its chart and the table of its main lifts.
@@ -37,6 +38,10 @@ public:
     [[nodiscard]] PlanTable* table() const { return m_table; }
 
 private:
+    void showRows();
+
+    bool m_isLow = false;
+    bool m_isAlone = false;
     PlanLegend* m_legend;
     PlanChart* m_chart;
     PlanTable* m_table;

@@ -1,10 +1,10 @@
 #include "ui/direction/plan_table.h"
 
 #include "ui/common/look.h"
+#include "ui/direction/padded_cells.h"
 
 #include <QHeaderView>
 #include <QStandardItemModel>
-#include <QStyledItemDelegate>
 
 #include <algorithm>
 #include <numeric>
@@ -16,21 +16,6 @@ namespace {
 constexpr int kPlanRowHeight = 29;
 constexpr int kPlanCellRoom = 18;
 constexpr int kPlanFirstRoom = 30;
-constexpr int kPlanCellPad = 4;
-constexpr int kPlanFirstPad = 13;
-
-/// Text that stands under the text of its head.
-class PlanCellDelegate : public QStyledItemDelegate {
-public:
-    using QStyledItemDelegate::QStyledItemDelegate;
-
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override
-    {
-        QStyleOptionViewItem padded = option;
-        padded.rect.adjust(index.column() == 0 ? kPlanFirstPad : kPlanCellPad, 0, 0, 0);
-        QStyledItemDelegate::paint(painter, padded, index);
-    }
-};
 
 }  // namespace
 
@@ -39,8 +24,6 @@ PlanTable::PlanTable(const common::Look& look, const QString& name, int mostRows
 {
     setModel(m_model);
     setAccessibleName(name);
-    setShowGrid(false);
-    setFrameShape(QFrame::NoFrame);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -49,7 +32,7 @@ PlanTable::PlanTable(const common::Look& look, const QString& name, int mostRows
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
-    setItemDelegate(new PlanCellDelegate(this));
+    setPlainCells(*this);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     verticalHeader()->hide();

@@ -21,6 +21,7 @@ using chalk::direction::PlanWeek;
 using chalk::direction::WeekKind;
 
 constexpr int kDaysToSunday = 6;
+constexpr int kDaysOfWeek = 7;
 
 struct RunningText {
     Q_DECLARE_TR_FUNCTIONS(RunningPlan)
@@ -70,13 +71,23 @@ QString weekText(const PlanWeek& week)
     return {};
 }
 
+/// What a column of a week is called: by its day where the week of `day` is another one.
+QString weekHead(const PlanWeek* week, base::Date day, const QString& usual)
+{
+    return week != nullptr && week->monday > day ? RunningText::tr("From %1").arg(common::shortDayText(week->monday)) : usual;
+}
+
 void addWeeks(std::vector<ChangeLine>& lines, const ClientPlan& plan, base::Date today)
 {
     const PlanWeek* now = weekFrom(plan, today);
     if (now == nullptr) {
         return;
     }
-    lines.push_back({QStringLiteral("direction"), RunningText::tr("Now: %1, %2.").arg(common::planPlaceText(plan, today), weekText(*now))});
+    const QString start = common::shortDayText(now->monday);
+    lines.push_back({QStringLiteral("direction"),
+                     now->monday <= today ? RunningText::tr("Now: %1, %2.").arg(common::planPlaceText(plan, today), weekText(*now))
+                     : now == plan.plan.weeks.data() ? RunningText::tr("The plan begins on %1: %2. Until then the ladder goes on.").arg(start, weekText(*now))
+                                                     : RunningText::tr("Away now. The plan goes on from %1: %2.").arg(start, weekText(*now))});
     for (const PlanWeek* week = now + 1; week != plan.plan.weeks.data() + plan.plan.weeks.size(); ++week) {
         if (week->kind == WeekKind::Lighter) {
             lines.push_back({QStringLiteral("checkin"), RunningText::tr("The next lighter week begins on %1. Its end is a check-in.").arg(common::shortDayText(week->monday))});
@@ -99,10 +110,12 @@ PlanPanelView runningPanelView(const DirectionCase& client)
     PlanPanelView view;
     view.title = RunningText::tr("%1, %2").arg(common::directionName(plan.plan.wishes.direction), common::planPlaceText(plan, client.today));
     view.note = common::planDaysText(plan.plan);
+    view.isAlone = true;
     view.chart = planChartScene(plan.plan, client.closures, client.today);
-    view.heads = QStringList{RunningText::tr("Lift"), RunningText::tr("This week"), RunningText::tr("Next week"), RunningText::tr("Single now")};
     const PlanWeek* now = weekFrom(plan, client.today);
     const PlanWeek* next = now != nullptr && now != &plan.plan.weeks.back() ? now + 1 : nullptr;
+    view.heads = QStringList{RunningText::tr("Lift"), weekHead(now, client.today, RunningText::tr("This week")),
+                             weekHead(next, client.today + kDaysOfWeek, RunningText::tr("Next week")), RunningText::tr("Single now")};
     for (std::size_t i = 0; i < plan.plan.wishes.lifts.size(); ++i) {
         const DirectionLift* lift = client.lift(plan.plan.wishes.lifts[i].lift);
         if (lift == nullptr) {

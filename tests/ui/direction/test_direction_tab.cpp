@@ -122,6 +122,21 @@ TEST_F(DirectionTabTest, OneMoreCycleIsWrittenAndTakenBack)
     EXPECT_FALSE(m_tab.shown()->decided);
 }
 
+TEST_F(DirectionTabTest, TheFocusStaysInTheTabWhenWhatHadItGoes)
+{
+    open("Ada Lund");
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&m_tab));
+    auto* start = button(QStringLiteral("Start strength"));
+    start->setFocus();
+    start->click();
+    open("Ada Lund");
+    auto* focused = QApplication::focusWidget();
+    ASSERT_NE(focused, nullptr);
+    EXPECT_NE(focused, start);
+    EXPECT_EQ(focused, m_tab.focusProxy()) << focused->metaObject()->className();
+    EXPECT_TRUE(focused->isVisible());
+}
+
 TEST_F(DirectionTabTest, ARunningPlanIsShownInPlaceOfTheCards)
 {
     open("Ada Lund");

@@ -51,6 +51,15 @@ TEST_F(MissedWeeksDialogTest, MarksWhatLooksMissed)
     EXPECT_EQ(textAt(12, 2), "12  Test");
 }
 
+TEST_F(MissedWeeksDialogTest, AWeekAfterWhichTrainingWentOnIsNamedButNotMarked)
+{
+    MissedWeeksCase gone = facts();
+    gone.done[0].push_back({firstMonday() + 14, test::kilos(80), base::Reps(4)});
+    const MissedWeeksDialog dialog(m_look, gone);
+    EXPECT_TRUE(dialog.missed().empty());
+    EXPECT_TRUE(dialog.findChild<QListWidget*>()->item(1)->text().contains(QStringLiteral("nothing done")));
+}
+
 TEST_F(MissedWeeksDialogTest, SpaceMarksAndEnterAnswersTheChangedPlan)
 {
     ASSERT_TRUE(weeks().hasFocus());

@@ -83,4 +83,14 @@ TEST(PlanChartScene, ThePresentWeekIsMarkedOnlyInsideOfThePlan)
     EXPECT_FALSE(planChartScene(winterPlan(), {}, base::Date::parse("2026-11-29")).present);
 }
 
+TEST(PlanChartScene, AMonthThatWouldMeetTheNextOneIsLeftOut)
+{
+    const PlanChartScene scene = planChartScene(winterPlan(), {});
+    const auto widthOf = [](const QString& text) { return 7.0 * static_cast<double>(text.size()); };
+    const QStringList roomy = dateLabels(scene, 60, widthOf);
+    ASSERT_EQ(roomy.size(), 12);
+    EXPECT_EQ(roomy.mid(0, 3).join(QLatin1Char('|')), QStringLiteral("30 Nov|7 Dec|14"));
+    EXPECT_EQ(dateLabels(scene, 42, widthOf).mid(0, 6).join(QLatin1Char('|')), QStringLiteral("30|7 Dec|14|21|28|4 Jan"));
+}
+
 }  // namespace chalk::ui::direction

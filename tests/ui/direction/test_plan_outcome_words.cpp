@@ -65,8 +65,11 @@ TEST(PlanOutcomeWords, TheTableHasALineForEachLift)
     ASSERT_EQ(sheet.rows.size(), 3U);
     EXPECT_EQ(sheet.rows[0].mid(0, 5).join(QLatin1Char('|')), QStringLiteral("Back squat|100 kg, estimated|107.5 kg, tested||+7.5 %"));
     EXPECT_EQ(sheet.rows[1].mid(0, 5).join(QLatin1Char('|')), QStringLiteral("Bench press|80 kg, tested|78 kg, estimated|pain on 2 days, on hold|−2.5 %"));
-    EXPECT_EQ(sheet.rows[2].mid(0, 5).join(QLatin1Char('|')), QStringLiteral("Dumbbell row|not known|not known||–"));
+    EXPECT_EQ(sheet.rows[2].mid(0, 5).join(QLatin1Char('|')), QStringLiteral("Dumbbell row|not known yet|not known yet||–"));
     EXPECT_EQ(sheet.heads.size(), sheet.rows[0].size());
+    PlanOutcomeCase outcome = outcomeOnTest();
+    outcome.lifts[0].before.load = base::Load::fromCenti(10667);
+    EXPECT_EQ(outcomeSheet(outcome).rows[0][1], QStringLiteral("106.5 kg, estimated")) << "an estimate to the half unit, as elsewhere";
 }
 
 }  // namespace chalk::ui::direction

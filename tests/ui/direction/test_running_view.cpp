@@ -48,6 +48,17 @@ TEST_F(RunningViewTest, SaysTheWeekAndMarksIt)
     EXPECT_TRUE(early.title.contains(QStringLiteral("begins on Mon 30 Nov"))) << early.title.toStdString();
 }
 
+TEST_F(RunningViewTest, BeforeItBeginsNothingIsCalledThisWeek)
+{
+    const PlanPanelView early = runningPanelView(on("2026-11-25"));
+    EXPECT_EQ(early.heads[1], QStringLiteral("From 30 Nov"));
+    EXPECT_EQ(early.heads[2], QStringLiteral("From 7 Dec"));
+    EXPECT_TRUE(all(on("2026-11-25")).contains(QStringLiteral("The plan begins on 30 Nov"))) << all(on("2026-11-25")).toStdString();
+    const PlanPanelView running = runningPanelView(on("2026-11-30"));
+    EXPECT_EQ(running.heads[1], QStringLiteral("This week"));
+    EXPECT_EQ(running.heads[2], QStringLiteral("Next week"));
+}
+
 TEST_F(RunningViewTest, EachLiftShowsThisWeekAndTheNext)
 {
     const PlanPanelView view = runningPanelView(on("2026-12-01"));
