@@ -267,6 +267,9 @@ QWidget* FloorPage::buildFoot(QWidget* parent)
     m_test->setAccessibleName(tr("Test a maximum, Alt+T"));
     m_test->setToolTip(m_test->accessibleName());
     m_delete = new common::ActionButton(m_services.look, tr("Delete record"), foot);
+    // A lift shows one of them at most; both at once would ask for room that the page never needs.
+    m_test->hide();
+    m_delete->hide();
     m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
     m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
     m_next->setKind(common::ButtonKind::Primary);
