@@ -18,6 +18,7 @@ constexpr double kAxisRight = 34;
 constexpr double kPhaseTop = 4;
 constexpr double kPhaseHeight = 30;
 constexpr double kPlotTop = 40;
+constexpr double kLeastPlot = 48;
 constexpr double kLinesInset = 12;
 constexpr double kDatesHeight = 24;
 constexpr double kBarShare = 0.52;
@@ -267,7 +268,8 @@ void paintPlanChart(QPainter& painter, const PlanChartFrame& frame, const PlanCh
                     const common::Theme& theme)
 {
     paintPhases(painter, frame, scene, theme);
-    if (frame.plot.height() <= theme.scaled(kLinesInset)) {
+    if (frame.plot.height() < theme.scaled(kLeastPlot)) {
+        paintDates(painter, frame, scene, theme);  // too low for lines and their numbers
         return;
     }
     if (scene.present) {
