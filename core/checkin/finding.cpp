@@ -94,11 +94,15 @@ Finding findingOf(std::span<const AttentionReason> reasons, std::span<const Judg
     if (holdsOne<ClearanceDue>(reasons)) {
         return {FindingKind::Clearance, std::nullopt, 0};
     }
+    const DirectionDue* due = directionAmong(reasons);
+    if (due != nullptr && due->planEnd) {
+        return {FindingKind::Direction, std::nullopt, 0, due->planEnd};  // what stalled in the plan is part of its review
+    }
     if (const JudgedLift* stalled = mayTrain ? worstStalled(lifts) : nullptr) {
         return {FindingKind::Plateau, stalled->lift, stalled->flatWeeks};
     }
-    if (const DirectionDue* due = directionAmong(reasons)) {
-        return {FindingKind::Direction, std::nullopt, 0, due->planEnd};
+    if (due != nullptr) {
+        return {FindingKind::Direction, std::nullopt, 0};
     }
     if (holdsOne<SessionsMissed>(reasons) || holdsOne<NotSeen>(reasons)) {
         return {FindingKind::Attendance, std::nullopt, 0};

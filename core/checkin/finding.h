@@ -26,7 +26,8 @@ struct JudgedLift {
 /// The same of what is known already.
 [[nodiscard]] JudgedLift judgedLiftOf(const LiftEvidence& evidence);
 
-/// The worst finding about a client, of the reasons for attention on the day and of the lifts as they were judged. Of stalled lifts the one that has been flat
+/// The worst finding about a client, of the reasons for attention on the day and of the lifts as they were judged. The review of
+/// a plan comes before stalls. Of stalled lifts the one that has been flat
 /// for longest, of those the one that the witnesses speak against most strongly. `mayTrain`: neither away nor
 /// blocked by clearance; else stalls are no finding, as in `attentionFor`.
 [[nodiscard]] Finding findingOf(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts, bool mayTrain);

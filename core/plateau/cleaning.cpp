@@ -89,7 +89,8 @@ void LogCleaner::markIndex(CleanExposure& row)
 
 CleanExposure LogCleaner::clean(const LoggedExposure& exposure)
 {
-    if (m_before && m_before->variation != exposure.variation) {
+    const bool isPlanBegun = m_before && !m_before->planSingle && exposure.planSingle;
+    if (m_before && (m_before->variation != exposure.variation || isPlanBegun)) {
         startSegment();
     } else if (m_before && (m_before->stage != exposure.stage || m_before->planSingle.has_value() != exposure.planSingle.has_value())) {
         startBlock();

@@ -31,7 +31,7 @@ struct LogRow {
     QString day;
     QString dayNote;  ///< time and place, where it was done in a session
     QString lift;
-    QString stageText;  ///< `5 Rep build`
+    QString stageText;  ///< `5 Rep build`, `Plan of 8 weeks`
     QString what;
     QString whatNote;  ///< `2 left, steady`; a coach's words
     QString rules;     ///< `R-2`

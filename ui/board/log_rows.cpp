@@ -158,9 +158,14 @@ LogRow saidRow(const sessions::Session& session, const sessions::SessionReport& 
 void addLift(std::vector<PlacedRow>& rows, const ClientCase& client, const LiftCase& lift, int& place)
 {
     progression::Stage before = lift.machine.setup().startStage;
+    std::optional<progression::BlockMark> plan;  // that led the lift before the entry
     for (const LogEntry& entry : lift.log) {
-        const LogRow present = entryRow(client, lift, entry, before);
+        LogRow present = entryRow(client, lift, entry, before);
+        if (plan) {
+            present.stageText = BoardText::tr("Plan of %1 weeks").arg(plan->weeks);
+        }
         before = entry.after.stage;
+        plan = entry.after.block;
         rows.push_back({present, place++});
         for (auto version = entry.earlier.rbegin(); version != entry.earlier.rend(); ++version) {
             rows.push_back({replacedRow(present, lift, entry, *version), place++});

@@ -214,7 +214,7 @@ void paintMarks(QPainter& painter, const ChartScene& scene, const ChartFrame& fr
 void paintEnds(QPainter& painter, const ChartScene& scene, const ChartFrame& frame, const Theme& theme)
 {
     const double left = frame.plot.right() + theme.scaled(8);
-    const double wide = theme.scaled(84);
+    const double wide = theme.scaled(96);
     if (scene.style == ChartStyle::Band && !scene.last.isEmpty()) {
         const double y = std::clamp(frame.yOf(scene.series.front().points.back().value), frame.plot.top() + 18, frame.plot.bottom() - 18);
         painter.setFont(theme.font(15, QFont::Bold));

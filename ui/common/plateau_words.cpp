@@ -85,6 +85,10 @@ QString silentTitle(const Judgement& judgement, const PlateauEvidence& evidence)
     case PlateauReason::NewBest:
         return shortTitle(evidence, QT_TRANSLATE_NOOP("Plateau", "Not enough data: %1"), QT_TRANSLATE_NOOP("Plateau", "Not enough data"));
     case PlateauReason::NewVariation:
+        if (evidence.followsPlan) {
+            return shortTitle(evidence, QT_TRANSLATE_NOOP("Plateau", "Not enough data since the plan began: %1"),
+                              QT_TRANSLATE_NOOP("Plateau", "Not enough data since the plan began"));
+        }
         return shortTitle(evidence, QT_TRANSLATE_NOOP("Plateau", "Not enough data since the lift was swapped: %1"),
                           QT_TRANSLATE_NOOP("Plateau", "Not enough data since the lift was swapped"));
     case PlateauReason::AwayNow:
@@ -145,7 +149,7 @@ QString titleOf(const Judgement& judgement, const PlateauEvidence& evidence)
 }
 
 /// What is the case that could hold a lift back.
-QStringList presentCauses(const plateau::OtherCauses& causes)
+QStringList presentCauses(const plateau::OtherCauses& causes, bool followsPlan)
 {
     QStringList said;
     if (causes.attendedSessions < causes.plannedSessions) {
@@ -162,7 +166,9 @@ QStringList presentCauses(const plateau::OtherCauses& causes)
                         QT_TRANSLATE_NOOP("Plateau", "%1 lighter sessions in these weeks."));
     }
     if (causes.ofVariation < kYoungVariation) {
-        said << plateauText(QT_TRANSLATE_NOOP("Plateau", "Only %1 sessions of this variation so far.")).arg(causes.ofVariation);
+        const char* few = followsPlan ? QT_TRANSLATE_NOOP("Plateau", "Only %1 sessions of this plan so far.")
+                                      : QT_TRANSLATE_NOOP("Plateau", "Only %1 sessions of this variation so far.");
+        said << plateauText(few).arg(causes.ofVariation);
     }
     return said;
 }
@@ -253,7 +259,7 @@ VerdictWords verdictWordsOf(const Judgement& judgement, const PlateauEvidence& e
     words.title = titleOf(judgement, evidence);
     const bool isStall = judgement.verdict == PlateauVerdict::Stalled || judgement.verdict == PlateauVerdict::Regressing;
     if (evidence.otherCauses && isStall) {
-        words.first = presentCauses(*evidence.otherCauses);
+        words.first = presentCauses(*evidence.otherCauses, evidence.followsPlan);
     }
     words.first << entriesToCheck(evidence);
     if (evidence.otherCauses && isStall) {

@@ -47,6 +47,7 @@ MaximumTestDialog::MaximumTestDialog(const common::Look& look, TestedLift lift, 
     buildQuestion();
     buildResult();
     connect(m_start, &MaximumTestStart::begun, this, &MaximumTestDialog::begin);
+    connect(m_start, &MaximumTestStart::closeAsked, this, &MaximumTestDialog::reject);
     connect(m_step, &MaximumTestStep::done, this, &MaximumTestDialog::take);
     connect(m_step, &MaximumTestStep::stopAsked, this, [this] {
         m_run->stop();

@@ -34,6 +34,9 @@ MaximumTestStart::MaximumTestStart(const common::Look& look, const TestedLift& l
     if (!none.isEmpty()) {
         column->addWidget(startLabel(none, "", this));
         column->addStretch(1);
+        auto* row = new QHBoxLayout;
+        addClose(row);
+        column->addLayout(row);
         return;
     }
     if (const QString noSingle = noSingleText(lift); !noSingle.isEmpty()) {
@@ -76,8 +79,18 @@ void MaximumTestStart::addButtons(const TestedLift& lift)
         m_single = add(tr("Test a single"), TestKind::Single, true);
     }
     m_reps = add(tr("Test three to five repetitions"), TestKind::Reps, lift.reason.has_value());
-    row->addStretch(1);
+    addClose(row);
     static_cast<QVBoxLayout*>(layout())->addLayout(row);
+}
+
+/// At the right end of a row of buttons.
+void MaximumTestStart::addClose(QHBoxLayout* row)
+{
+    row->addStretch(1);
+    auto* close = new common::ActionButton(m_look, tr("Close"), this);
+    close->setKeyText(tr("Esc"));
+    connect(close, &QPushButton::clicked, this, &MaximumTestStart::closeAsked);
+    row->addWidget(close);
 }
 
 void MaximumTestStart::readChecks()

@@ -7,6 +7,7 @@
 #include <vector>
 
 class QCheckBox;
+class QHBoxLayout;
 class QLabel;
 
 namespace chalk::ui::common {
@@ -31,10 +32,12 @@ public:
 
 Q_SIGNALS:
     void begun(chalk::ui::floor::TestKind kind);
+    void closeAsked();
 
 private:
     void addChecks(const TestedLift& lift);
     void addButtons(const TestedLift& lift);
+    void addClose(QHBoxLayout* row);
     void readChecks();
 
     const common::Look& m_look;

@@ -153,7 +153,6 @@ void MaximumTestStep::showStep(const MaximumTestRun& run)
     m_reps->setValue(m_set.repsLeast.value());
     m_reps->setVisible(!isSingleAttempt());
     m_repsLabel->setVisible(!isSingleAttempt());
-    m_made->setText(isSingleAttempt() ? tr("Made") : tr("Done"));
     m_missed->setVisible(isSingleAttempt());
     m_pain->setValue(0);
     m_fault->hide();

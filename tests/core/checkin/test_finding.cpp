@@ -46,7 +46,8 @@ TEST(Finding, TheWorstComesFirst)
     EXPECT_EQ(findingOf(reasons, threeLifts(), true).kind, FindingKind::Plateau);
     EXPECT_EQ(findingOf(reasons, {}, true).kind, FindingKind::Direction);
     reasons.back() = DirectionDue{kFindingDay, 200, 0, kFindingDay - 1};
-    EXPECT_EQ(findingOf(reasons, {}, true), (Finding{FindingKind::Direction, std::nullopt, 0, kFindingDay - 1}));
+    EXPECT_EQ(findingOf(reasons, threeLifts(), true), (Finding{FindingKind::Direction, std::nullopt, 0, kFindingDay - 1}))
+        << "what stalled in a plan is part of its review";
     reasons.pop_back();
     EXPECT_EQ(findingOf(reasons, {}, true).kind, FindingKind::Attendance);
     reasons.erase(reasons.begin());

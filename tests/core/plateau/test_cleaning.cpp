@@ -72,6 +72,19 @@ TEST(Cleaning, AnotherStageIsABlockAndAnotherVariationASegment)
     EXPECT_TRUE(rows[2].isLeverBest && rows[3].isLeverBest);
 }
 
+TEST(Cleaning, APlanIsASegmentAndWhatComesAfterItABlock)
+{
+    auto log = plainLog(4);
+    log[1].planSingle = log[2].planSingle = test::loadOf(60);
+    const auto rows = cleaned(log);
+    EXPECT_EQ(rows[0].segment, 0);
+    EXPECT_EQ(rows[1].segment, 1) << "other work: what came before it is no measure of it";
+    EXPECT_EQ(rows[2].segment, 1);
+    EXPECT_EQ(rows[3].segment, 1);
+    EXPECT_EQ(rows[2].block, rows[1].block);
+    EXPECT_EQ(rows[3].block, rows[2].block + 1);
+}
+
 TEST(Cleaning, AnotherVariationForgetsTheReservesBefore)
 {
     auto log = plainLog(3);

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace chalk::ui::board {
 
 TEST(LogModel, KeepsTheRulesOfModels)
@@ -60,6 +62,19 @@ TEST(LogModel, BothVersionsOfACorrectionAreThere)
     EXPECT_TRUE(model.index(at, LogModel::Lift).data(LogModel::NoteRole).toString().endsWith(QStringLiteral("corrected")));
     EXPECT_EQ(model.row(at + 1).kind, LogRowKind::Replaced);
     EXPECT_TRUE(model.row(at + 1).what.startsWith(QLatin1Char('3')));
+}
+
+TEST(LogModel, ALiftThatFollowsAPlanSaysSoInPlaceOfItsStage)
+{
+    ClientCase client = test::ferro();
+    LiftCase& lift = client.lifts.front();
+    lift.log[lift.log.size() - 2].after.block = progression::BlockMark{3, 8, false, false};
+    const auto rows = logRowsOf(client);
+    const auto planned = [](const LogRow& row) { return row.stageText == QStringLiteral("Plan of 8 weeks"); };
+    ASSERT_EQ(std::count_if(rows.begin(), rows.end(), planned), 1) << "the plan leads what is done after it was said";
+    const auto row = std::find_if(rows.begin(), rows.end(), planned);
+    EXPECT_EQ(row->date, lift.log.back().date);
+    EXPECT_EQ(row->pattern, lift.pattern);
 }
 
 TEST(LogModel, ASessionThatWasMissedIsListed)

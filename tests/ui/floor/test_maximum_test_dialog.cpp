@@ -13,6 +13,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <chrono>
 
 namespace chalk::ui::floor {
@@ -85,6 +86,19 @@ TEST_F(MaximumTestDialogTest, WhoIsNotTestedByASingleIsOfferedThreeToFiveRepetit
     make(NoTest::OnHold);
     EXPECT_EQ(m_dialog->startPage()->repsButton(), nullptr);
     EXPECT_TRUE(m_dialog->startPage()->checks().empty());
+}
+
+TEST_F(MaximumTestDialogTest, ItsStartIsClosedByAButtonToo)
+{
+    for (const auto reason : {std::optional<NoTest>(), std::optional(NoTest::OnHold)}) {
+        make(reason);
+        const auto buttons = m_dialog->startPage()->findChildren<common::ActionButton*>();
+        const auto close = std::find_if(buttons.begin(), buttons.end(), [](const common::ActionButton* one) { return one->text() == QStringLiteral("Close"); });
+        ASSERT_NE(close, buttons.end());
+        QTest::mouseClick(*close, Qt::LeftButton);
+        EXPECT_FALSE(m_dialog->isVisible());
+        EXPECT_FALSE(m_kept);
+    }
 }
 
 TEST_F(MaximumTestDialogTest, ItsKeysLeadToTheResultThatIsKept)
