@@ -75,6 +75,13 @@ PlanEditor::PlanEditor(const common::Look& look, common::Dialogs& dialogs, PlanE
     m_table->setFocus(Qt::OtherFocusReason);
 }
 
+PlanEditor::~PlanEditor()
+{
+    // Its heads ask for their texts even while it goes: it goes before the model that they are read from.
+    m_table->disconnect(this);
+    delete m_table;
+}
+
 QWidget* PlanEditor::middle()
 {
     auto* part = new QWidget;

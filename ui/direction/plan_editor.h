@@ -28,6 +28,7 @@ class PlanEditor : public QDialog {
 public:
     /// `look` and `dialogs` outlive the dialog. The plan has a lift and a week.
     PlanEditor(const common::Look& look, common::Dialogs& dialogs, PlanEditorCase facts, QWidget* parent = nullptr);
+    ~PlanEditor() override;
 
     /// The plan as it stands now.
     [[nodiscard]] const chalk::direction::ClientPlan& plan() const { return m_model.plan(); }
