@@ -77,8 +77,10 @@ PlanEditor::PlanEditor(const common::Look& look, common::Dialogs& dialogs, PlanE
 
 PlanEditor::~PlanEditor()
 {
-    // Its heads ask for their texts even while it goes: it goes before the model that they are read from.
-    m_table->disconnect(this);
+    // A field that loses the focus as it goes is not heard any more, and the table, whose heads ask for their texts to the end, goes before the model.
+    for (QWidget* part : findChildren<QWidget*>()) {
+        part->blockSignals(true);
+    }
     delete m_table;
 }
 
