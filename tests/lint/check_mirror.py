@@ -2,7 +2,7 @@
 """Tests mirror the sources: core/a/b.cpp has tests/core/a/test_b.cpp. A hole in core is a fault, a hole in ui is listed.
 
 mirror_exceptions.txt names the sources of core that another file's test covers: `SOURCE TEST`. A line that is not needed, or whose
-test does not include the source's header, is a fault: so the list stays true and short."""
+source or test is not there, is a fault. Whether the test covers the source is for whoever writes the line to see to."""
 
 import os
 import sys
