@@ -32,7 +32,8 @@ QStringList argumentsOf(int argc, char** argv)
 std::unique_ptr<QCoreApplication> applicationFor(const CommandLine& line, int& argc, char** argv)
 {
     const Painting painting = line.command->painting;
-    if (painting == Painting::Never || (painting == Painting::WithPaper && line.options.count(QStringLiteral("paper")) == 0)) {
+    const bool isPaperAsked = line.options.count(QStringLiteral("paper")) > 0 || line.options.count(QStringLiteral("pdf")) > 0;
+    if (painting == Painting::Never || (painting == Painting::WithPaper && !isPaperAsked)) {
         return std::make_unique<QCoreApplication>(argc, argv);
     }
     qputenv("QT_QPA_PLATFORM", "offscreen");

@@ -21,6 +21,7 @@
 #include "ui/floor/scan_desk.h"
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/print/paper_dialog.h"
+#include "ui/print/plan_dialog.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/shell/client_finder.h"
@@ -145,6 +146,19 @@ private:
         dialog.exec();
     }
 
+    /// The plan that a client follows, or the last one, as it will be printed.
+    void printPlan(base::ClientId client, QWidget* parent)
+    {
+        const ui::print::CardDialogServices services{m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()};
+        const auto dialog = ui::print::planDialog(services, *m_database, m_catalogue, client, m_clock.today(), parent);
+        if (dialog && *dialog) {
+            (*dialog)->exec();
+            return;
+        }
+        const QString why = dialog ? QApplication::translate("StudioWindow", "No plan was begun with this client yet.") : dialog.error().message;
+        m_dialogs.ask(parent, {ui::common::Signal::Warn, QApplication::translate("StudioWindow", "There is no plan to print."), why, {}, {}, 0});
+    }
+
     ui::week::WeekPage* weekPage(QWidget* parent)
     {
         auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}, m_dialogs}, parent);
@@ -200,9 +214,10 @@ private:
                       QStringLiteral("roster")});
         registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
                       [this](QWidget* parent) {
-                          auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc}, parent);
+                          auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc, m_dialogs}, parent);
                           QObject::connect(page, &ui::board::ClientPage::reportAsked, &m_cards,
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
+                          QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
         return registry;

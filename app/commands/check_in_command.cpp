@@ -187,9 +187,10 @@ QString checkInDetails()
         "With --client: the finding, each lift's verdict with its numbers, and what may be decided, the suggested choice marked with *. A\n"
         "suggestion is common practice, the coach decides. No sign of a stall is no proof of progress. Pain that stays belongs to a\n"
         "physician or physiotherapist.\n"
-        "--json writes the queue as a list: id, name, finding (kind, lift, flat_weeks), exercise, came, of, decided; and a page as one object:\n"
-        "finding, next_review, attendance, readiness, history, and of each lift stage, next, estimates, volume, stages, pain, lighter_weeks,\n"
-        "layoffs, flat, reserve, weeks_per_step, verdict as `judge --json` writes it, choices and, with --forecast, forecast.");
+        "--json writes the queue as a list: id, name, finding (kind, lift, flat_weeks, plan_end), exercise, came, of, decided; and\n"
+        "a page as one object: finding, next_review, attendance, readiness, history, and of each lift stage, next, estimates, volume,\n"
+        "stages, pain, lighter_weeks, layoffs, flat, reserve, weeks_per_step, verdict as `judge --json` writes it, choices and, with\n"
+        "--forecast, forecast.");
 }
 
 }  // namespace

@@ -61,7 +61,7 @@ struct CommandContext {
 /// Whether a command draws text: then it is run with fonts, on no display.
 enum class Painting : std::uint8_t {
     Never,
-    WithPaper,  ///< where --paper is given
+    WithPaper,  ///< where --paper or --pdf is given
     Always
 };
 

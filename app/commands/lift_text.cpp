@@ -34,6 +34,13 @@ QString dueTextOf(const progression::Prescription& next, const progression::Lift
         .arg(QString::number(next.sets.value()), ui::common::targetText(next, facts.measure, facts.policy),
              ui::common::loadText(next.load, facts.unit, facts.pieces, facts.isAddedToBody), ui::common::restText(next.rest),
              QString::number(next.reserve));
+    if (next.block) {
+        return QStringLiteral("%1, plan week %2 of %3%4")
+            .arg(work)
+            .arg(next.block->week)
+            .arg(next.block->weeks)
+            .arg(next.block->isTest ? QStringLiteral(", test") : next.block->isLighter ? QStringLiteral(", lighter") : QString());
+    }
     return next.isLighter() ? QStringLiteral("%1, lighter week to %2").arg(work, ui::common::dayText(*next.lighterUntil)) : work;
 }
 

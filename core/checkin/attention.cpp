@@ -159,13 +159,15 @@ std::optional<AttentionReason> directionDue(const ClientFacts& facts, base::Date
             firstLoad = lift.firstWork;
         }
     }
-    if (!firstLoad) {
+    if (!firstLoad || isDirectionSettled(facts.direction, day)) {
         return std::nullopt;
     }
+    const auto planEnd = planToReview(facts.direction, day);
     const int days = day - *firstLoad;
     const int stalls = static_cast<int>(stalledLifts(facts).size());
     const bool isEarly = days >= thresholds.directionEarlyDays && stalls >= thresholds.directionStalls;
-    return days >= thresholds.directionDays || isEarly ? std::optional<AttentionReason>(DirectionDue{*firstLoad, days, stalls}) : std::nullopt;
+    const bool isDue = planEnd || days >= thresholds.directionDays || isEarly;
+    return isDue ? std::optional<AttentionReason>(DirectionDue{*firstLoad, days, stalls, planEnd}) : std::nullopt;
 }
 
 struct LiftOfReason {

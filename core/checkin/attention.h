@@ -93,11 +93,12 @@ struct ScreenDue {
     bool operator==(const ScreenDue&) const = default;
 };
 
-/// The conversation about what comes after the beginner months is due (progression: Direction).
+/// The conversation about what comes after the beginner months is due (progression: Direction), or the plan that came of it is over.
 struct DirectionDue {
     base::Date firstLoad;
     int days = 0;    ///< since then
     int stalls = 0;  ///< lifts that have stalled
+    std::optional<base::Date> planEnd{};  ///< the last day of a plan that is to be reviewed, whatever the days are
 
     bool operator==(const DirectionDue&) const = default;
 };

@@ -26,7 +26,7 @@ enum class FindingKind : std::uint8_t {
     Pain,        ///< a lift is on hold
     Clearance,   ///< loaded work waits for it, or will
     Plateau,     ///< a lift is judged stalled or regressing, or its rules say so
-    Direction,   ///< the talk about what comes after the beginner months is due
+    Direction,   ///< the talk about what comes after the beginner months is due, or the review of a plan
     Attendance,  ///< too many sessions missed, or not seen for long
     Rescreen,    ///< a lift is to be screened again
     OnCourse
@@ -49,6 +49,7 @@ struct Finding {
     std::optional<base::LiftId> lift;  ///< that it is about
     /// Of a plateau: since when there is no new best in the lever of the stage, in whole weeks.
     int flatWeeks = 0;
+    std::optional<base::Date> planEnd{};  ///< of a direction: the last day of the plan that is to be reviewed
 
     bool operator==(const Finding&) const = default;
 };
@@ -76,6 +77,8 @@ struct Choice {
     std::optional<progression::Prescription> next;    ///< after it, for the next exposure
     std::optional<progression::Prescription> later;   ///< of a lighter week: when the week is over
     std::string exerciseKey;                          ///< of a swap: the other exercise
+    /// The lift follows a plan of weeks: holding keeps to it, the direction opens it, a swap and numbers by hand end it for the lift.
+    bool followsPlan = false;
 
     bool operator==(const Choice&) const = default;
 };

@@ -1,5 +1,6 @@
 #include "core/checkin/choices.h"
 
+#include "core/progression/block_rules.h"
 #include "core/progression/coach_choice.h"
 #include "core/progression/swap_to.h"
 
@@ -145,21 +146,29 @@ std::vector<Choice> choicesFor(const LiftMachine& machine, const LiftEvidence& e
 {
     ChoiceList list(machine, day);
     const bool isWorked = !evidence.isOnHold && progression::isLoaded(evidence.stage);
+    const bool followsPlan = isWorked && machine.state().block && !progression::isBlockOver(day, machine.state());
     if (isWorked) {
         list.add(ChoiceKind::LighterWeek, progression::LighterWeek{});
     }
     list.add(ChoiceKind::Hold, true);
-    if (isWorked) {
+    if (isWorked && !followsPlan) {
         list.add(ChoiceKind::MoveOn, movingOn(machine, evidence.stage, day));
     }
     addSwap(list, swaps.easier);
     addSwap(list, swaps.harder);
     list.add(ChoiceKind::ByHand, false);
     addRescreen(list, evidence);
-    if (isDirectionOpen(client, day)) {
+    if (followsPlan || isDirectionOpen(client, day)) {
         list.add(ChoiceKind::Direction, false);
     }
-    suggest(list.choices(), suggestionFor(evidence, client, {swaps.easier.has_value(), swaps.harder.has_value()}, day), swaps);
+    Suggestion suggestion = suggestionFor(evidence, client, {swaps.easier.has_value(), swaps.harder.has_value()}, day);
+    if (followsPlan && suggestion.kind == ChoiceKind::MoveOn) {
+        suggestion.kind = ChoiceKind::Direction;  // a plan has no next stage: it is looked at instead
+    }
+    suggest(list.choices(), suggestion, swaps);
+    for (Choice& choice : list.choices()) {
+        choice.followsPlan = followsPlan;
+    }
     return std::move(list.choices());
 }
 

@@ -25,6 +25,7 @@ struct NeighbourSwaps {
 /// event is refused without it.
 /// Hold, numbers by hand: always. A lighter week: of a loaded lift that is not on hold. Moving on: the same; the last stage leads back to
 /// Load build. A screen: of a lift that is on hold, learning or flagged for it. The direction: three months after the first load, until it is settled.
+/// A lift that follows a plan of weeks does not move on; the direction opens the plan instead.
 [[nodiscard]] std::vector<Choice> choicesFor(const progression::LiftMachine& machine, const LiftEvidence& evidence, const ClientSigns& client,
                                              const NeighbourSwaps& swaps, base::Date day);
 

@@ -2,6 +2,7 @@
 
 #include "core/base/date.h"
 #include "core/base/load.h"
+#include "core/checkin/direction_standing.h"
 #include "core/clients/client.h"
 #include "core/lifts/pattern.h"
 #include "core/progression/rule.h"
@@ -56,6 +57,7 @@ struct ClientFacts {
     bool isBooked = false;                             ///< there is a session on the day or later
     base::Date startedOn;
     std::optional<base::Date> awayUntil;               ///< first day back
+    DirectionStanding direction;
 };
 
 }  // namespace chalk::checkin

@@ -16,6 +16,16 @@ bool holdsOne(std::span<const AttentionReason> reasons)
     return std::any_of(reasons.begin(), reasons.end(), [](const AttentionReason& reason) { return std::holds_alternative<Reason>(reason); });
 }
 
+const DirectionDue* directionAmong(std::span<const AttentionReason> reasons)
+{
+    for (const AttentionReason& reason : reasons) {
+        if (const auto* due = std::get_if<DirectionDue>(&reason)) {
+            return due;
+        }
+    }
+    return nullptr;
+}
+
 /// The lift of a pattern; nothing where the reason is not among `reasons` or the lift not among `lifts`.
 template <class Reason>
 std::optional<base::LiftId> liftBehind(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts)
@@ -76,7 +86,7 @@ JudgedLift judgedLiftOf(const LiftEvidence& evidence)
             evidence.judgement.z.value_or(0)};
 }
 
-Finding findingOf(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts, bool mayTrain, bool isDirectionSettled)
+Finding findingOf(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts, bool mayTrain)
 {
     if (holdsOne<LiftOnHold>(reasons)) {
         return {FindingKind::Pain, liftBehind<LiftOnHold>(reasons, lifts), 0};
@@ -87,8 +97,8 @@ Finding findingOf(std::span<const AttentionReason> reasons, std::span<const Judg
     if (const JudgedLift* stalled = mayTrain ? worstStalled(lifts) : nullptr) {
         return {FindingKind::Plateau, stalled->lift, stalled->flatWeeks};
     }
-    if (!isDirectionSettled && holdsOne<DirectionDue>(reasons)) {
-        return {FindingKind::Direction, std::nullopt, 0};
+    if (const DirectionDue* due = directionAmong(reasons)) {
+        return {FindingKind::Direction, std::nullopt, 0, due->planEnd};
     }
     if (holdsOne<SessionsMissed>(reasons) || holdsOne<NotSeen>(reasons)) {
         return {FindingKind::Attendance, std::nullopt, 0};

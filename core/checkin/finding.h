@@ -28,8 +28,8 @@ struct JudgedLift {
 
 /// The worst finding about a client, of the reasons for attention on the day and of the lifts as they were judged. Of stalled lifts the one that has been flat
 /// for longest, of those the one that the witnesses speak against most strongly. `mayTrain`: neither away nor
-/// blocked by clearance; else stalls are no finding, as in `attentionFor`. Where the talk about the direction was had, it is no finding any more.
-[[nodiscard]] Finding findingOf(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts, bool mayTrain, bool isDirectionSettled);
+/// blocked by clearance; else stalls are no finding, as in `attentionFor`.
+[[nodiscard]] Finding findingOf(std::span<const AttentionReason> reasons, std::span<const JudgedLift> lifts, bool mayTrain);
 
 /// Whether a client stands in the queue of `day`: nobody does before the review that was last agreed on, but for pain and clearance.
 [[nodiscard]] bool isDue(const Finding& finding, std::optional<base::Date> nextReview, base::Date day);

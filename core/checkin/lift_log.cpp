@@ -59,7 +59,10 @@ std::optional<LoggedExposure> loggedExposureOf(const LiftMachine& before, base::
     }
     logged.isSteady = !facts.isLost && !facts.isShaky;
     logged.hasPain = exposure.pain > 0;
-    logged.isLighterWeek = asked.isLighter();
+    logged.isLighterWeek = asked.isLighter() || (asked.block && asked.block->isLighter);
+    if (asked.block) {
+        logged.planSingle = before.state().block->single;
+    }
     return logged;
 }
 

@@ -28,7 +28,7 @@ struct ClientSigns {
     std::vector<ReadinessPoint> readiness;
     int stalledLifts = 0;          ///< the lift itself included
     std::optional<base::Date> firstLoad;
-    bool isDirectionSettled = false;  ///< the talk about what comes next was had
+    bool isDirectionSettled = false;  ///< a plan runs, or the talk was had of late: see checkin::isDirectionSettled
 };
 
 /// Which exercises could take the place of a lift's.

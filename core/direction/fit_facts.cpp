@@ -10,22 +10,22 @@ namespace {
 using lifts::CautionTag;
 
 /// What asks for care with heavy loads.
-constexpr std::array kHeavyCare{CautionTag::BloodPressure, CautionTag::BoneDensity, CautionTag::Pregnancy, CautionTag::PelvicFloor, CautionTag::LowerBack};
+constexpr std::array kHeavyCare{CautionTag::BloodPressure, CautionTag::BoneDensity, CautionTag::Pregnancy, CautionTag::PelvicFloor,
+                                CautionTag::LowerBack};
 
-bool asksForCare(const clients::Caution& caution)
+bool asksForCare(CautionTag tag)
 {
-    return std::any_of(caution.tags.begin(), caution.tags.end(),
-                       [](CautionTag tag) { return std::find(kHeavyCare.begin(), kHeavyCare.end(), tag) != kHeavyCare.end(); });
+    return std::find(kHeavyCare.begin(), kHeavyCare.end(), tag) != kHeavyCare.end();
 }
 
 }  // namespace
 
-FitFacts fitFactsOf(std::span<const LiftForPlan> lifts, std::span<const clients::Caution> cautions, int sessionsAWeek)
+FitFacts fitFactsOf(std::span<const LiftForPlan> ofClient, std::span<const lifts::CautionTag> tags, int sessionsAWeek)
 {
     FitFacts facts;
     facts.sessionsAWeek = sessionsAWeek;
-    facts.needsCareWithHeavyLoads = std::any_of(cautions.begin(), cautions.end(), asksForCare);
-    for (const LiftForPlan& lift : lifts) {
+    facts.needsCareWithHeavyLoads = std::any_of(tags.begin(), tags.end(), asksForCare);
+    for (const LiftForPlan& lift : ofClient) {
         const progression::LiftState& state = lift.machine.state();
         const bool isLoaded = progression::isLoaded(state.stage) && !state.isOnHold;
         facts.loadedLifts += isLoaded ? 1 : 0;

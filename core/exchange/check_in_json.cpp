@@ -46,6 +46,7 @@ QJsonObject findingJson(const checkin::Finding& finding)
     put(object, "kind", textOf(keyOf(finding.kind)));
     put(object, "lift", idJson(finding.lift));
     put(object, "flat_weeks", finding.flatWeeks);
+    put(object, "plan_end", finding.planEnd ? QJsonValue(checkInDayJson(*finding.planEnd)) : QJsonValue());
     return object;
 }
 

@@ -72,8 +72,8 @@ QByteArray publishedCell(direction::WeekKind kind, const PlannedWork& work)
 QByteArrayList firstCells(const PlanForCsv& plan, std::size_t index, std::size_t lift)
 {
     const PlanWeek& week = plan.plan.plan.weeks[index];
-    return {keyCell(week.monday.toString()), QByteArray::number(static_cast<qulonglong>(index + 1)), keyCell(keyOf(week.phase)), keyCell(keyOf(week.kind)),
-            csvField(textOf(plan.names[lift]))};
+    return {keyCell(week.monday.toString()), QByteArray::number(static_cast<qulonglong>(index + 1)), keyCell(keyOf(week.phase)),
+            keyCell(keyOf(week.kind)), csvField(textOf(plan.names[lift]))};
 }
 
 /// The load and its unit.
@@ -84,7 +84,8 @@ QByteArrayList loadCells(const PlanForCsv& plan, std::size_t index, base::Milli 
         return {QByteArray(), QByteArray()};
     }
     const auto load = direction::plannedLoad(*lift, direction::singleNow(plan.plan, index, plan.lifts).load, share);
-    return {load ? planNumber(load->centi() / kCentiOfOne) : QByteArray(), lift->machine.setup().unit == base::MassUnit::Kilogram ? "kg" : "lb"};
+    return {load ? planNumber(load->centi() / kCentiOfOne) : QByteArray(),
+            lift->machine.setup().unit == base::MassUnit::Kilogram ? "kg" : "lb"};
 }
 
 QByteArray planRecord(const PlanForCsv& plan, const PlanCell& cell)
@@ -97,8 +98,9 @@ QByteArray planRecord(const PlanForCsv& plan, const PlanCell& cell)
     QByteArrayList cells = firstCells(plan, cell.week, cell.lift);
     cells << keyCell(keyOf(plan.plan.plan.wishes.lifts[cell.lift].role)) << QByteArray::number(static_cast<qulonglong>(cell.exposure + 1))
           << QByteArray::number(sets) << QByteArray::number(reps) << QByteArray::number(work.isTest ? 1 : work.repsMost.value())
-          << planNumber(share.value() / kMilliOfPercent) << loadCells(plan, cell.lift, share) << QByteArray::number(work.scheme.rest.value())
-          << QByteArray::number(work.isTest ? 0 : work.scheme.reserve) << yesOrNo(work.isPauseAsked) << yesOrNo(work.isTest) << publishedCell(week.kind, work);
+          << planNumber(share.value() / kMilliOfPercent) << loadCells(plan, cell.lift, share)
+          << QByteArray::number(work.scheme.rest.value()) << QByteArray::number(work.isTest ? 0 : work.scheme.reserve)
+          << yesOrNo(work.isPauseAsked) << yesOrNo(work.isTest) << publishedCell(week.kind, work);
     return cells.join(',') + "\r\n";
 }
 
@@ -112,8 +114,9 @@ QByteArray comparisonRecord(const QByteArrayList& first, const WeekReview& revie
     const auto done = [isBegun](int number) { return isBegun ? QByteArray::number(number) : QByteArray(); };
     const bool hasShare = isBegun && isSingleKnown && review.doneReps > 0;
     QByteArrayList cells = first;
-    cells << QByteArray::number(review.plannedSets) << done(review.doneSets) << QByteArray::number(review.plannedReps) << done(review.doneReps)
-          << (review.plannedReps > 0 ? shareCell(review.plannedShare) : QByteArray()) << (hasShare ? shareCell(review.doneShare) : QByteArray());
+    cells << QByteArray::number(review.plannedSets) << done(review.doneSets) << QByteArray::number(review.plannedReps)
+          << done(review.doneReps) << (review.plannedReps > 0 ? shareCell(review.plannedShare) : QByteArray())
+          << (hasShare ? shareCell(review.doneShare) : QByteArray());
     return cells.join(',') + "\r\n";
 }
 
@@ -121,7 +124,8 @@ QByteArray comparisonRecord(const QByteArrayList& first, const WeekReview& revie
 
 QByteArray planCsvOf(const PlanForCsv& plan)
 {
-    QByteArray text = "monday,week,phase,kind,lift,role,exposure,sets,reps,reps_most,percent,load,unit,rest_s,reserve,pause,test,published\r\n";
+    QByteArray text =
+        "monday,week,phase,kind,lift,role,exposure,sets,reps,reps_most,percent,load,unit,rest_s,reserve,pause,test,published\r\n";
     const auto& weeks = plan.plan.plan.weeks;
     for (std::size_t week = 0; week < weeks.size(); ++week) {
         for (std::size_t lift = 0; lift < weeks[week].work.size(); ++lift) {
@@ -144,7 +148,8 @@ QByteArray planComparisonCsvOf(const PlanForCsv& plan, std::span<const std::vect
     QByteArray text = "monday,week,phase,kind,lift,planned_sets,done_sets,planned_reps,done_reps,planned_percent,done_percent\r\n";
     for (std::size_t week = 0; week < block.weeks.size(); ++week) {
         for (std::size_t lift = 0; lift < reviews.size(); ++lift) {
-            text += comparisonRecord(firstCells(plan, week, lift), reviews[lift][week], block.weeks[week].monday <= day, plan.plan.singles[lift].load > base::Load());
+            text += comparisonRecord(firstCells(plan, week, lift), reviews[lift][week], block.weeks[week].monday <= day,
+                                     plan.plan.singles[lift].load > base::Load());
         }
     }
     return text;

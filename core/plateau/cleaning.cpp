@@ -63,7 +63,7 @@ void LogCleaner::markEntry(const LoggedExposure& exposure, CleanExposure& row)
     if (isPlanned) {
         m_light.passLighterWeek();
     }
-    const bool isLight = mark(!isPlanned && m_light.isLight(exposure), EntryMark::Light);
+    const bool isLight = mark(!isPlanned && !exposure.planSingle && m_light.isLight(exposure), EntryMark::Light);
     const bool isLoadOff = mark(isLoadDoubtful(exposure), EntryMark::CheckLoad);
     const bool areRepsOff = mark(areRepsDoubtful(exposure), EntryMark::CheckReps);
     row.isUsed = !isPlanned && !isLight && !isLoadOff && !areRepsOff;
@@ -91,7 +91,7 @@ CleanExposure LogCleaner::clean(const LoggedExposure& exposure)
 {
     if (m_before && m_before->variation != exposure.variation) {
         startSegment();
-    } else if (m_before && m_before->stage != exposure.stage) {
+    } else if (m_before && (m_before->stage != exposure.stage || m_before->planSingle.has_value() != exposure.planSingle.has_value())) {
         startBlock();
     }
     m_before = &exposure;
@@ -99,6 +99,7 @@ CleanExposure LogCleaner::clean(const LoggedExposure& exposure)
     CleanExposure row;
     row.date = exposure.date;
     row.stage = exposure.stage;
+    row.followsPlan = exposure.planSingle.has_value();
     row.index = index.value;
     row.variance = index.variance;
     row.isComplete = isComplete(exposure);

@@ -18,6 +18,7 @@ struct CleanExposure {
     int block = 0;        ///< counts stages within variations, from 0 on through the log
     double index = 0;     ///< see StrengthIndex
     double variance = 0;  ///< of the index
+    bool followsPlan = false;  ///< of weeks: its lever is the single
     bool isUsed = false;       ///< for the trend
     bool isValid = false;      ///< for the lever
     bool isComplete = false;   ///< the target was met

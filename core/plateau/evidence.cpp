@@ -101,6 +101,7 @@ PlateauEvidence evidenceFor(const Judgement& judgement, std::span<const CleanExp
     evidence.longChange = changeOf(trendReadingOf(lastWeeksOf(used, check.date, kFigures.longTrendWeeks)));
     if (!segment.empty()) {
         evidence.stage = segment.back().stage;
+        evidence.followsPlan = segment.back().followsPlan;
     }
     evidence.best = bestReadingOf(segment, check.date);
     if (judgement.verdict != PlateauVerdict::NotEnoughData) {

@@ -55,6 +55,7 @@ struct PlateauEvidence {
     std::optional<WeeklyChange> change;       ///< over the window of the trend, where it could be read
     std::optional<WeeklyChange> longChange;   ///< over kFigures.longTrendWeeks: shown beside it, part of no verdict
     std::optional<progression::Stage> stage;  ///< of the last exposure: whose lever it is
+    bool followsPlan = false;                 ///< the last exposure was one of a plan of weeks: the lever is the single
     BestReading best;
     std::optional<OtherCauses> otherCauses;   ///< where the lift is judged
     std::optional<Shortage> shortage;         ///< of a lift with few exposures or a new variation

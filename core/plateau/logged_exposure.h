@@ -28,6 +28,7 @@ struct LoggedExposure {
     bool isSteady = true;               ///< moved under control
     bool hasPain = false;
     bool isLighterWeek = false;  ///< a planned lighter session
+    std::optional<base::Load> planSingle = {};  ///< of a lift that follows a plan: the single that its loads are shares of, as results had moved it
 };
 
 /// A day on which a lift is judged.

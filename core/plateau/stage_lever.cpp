@@ -22,11 +22,14 @@ bool isComplete(const LoggedExposure& exposure)
 {
     const bool hasSets = static_cast<int>(exposure.reps.size()) >= exposure.targetSets.value();
     const bool hasReps = std::none_of(exposure.reps.begin(), exposure.reps.end(), [&](base::Reps reps) { return reps < exposure.targetReps; });
-    return hasSets && hasReps && (exposure.stage != Stage::RestCut || isRestKept(exposure));
+    return hasSets && hasReps && (exposure.planSingle || exposure.stage != Stage::RestCut || isRestKept(exposure));
 }
 
 int leverOf(const LoggedExposure& exposure)
 {
+    if (exposure.planSingle) {
+        return exposure.planSingle->centi();
+    }
     switch (exposure.stage) {
     case Stage::Pattern:
     case Stage::Control:

@@ -10,7 +10,7 @@ namespace chalk::plateau {
 [[nodiscard]] bool isComplete(const LoggedExposure& exposure);
 
 /// What the stage moves, as targeted; more is better: the load in hundredths, reps, sets, or the rest in seconds below 0. The stage is a
-/// loaded one.
+/// loaded one. Of a lift that follows a plan the single in hundredths.
 [[nodiscard]] int leverOf(const LoggedExposure& exposure);
 
 /// What the stage's drive puts into strength, 0 to 1: the rest builds what later sets take. The stage is a loaded one.

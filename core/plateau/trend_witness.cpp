@@ -22,7 +22,7 @@ std::optional<TrendReading> trendReadingOf(std::span<const ClockedExposure> wind
     double shares = 0;
     for (const ClockedExposure& one : window) {
         points.push_back({one.week, one.exposure->index, one.exposure->variance});
-        shares += strengthShareOf(one.exposure->stage);
+        shares += one.exposure->followsPlan ? 1 : strengthShareOf(one.exposure->stage);
     }
     const auto line = weightedLineThrough(points);
     if (!line) {

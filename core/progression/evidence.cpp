@@ -84,6 +84,10 @@ Evidence evidenceFor(const LiftMachine& machine, std::span<const JudgedEvent> hi
         evidence.checks.push_back(plainCheck(CheckKind::Released, false, facts.heldOn, facts.heldPain));
         return evidence;
     }
+    if (now.state().block && isLoaded(now.state().stage)) {
+        evidence.isPlanLed = true;
+        return evidence;
+    }
     EvidenceSubject lift{now, facts};
     if (facts.exposure) {
         lift.counted = factsOf(*facts.exposure, now.kit().measure, lift.policy);

@@ -96,6 +96,7 @@ struct Shortfall {
 /// What still stands between a lift and its next stage, on one day.
 struct Evidence {
     Stage stage = Stage::Pattern;
+    bool isPlanLed = false;                ///< it follows a plan of weeks: no record leads to a stage, results move the single, and nothing below is asked for
     std::optional<Stage> next;             ///< nothing where no record can lead on
     std::optional<EvidenceTarget> target;  ///< nothing while the lift is on hold
     EvidenceProgress progress;

@@ -52,6 +52,14 @@ Lever leverOf(Stage stage)
     return static_cast<Lever>(numberOf(stage) - 1);
 }
 
+std::optional<Lever> movingLeverOf(const Prescription& next)
+{
+    if (next.isLighter() || (next.block && next.block->isLighter)) {
+        return std::nullopt;
+    }
+    return next.block ? Lever::Load : leverOf(next.stage);
+}
+
 Prescription prescriptionOf(const LiftState& state, const Policy& policy)
 {
     Prescription next;

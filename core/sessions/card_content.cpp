@@ -39,6 +39,7 @@ void addWork(CardLift& lift, const Prescription& next, const progression::LiftMa
     lift.reserve = next.reserve;
     lift.isPauseAsked = next.isPauseAsked;
     lift.lighterUntil = next.lighterUntil;
+    lift.plan = next.block;
     if (const auto* barbell = std::get_if<lifts::Barbell>(&kit.equipment)) {
         const auto plates = lifts::platesPerSide(*barbell, next.load);
         lift.isOnBar = plates.has_value();
@@ -68,7 +69,7 @@ CardLift liftOf(const LiftDue& due, base::Date day, std::array<bool, 2>& isWarm)
     lift.kind = next.kind;
     lift.stage = next.stage;
     lift.cycle = next.cycle;
-    lift.lever = progression::leverOf(next.stage);
+    lift.lever = next.block ? progression::Lever::Load : progression::leverOf(next.stage);
     lift.unit = machine.setup().unit;
     lift.measure = machine.kit().measure;
     lift.equipment = due.exercise->equipment;

@@ -36,7 +36,7 @@ struct CardLift {
     progression::PrescriptionKind kind = progression::PrescriptionKind::Work;
     progression::Stage stage = progression::Stage::Pattern;
     int cycle = 1;
-    progression::Lever lever = progression::Lever::Movement;  ///< the number that moves today; of no meaning for a hold or a lighter week
+    progression::Lever lever = progression::Lever::Movement;  ///< the number that moves today; of no meaning for a hold, a lighter week or one of a plan
     base::MassUnit unit = base::MassUnit::Kilogram;
     lifts::Measure measure = lifts::Measure::Reps;
     lifts::EquipmentKind equipment = lifts::EquipmentKind::None;
@@ -51,6 +51,7 @@ struct CardLift {
     int reserve = 0;
     bool isPauseAsked = false;
     std::optional<base::Date> lighterUntil = {};  ///< the last day of the lighter week that the numbers are of; nothing moves in it
+    std::optional<progression::BlockMark> plan = {};  ///< the week of a plan that the numbers are of; nothing moves in a lighter one
     int pauseMs = 0;                           ///< a rehearsal in Control: how long each pause is held at least
     bool isOnBar = false;                      ///< plates go on a bar, `platesPerSide` of them
     std::vector<base::Load> platesPerSide;     ///< heaviest first; empty for the bare bar

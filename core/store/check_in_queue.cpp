@@ -20,7 +20,6 @@ constexpr int kAttendanceDays = 28;
 struct Decided {
     std::optional<base::Date> nextReview;
     std::optional<checkin::Decision> thisWeek;
-    bool isDirectionSettled = false;
 };
 
 /// Everything that the queue is made from, read in a few passes.
@@ -69,7 +68,6 @@ void QueueMaking::readDecisions()
     for (const checkin::Decision& decision : *decisions) {
         Decided& decided = m_decided[decision.client.value()];
         decided.nextReview = decision.nextReview;
-        decided.isDirectionSettled = decided.isDirectionSettled || decision.choice == checkin::ChoiceKind::Direction;
         if (decision.day >= monday) {
             decided.thisWeek = decision;
         }
@@ -139,7 +137,7 @@ std::optional<checkin::QueueEntry> QueueMaking::entryOf(const RosterEntry& clien
     checkin::QueueEntry entry;
     entry.client = client.client.id;
     entry.name = client.client.name;
-    entry.finding = checkin::findingOf(checkin::attentionFor(facts, m_day), judged, mayTrain, decided.isDirectionSettled);
+    entry.finding = checkin::findingOf(checkin::attentionFor(facts, m_day), judged, mayTrain);
     if (!decided.thisWeek && !checkin::isDue(entry.finding, decided.nextReview, m_day)) {
         return std::nullopt;
     }

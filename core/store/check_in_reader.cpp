@@ -142,9 +142,7 @@ void PageMaking::addFinding(checkin::ClientEvidence& page, const ClientFile& fil
         judged.push_back(checkin::judgedLiftOf(page.lifts[i]));
     }
     const bool mayTrain = !clients::isBlocked(file.clearance, m_day) && !(facts.awayUntil && m_day < *facts.awayUntil);
-    const bool isSettled = std::any_of(page.history.begin(), page.history.end(),
-                                       [](const checkin::Decision& one) { return one.choice == checkin::ChoiceKind::Direction; });
-    page.finding = checkin::findingOf(checkin::attentionFor(facts, m_day), judged, mayTrain, isSettled);
+    page.finding = checkin::findingOf(checkin::attentionFor(facts, m_day), judged, mayTrain);
     page.nextReview = m_day + checkin::reviewDaysAfter(page.finding.kind);
 }
 
@@ -162,8 +160,7 @@ checkin::ClientSigns PageMaking::signsOf(const checkin::ClientEvidence& page, co
             signs.firstLoad = one.lift.firstWork;
         }
     }
-    signs.isDirectionSettled = std::any_of(page.history.begin(), page.history.end(),
-                                           [](const checkin::Decision& one) { return one.choice == checkin::ChoiceKind::Direction; });
+    signs.isDirectionSettled = checkin::isDirectionSettled(file.direction, m_day);
     return signs;
 }
 

@@ -1,5 +1,7 @@
 #include "core/store/client_reader.h"
 
+#include "core/store/direction_standings.h"
+
 #include <algorithm>
 
 namespace chalk::store {
@@ -21,6 +23,7 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
     file.cautions = readCautions(m_database, id, today);
     file.lifts = readLifts(id);
     file.next = NextSessionSearch(m_database).find(id, today);
+    file.direction = directionStanding(m_database, id, today);
     return m_database.resultOf(std::move(file));
 }
 

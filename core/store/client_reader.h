@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/checkin/direction_standing.h"
 #include "core/store/lift_cache.h"
 #include "core/store/profile_rows.h"
 
@@ -19,6 +20,7 @@ struct ClientFile {
     std::vector<clients::Caution> cautions;  ///< those in force
     std::vector<ClientLift> lifts;           ///< by pattern
     NextSession next;
+    checkin::DirectionStanding direction;
 };
 
 /// Reads one client.

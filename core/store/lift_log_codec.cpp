@@ -17,6 +17,7 @@ enum class LogMark : std::uint8_t { Swap = 1, Exposure = 2 };
 constexpr std::uint8_t kIsSteady = 1;
 constexpr std::uint8_t kHasPain = 2;
 constexpr std::uint8_t kIsLighterWeek = 4;
+constexpr std::uint8_t kFollowsPlan = 8;  ///< the single of the plan stands behind the repetitions
 constexpr std::int32_t kNothing = -1;
 constexpr int kUsualBytes = 45;  ///< of an exposure with two sets: how many rows there may be
 
@@ -77,6 +78,9 @@ LoggedExposure exposureFrom(LogBytes& bytes)
     for (int i = 0; i < sets && !bytes.isShort(); ++i) {
         row.reps.emplace_back(bytes.take<std::int32_t>());
     }
+    if ((flags & kFollowsPlan) != 0) {
+        row.planSingle = base::Load::fromCenti(bytes.take<std::int32_t>());
+    }
     return row;
 }
 
@@ -92,7 +96,7 @@ void addExposure(QByteArray& log, const LoggedExposure& exposure)
     put(log, static_cast<std::uint8_t>(LogMark::Exposure));
     put(log, static_cast<std::uint8_t>(exposure.stage));
     put(log, static_cast<std::uint8_t>((exposure.isSteady ? kIsSteady : 0) | (exposure.hasPain ? kHasPain : 0) |
-                                       (exposure.isLighterWeek ? kIsLighterWeek : 0)));
+                                       (exposure.isLighterWeek ? kIsLighterWeek : 0) | (exposure.planSingle ? kFollowsPlan : 0)));
     for (const std::int32_t number : {exposure.date.daysSince1970(), exposure.targetLoad.centi(), exposure.load.centi(), exposure.targetSets.value(),
                                       exposure.targetReps.value(), exposure.targetRest.value(), exposure.rest ? exposure.rest->value() : kNothing,
                                       std::int32_t{exposure.reserve.value_or(kNothing)}}) {
@@ -102,6 +106,9 @@ void addExposure(QByteArray& log, const LoggedExposure& exposure)
     put(log, static_cast<std::uint16_t>(sets));
     for (std::size_t i = 0; i < sets; ++i) {
         put(log, exposure.reps[i].value());
+    }
+    if (exposure.planSingle) {
+        put(log, exposure.planSingle->centi());
     }
 }
 

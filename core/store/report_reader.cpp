@@ -66,6 +66,11 @@ ReportHistory historyOf(const lifts::Exercise& exercise, const progression::Lift
 
 Result<checkin::ProgressReport> ReportReader::read(base::ClientId client, base::Date to)
 {
+    return read(client, to - to.weekday() - 7 * (kReportWeeks - 1), to);
+}
+
+Result<checkin::ProgressReport> ReportReader::read(base::ClientId client, base::Date from, base::Date to)
+{
     const Snapshot snapshot(m_database);
     const auto studio = StudioReader(m_database).name();
     const auto file = ClientReader(m_database).read(client, to);
@@ -88,7 +93,6 @@ Result<checkin::ProgressReport> ReportReader::read(base::ClientId client, base::
     for (const NamedSession& one : *named) {
         sessions.push_back(one.session);
     }
-    const base::Date from = to - to.weekday() - 7 * (kReportWeeks - 1);
     return checkin::progressReportOf({*studio, file->client.name, file->coachName, from, to, sessions, histories});
 }
 

@@ -19,6 +19,8 @@ public:
     /// The report of one client up to `to`. Where loaded work is blocked it says nothing of what comes next; loads from before a swap of the
     /// exercise do not count. Fails where there is no such client.
     [[nodiscard]] Result<checkin::ProgressReport> read(base::ClientId client, base::Date to);
+    /// The same from a day on that is not after `to`.
+    [[nodiscard]] Result<checkin::ProgressReport> read(base::ClientId client, base::Date from, base::Date to);
     /// Those of clients whose name holds `name`, by name; who has nothing on record in those weeks gets none.
     [[nodiscard]] Result<std::vector<checkin::ProgressReport>> readAll(const QString& name, base::Date to);
 

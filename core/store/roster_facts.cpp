@@ -39,6 +39,7 @@ checkin::ClientFacts factsOf(const RosterEntry& entry)
     facts.isBooked = entry.next.has_value();
     facts.startedOn = entry.client.startedOn;
     facts.awayUntil = entry.client.awayUntil;
+    facts.direction = entry.direction;
     return facts;
 }
 
@@ -61,6 +62,7 @@ checkin::ClientFacts factsOf(const ClientFile& file, std::span<const NamedSessio
     facts.isBooked = file.next.session.has_value();
     facts.startedOn = file.client.startedOn;
     facts.awayUntil = file.client.awayUntil;
+    facts.direction = file.direction;
     return facts;
 }
 

@@ -1,5 +1,6 @@
 #include "core/store/roster_reader.h"
 
+#include "core/store/direction_standings.h"
 #include "core/store/profile_rows.h"
 
 #include <algorithm>
@@ -29,6 +30,7 @@ Result<std::vector<RosterEntry>> RosterReader::read(base::Date today)
     readCautions(entries, today);
     readLifts(entries);
     readWeeks(entries, today);
+    readDirections(entries, today);
     readSessions(entries, today);
     return m_database.resultOf(std::move(entries));
 }
@@ -94,6 +96,16 @@ void RosterReader::readWeeks(std::vector<RosterEntry>& entries, base::Date today
     while (rows.next()) {
         if (const auto client = clients.find(rows.integer(0)); client != clients.end()) {
             client->second->weekVolumes[static_cast<std::size_t>((rows.date(1) - first) / 7)] = base::Mass::fromRaw(rows.integer(2)).kilograms();
+        }
+    }
+}
+
+void RosterReader::readDirections(std::vector<RosterEntry>& entries, base::Date today)
+{
+    const auto standings = directionStandings(m_database, today);
+    for (RosterEntry& entry : entries) {
+        if (const auto standing = standings.find(entry.client.id); standing != standings.end()) {
+            entry.direction = standing->second;
         }
     }
 }

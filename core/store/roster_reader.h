@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/checkin/direction_standing.h"
 #include "core/clients/client.h"
 #include "core/lifts/pattern.h"
 #include "core/progression/rule.h"
@@ -44,6 +45,7 @@ struct RosterEntry {
     int nextTaken = 0;                                  ///< clients in that slot
     std::vector<sessions::SessionState> lastSessions;   ///< at most 12 past ones, oldest first
     std::optional<base::Date> lastSession;              ///< the last one that was recorded
+    checkin::DirectionStanding direction;
     std::array<double, kRosterWeeks> weekVolumes{};     ///< kg × repetitions by ISO week, the present week last
 };
 
@@ -60,6 +62,7 @@ private:
     void readCautions(std::vector<RosterEntry>& entries, base::Date today);
     void readLifts(std::vector<RosterEntry>& entries);
     void readWeeks(std::vector<RosterEntry>& entries, base::Date today);
+    void readDirections(std::vector<RosterEntry>& entries, base::Date today);
     void readSessions(std::vector<RosterEntry>& entries, base::Date today);
 
     Database& m_database;

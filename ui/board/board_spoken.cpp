@@ -1,6 +1,7 @@
 #include "ui/board/board_text.h"
 #include "ui/board/board_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/plan_week_text.h"
 
 #include <QStringList>
 
@@ -42,8 +43,11 @@ QString spokenNext(const LiftCase& lift)
                        .arg(common::targetText(next, lift.machine.kit().measure, lift.machine.setup().policy)
                                 .replace(QChar(0x2013), BoardText::tr(" to ")),
                             spokenLoad(lift, next.load));
-    if (next.stage == Stage::RestCut) {
+    if (next.stage == Stage::RestCut || next.block) {
         text += BoardText::tr(" with %1 rest").arg(common::restText(next.rest));
+    }
+    if (next.block) {
+        text += QStringLiteral(", ") + common::planWeekInSentence(*next.block);
     }
     if (next.isLighter()) {
         text += BoardText::tr(" in a lighter week to %1").arg(common::dayText(*next.lighterUntil));

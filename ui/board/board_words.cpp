@@ -70,6 +70,20 @@ BoardTag tagOf(const LiftCase& lift)
     return lift.next.flags.has(Flag::Rescreen) ? BoardTag::Rescreen : BoardTag::None;
 }
 
+/// What stands below the sets: the week of a plan, a lighter one or the pause.
+QString footOf(const Prescription& next, const QString& otherwise)
+{
+    if (next.isLighter()) {
+        return BoardText::tr("lighter");
+    }
+    if (next.block) {
+        return next.block->isTest      ? BoardText::tr("test")
+               : next.block->isLighter ? BoardText::tr("lighter")
+                                       : QStringLiteral("%1/%2").arg(next.block->week).arg(next.block->weeks);
+    }
+    return next.isPauseAsked ? BoardText::tr("with pause") : otherwise;
+}
+
 void describeBlock(BoardColumn& column, const LiftCase& lift)
 {
     const Prescription& next = lift.next;
@@ -91,12 +105,8 @@ void describeBlock(BoardColumn& column, const LiftCase& lift)
         break;
     case PrescriptionKind::Work:
         column.title = loadTextOf(lift, next.load);
-        column.sub = next.stage == Stage::RestCut ? BoardText::tr("rest %1").arg(common::restText(next.rest)) : setsTextOf(lift, next);
-        if (next.isLighter()) {
-            column.foot = BoardText::tr("lighter");
-        } else if (next.isPauseAsked) {
-            column.foot = BoardText::tr("with pause");
-        }
+        column.sub = next.stage == Stage::RestCut && !next.block ? BoardText::tr("rest %1").arg(common::restText(next.rest)) : setsTextOf(lift, next);
+        column.foot = footOf(next, column.foot);
         break;
     }
 }

@@ -20,6 +20,7 @@
 #include "ui/common/look.h"
 #include "ui/common/page_header.h"
 #include "ui/common/prose.h"
+#include "ui/direction/direction_tab.h"
 
 #include <QAction>
 #include <QLabel>
@@ -31,7 +32,7 @@ namespace chalk::ui::board {
 
 namespace {
 
-constexpr std::array<const char*, 3> kTabKeys{"board", "sessions", "health"};
+constexpr std::array<const char*, 4> kTabKeys{"board", "sessions", "health", "direction"};
 
 int tabOf(const QString& key)
 {
@@ -62,6 +63,8 @@ ClientPage::ClientPage(ClientPageServices services, QWidget* parent)
       m_board(new BoardTab(m_services.look)),
       m_sessions(new SessionsTab(m_services.look)),
       m_health(new HealthTab(m_services.look)),
+      m_direction(new direction::DirectionTab({m_services.database, m_services.catalogue, m_services.look, m_services.acts, m_services.dialogs,
+                                               m_services.atUtc})),
       m_decisions(new LiftDecisions(m_services.look, *m_board, *m_presenter, m_services.acts, this)),
       m_failure(new common::EmptyState(m_services.look))
 {
@@ -90,13 +93,13 @@ void ClientPage::makeHeader()
     m_header->addTool(m_card);
     m_header->addTool(m_record);
     connect(m_report, &QPushButton::clicked, this, &ClientPage::askForReport);
-    connect(m_card, &QPushButton::clicked, this, &ClientPage::print);
+    connect(m_card, &QPushButton::clicked, this, [this] { Q_EMIT cardAsked(m_client); });
     connect(m_record, &QPushButton::clicked, this, &ClientPage::record);
 }
 
 void ClientPage::makeBody()
 {
-    for (const QString& name : {tr("Board"), tr("Sessions"), tr("Health")}) {
+    for (const QString& name : {tr("Board"), tr("Sessions"), tr("Health"), tr("Direction")}) {
         m_tabs->addTab(name);
     }
     m_tabs->setExpanding(false);
@@ -105,7 +108,7 @@ void ClientPage::makeBody()
     m_banners->setSpacing(8);
     m_failure->setPicture(QStringLiteral("warning"), common::Signal::Pain);
     for (QWidget* page : {static_cast<QWidget*>(m_board), static_cast<QWidget*>(m_sessions), static_cast<QWidget*>(m_health),
-                          static_cast<QWidget*>(m_failure)}) {
+                          static_cast<QWidget*>(m_direction), static_cast<QWidget*>(m_failure)}) {
         m_pages->addWidget(page);
     }
     auto* line = new QFrame(this);
@@ -131,15 +134,15 @@ void ClientPage::makeBody()
     });
     connect(m_board, &BoardTab::screenAsked, this, [this] { goToStep(QStringLiteral("movement")); });
     connect(m_health, &HealthTab::stepAsked, this, &ClientPage::goToStep);
+    connect(m_direction, &direction::DirectionTab::planAsked, this, &ClientPage::planAsked);
+    connect(m_direction, &direction::DirectionTab::written, this, &ClientPage::readAfterWriting);
     LiftInspector* inspector = m_board->inspector();
     connect(inspector, &LiftInspector::changeAsked, m_decisions, &LiftDecisions::change);
     connect(inspector, &LiftInspector::holdAsked, m_decisions, &LiftDecisions::hold);
     connect(inspector, &LiftInspector::swapAsked, m_decisions, &LiftDecisions::swap);
+    connect(inspector, &LiftInspector::testAsked, m_decisions, &LiftDecisions::test);
     connect(inspector, &LiftInspector::releaseAsked, m_decisions, &LiftDecisions::release);
-    connect(m_decisions, &LiftDecisions::written, this, [this] {
-        refresh();
-        Q_EMIT studioChanged();
-    });
+    connect(m_decisions, &LiftDecisions::written, this, &ClientPage::readAfterWriting);
     connect(inspector, &LiftInspector::healthAsked, this, [this] { m_tabs->setCurrentIndex(static_cast<int>(Tab::Health)); });
 }
 
@@ -159,6 +162,7 @@ void ClientPage::makeActions()
     m_changeAction = addPageAction(tr("Change what is next"), Qt::Key_E, [this] { m_decisions->change(); });
     m_holdAction = addPageAction(tr("Hold here"), Qt::Key_H, [this] { m_decisions->hold(); });
     m_swapAction = addPageAction(tr("Swap the exercise"), Qt::Key_S, [this] { m_decisions->swap(); });
+    m_testAction = addPageAction(tr("Test a maximum"), Qt::Key_T, [this] { m_decisions->test(); });
     m_releaseAction = addPageAction(tr("Release the lift"), Qt::Key_L, [this] { m_decisions->release(); });
     m_reportAction = addPageAction(tr("Progress report"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, [this] { askForReport(); });
     addPageAction(tr("Profile, health, screen and plan"), Qt::Key_I, [this] { goToStep(QStringLiteral("profile")); });
@@ -168,11 +172,19 @@ void ClientPage::makeActions()
             m_pages->currentWidget()->setFocus(Qt::ShortcutFocusReason);
         });
     }
+    addActions(m_direction->actions());
+    connect(m_direction, &direction::DirectionTab::keysChanged, this, &ClientPage::pageChanged);
 }
 
 void ClientPage::goToStep(const QString& step)
 {
     Q_EMIT placeAsked({.page = QStringLiteral("onboarding"), .client = m_client, .tab = step});
+}
+
+void ClientPage::readAfterWriting()
+{
+    refresh();
+    Q_EMIT studioChanged();
 }
 
 QString ClientPage::title() const
@@ -230,6 +242,7 @@ void ClientPage::showCase()
     m_nextSession->setText(common::proseHtml(QStringLiteral("<b>%1</b>").arg(next.when.toHtmlEscaped()) + places));
     m_sessions->setCase(*m_case);
     m_health->setCase(*m_case);
+    m_direction->setClient(m_client, m_case->today);
     m_tabs->setVisible(true);
     showBanners();
     showTab(m_tabs->currentIndex());
@@ -286,6 +299,7 @@ void ClientPage::readActions()
 {
     const bool isOpen = m_case && !m_case->isBlocked();
     const bool isBoard = m_tabs->currentIndex() == static_cast<int>(Tab::Board);
+    m_direction->setInFront(m_tabs->currentIndex() == static_cast<int>(Tab::Direction));
     m_recordAction->setEnabled(isOpen);
     m_record->setEnabled(isOpen);
     m_card->setEnabled(isOpen);
@@ -294,11 +308,15 @@ void ClientPage::readActions()
     m_changeAction->setEnabled(isBoard && m_decisions->canChange());
     m_holdAction->setEnabled(isBoard && m_decisions->canHold());
     m_swapAction->setEnabled(isBoard && m_decisions->canSwap());
+    m_testAction->setEnabled(isBoard && m_decisions->canTest());
     m_releaseAction->setEnabled(isBoard && m_decisions->canRelease());
 }
 
 std::vector<shell::KeyHint> ClientPage::keyHints() const
 {
+    if (m_tabs->currentIndex() == static_cast<int>(Tab::Direction)) {
+        return m_direction->keyHints();
+    }
     if (m_tabs->currentIndex() != static_cast<int>(Tab::Board)) {
         return {{QStringLiteral("R"), tr("Record")}, {QStringLiteral("Alt+1"), tr("Board")}};
     }
@@ -313,14 +331,21 @@ std::optional<shell::OpenClient> ClientPage::openClient() const
     return m_case ? std::optional(shell::OpenClient{m_client, title()}) : std::nullopt;
 }
 
+bool ClientPage::isPlanInFront() const
+{
+    return m_tabs->currentIndex() == static_cast<int>(Tab::Direction) && m_direction->canPrint();
+}
+
 bool ClientPage::canPrint() const
 {
-    return m_case && !m_case->isBlocked();
+    return m_case && (!m_case->isBlocked() || isPlanInFront());
 }
 
 void ClientPage::print()
 {
-    if (canPrint()) {
+    if (m_case && isPlanInFront()) {
+        Q_EMIT planAsked(m_client);
+    } else if (canPrint()) {
         Q_EMIT cardAsked(m_client);
     }
 }
@@ -340,6 +365,7 @@ bool ClientPage::closeOrClear()
     case Tab::Sessions:
         return m_sessions->clearFilter();
     case Tab::Health:
+    case Tab::Direction:
         break;
     }
     return false;
@@ -349,6 +375,7 @@ void ClientPage::setRoom(bool isNarrow, bool isLow)
 {
     m_nextSession->setVisible(!isNarrow);
     m_board->setRoom(isNarrow, isLow);
+    m_direction->setRoom(isNarrow, isLow);
 }
 
 void ClientPage::record()

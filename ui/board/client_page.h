@@ -24,10 +24,15 @@ namespace chalk::ui::common {
 class ActHistory;
 class ActionButton;
 class Clock;
+class Dialogs;
 class EmptyState;
 class Look;
 class PageHeader;
 }  // namespace chalk::ui::common
+
+namespace chalk::ui::direction {
+class DirectionTab;
+}
 
 namespace chalk::ui::board {
 
@@ -47,9 +52,10 @@ struct ClientPageServices {
     const common::Clock& clock;
     common::ActHistory& acts;
     std::function<QString()> atUtc;  ///< the moment of an act, ISO 8601
+    common::Dialogs& dialogs;
 };
 
-/// One client: the stage board, all sessions, health. What the coach decides about a lift is written here and can be undone.
+/// One client: the stage board, all sessions, health, the direction. What the coach decides about a lift is written here and can be undone.
 class ClientPage : public shell::Page {
     Q_OBJECT
 
@@ -58,7 +64,7 @@ public:
     ~ClientPage() override;
 
     [[nodiscard]] QString title() const override;
-    /// Shows the client of the place; its tab is `board`, `sessions` or `health`, its lift is selected.
+    /// Shows the client of the place; its tab is `board`, `sessions`, `health` or `direction`, its lift is selected.
     void open(const shell::Place& place) override;
     [[nodiscard]] shell::Place place() const override;
     void refresh() override;
@@ -74,9 +80,11 @@ Q_SIGNALS:
     void cardAsked(base::ClientId client);
     /// A progress report of this client is wanted.
     void reportAsked(base::ClientId client);
+    /// The plan that this client follows is wanted on paper.
+    void planAsked(base::ClientId client);
 
 private:
-    enum class Tab { Board, Sessions, Health };
+    enum class Tab { Board, Sessions, Health, Direction };
 
     void makeHeader();
     void makeBody();
@@ -87,10 +95,13 @@ private:
     void showBanners();
     void showTab(int tab);
     void readActions();
+    /// Whether Ctrl+P means the plan of the client.
+    [[nodiscard]] bool isPlanInFront() const;
 
     void record();
     void askForReport();
     void goToStep(const QString& step);
+    void readAfterWriting();
 
     ClientPageServices m_services;
     std::unique_ptr<ClientPresenter> m_presenter;
@@ -110,12 +121,14 @@ private:
     BoardTab* m_board;
     SessionsTab* m_sessions;
     HealthTab* m_health;
+    direction::DirectionTab* m_direction;
     LiftDecisions* m_decisions;
     common::EmptyState* m_failure;
     QAction* m_changeAction = nullptr;
     QAction* m_holdAction = nullptr;
     QAction* m_swapAction = nullptr;
     QAction* m_releaseAction = nullptr;
+    QAction* m_testAction = nullptr;
     QAction* m_recordAction = nullptr;
     QAction* m_reportAction = nullptr;
 };

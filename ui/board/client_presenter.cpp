@@ -46,7 +46,7 @@ lifts::Exercise exerciseOf(const lifts::Catalogue& catalogue, const store::Cache
 }  // namespace
 
 ClientPresenter::ClientPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
-    : m_database(database), m_catalogue(catalogue), m_writer(database, std::move(atUtc))
+    : m_database(database), m_catalogue(catalogue), m_atUtc(std::move(atUtc)), m_writer(database, m_atUtc)
 {
 }
 

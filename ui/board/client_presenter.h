@@ -5,6 +5,7 @@
 #include "core/store/record_writer.h"
 #include "ui/board/client_case.h"
 #include "ui/decisions/swap_offers.h"
+#include "ui/floor/maximum_test_desk.h"
 
 #include <QString>
 
@@ -24,6 +25,9 @@ public:
     /// What could take the place of the lift's exercise.
     [[nodiscard]] store::Result<std::vector<decisions::SwapOffer>> swapOffers(const LiftCase& lift, const ClientCase& client);
 
+    /// Where the guided test of a maximum reads and writes.
+    [[nodiscard]] floor::MaximumTestDesk maximumTests() { return {m_database, m_atUtc}; }
+
     /// Writes a coach's event for a lift on `today`. Refused where the lift cannot take it; the message names the field.
     [[nodiscard]] store::Result<store::ActOutcome> write(const LiftCase& lift, base::ClientId client, base::Date today,
                                                          progression::EventBody body);
@@ -33,6 +37,7 @@ private:
 
     store::Database& m_database;
     const lifts::Catalogue& m_catalogue;
+    std::function<QString()> m_atUtc;
     store::RecordWriter m_writer;
 };
 

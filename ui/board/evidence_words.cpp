@@ -187,6 +187,9 @@ QString evidenceTitleOf(const LiftCase& lift)
     if (lift.next.kind == progression::PrescriptionKind::Hold) {
         return BoardText::tr("Before it goes on");
     }
+    if (lift.evidence.isPlanLed) {
+        return BoardText::tr("The plan leads");
+    }
     if (!lift.evidence.next) {
         return BoardText::tr("Asked for");
     }
@@ -207,6 +210,9 @@ std::vector<EvidenceLine> evidenceLinesOf(const LiftCase& lift)
 
 QString shortfallTextOf(const LiftCase& lift)
 {
+    if (lift.evidence.isPlanLed) {
+        return BoardText::tr("Results move the single that its loads are shares of. The stages go on when the plan is over.");
+    }
     const auto& shortfall = lift.evidence.shortfall;
     if (!shortfall || shortfall->misses == 0) {
         return {};

@@ -21,7 +21,7 @@ struct EvidenceLine {
 /// `Before Set build`, or what stands in the way of any stage.
 [[nodiscard]] QString evidenceTitleOf(const LiftCase& lift);
 [[nodiscard]] std::vector<EvidenceLine> evidenceLinesOf(const LiftCase& lift);
-/// What happens if the lift goes on falling short; empty where it has not.
+/// What happens if the lift goes on falling short, or that a plan leads; empty where neither is so.
 [[nodiscard]] QString shortfallTextOf(const LiftCase& lift);
 
 /// A key of a criterion as words: `knees_track` is `Knees track`.

@@ -1,9 +1,11 @@
 #include "ui/board/inspector_words.h"
 
+#include "core/progression/prescription.h"
 #include "ui/board/board_text.h"
 #include "ui/board/board_words.h"
 #include "ui/board/log_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/plan_week_text.h"
 
 #include <QStringList>
 
@@ -42,8 +44,8 @@ QString beforeText(const LiftCase& lift)
 {
     const progression::LiftState& state = lift.machine.state();
     const Policy& policy = lift.machine.setup().policy;
-    if (!lift.next.rules.isEmpty()) {
-        return {};  // a layoff stepped back: nothing has moved on
+    if (!lift.next.rules.isEmpty() || lift.next.block) {
+        return {};  // a layoff stepped back, or the plan says what is due: nothing has moved on
     }
     switch (lift.next.stage) {
     case Stage::LoadBuild:
@@ -137,11 +139,10 @@ common::DialsView dialsOf(const LiftCase& lift)
     if (next.kind != PrescriptionKind::Work) {
         return view;
     }
-    const Lever lever = leverOf(next.stage);
+    const auto lever = movingLeverOf(next);
     const QString before = beforeText(lift);
     const auto dial = [&](const QString& caption, const QString& value, bool isMoving) {
-        const bool isToMove = isMoving && !next.isLighter();
-        view.dials.push_back({caption, isToMove ? movedText(before, value) : value, isToMove});
+        view.dials.push_back({caption, isMoving ? movedText(before, value) : value, isMoving});
     };
     const QString reps = common::targetText(next, lift.machine.kit().measure, lift.machine.setup().policy);
     dial(BoardText::tr("Load"), loadTextOf(lift, next.load), lever == Lever::Load || lever == Lever::FirstLoad);
@@ -190,7 +191,10 @@ QString reserveHtmlOf(const LiftCase& lift)
     if (next.isPauseAsked) {
         stop += QLatin1Char(' ') + BoardText::tr("<b>Pause at the bottom</b> of each rep.");
     }
-    return next.isLighter() ? QStringLiteral("<b>%1.</b> %2").arg(common::lighterWeekText(*next.lighterUntil), stop) : stop;
+    if (next.isLighter()) {
+        return QStringLiteral("<b>%1.</b> %2").arg(common::lighterWeekText(*next.lighterUntil), stop);
+    }
+    return next.block ? QStringLiteral("<b>%1.</b> %2").arg(common::planWeekText(*next.block), stop) : stop;
 }
 
 QString whyTextOf(const LiftCase& lift)

@@ -11,6 +11,8 @@
 #include "ui/common/act_history.h"
 #include "ui/common/formats.h"
 #include "ui/decisions/swap_editor.h"
+#include "ui/floor/maximum_test_dialog.h"
+#include "ui/floor/maximum_test_words.h"
 
 namespace chalk::ui::board {
 
@@ -64,6 +66,11 @@ bool LiftDecisions::canSwap() const
 bool LiftDecisions::canRelease() const
 {
     return lift() != nullptr && lift()->next.kind == progression::PrescriptionKind::Hold;
+}
+
+bool LiftDecisions::canTest() const
+{
+    return canHold() && lift()->machine.kit().measure == lifts::Measure::Reps;
 }
 
 void LiftDecisions::edit(decisions::CoachEditor* editor)
@@ -136,6 +143,32 @@ void LiftDecisions::release()
         }
     });
     edit(editor);
+}
+
+void LiftDecisions::test()
+{
+    if (!canTest()) {
+        return;
+    }
+    auto desk = m_presenter.maximumTests();
+    const auto tested = desk.read({m_client->client, m_client->clearance, m_client->cautions}, lift()->id, lift()->exercise, m_client->today);
+    if (!tested) {
+        auto* told = new NoteEditor(m_look, tr("Test a maximum"), tested.error().message, QString(), tr("Close"));
+        connect(told, &decisions::CoachEditor::accepted, &m_board, &BoardTab::endEditing);
+        edit(told);
+        return;
+    }
+    const auto keep = [&](const floor::MaximumTestRun& run, const QString& note) {
+        const auto outcome = desk.keep(*tested, run, note.toStdString());
+        if (outcome) {
+            m_acts.add(outcome->act, floor::testKeptWords(*tested, run));
+        }
+        return outcome ? QString() : outcome.error().message;
+    };
+    floor::MaximumTestDialog dialog(m_look, *tested, keep, {}, &m_board);
+    if (dialog.exec() == QDialog::Accepted) {
+        Q_EMIT written();
+    }
 }
 
 void LiftDecisions::swap()

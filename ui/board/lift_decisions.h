@@ -38,11 +38,14 @@ public:
     [[nodiscard]] bool canHold() const;
     [[nodiscard]] bool canSwap() const;
     [[nodiscard]] bool canRelease() const;
+    [[nodiscard]] bool canTest() const;
 
     void change();
     void hold();
     void swap();
     void release();
+    /// Guides a test of the lift's maximum, in a window of its own.
+    void test();
 
 Q_SIGNALS:
     /// A decision was written and its editor is closed: the client is to be read again.

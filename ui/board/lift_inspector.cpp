@@ -171,12 +171,13 @@ void LiftInspector::makeSections()
 
 void LiftInspector::makeFoot()
 {
-    const auto button = [this](const QString& text, const QString& keys, void (LiftInspector::*asked)()) {
+    auto* row = new QHBoxLayout;
+    const auto button = [this, row](const QString& text, const QString& keys, void (LiftInspector::*asked)()) {
         auto* made = new common::ActionButton(m_look, text, m_buttons);
         made->setButtonSize(common::ButtonSize::Small);
         made->setProperty("keys", keys);
         connect(made, &QPushButton::clicked, this, asked);
-        m_buttons->layout()->addWidget(made);
+        row->addWidget(made);
         return made;
     };
     auto* column = new QVBoxLayout(m_foot);
@@ -184,8 +185,10 @@ void LiftInspector::makeFoot()
     column->setSpacing(0);
     column->addWidget(thinLine(m_foot));
     m_buttons = new QWidget(m_foot);
-    auto* row = new QHBoxLayout(m_buttons);
-    row->setContentsMargins(16, 12, 16, 12);
+    auto* rows = new QVBoxLayout(m_buttons);
+    rows->setContentsMargins(16, 12, 16, 12);
+    rows->setSpacing(8);
+    rows->addLayout(row);
     row->setSpacing(8);
     m_release = button(tr("Release"), QStringLiteral("L"), &LiftInspector::releaseAsked);
     m_release->setKind(common::ButtonKind::Primary);
@@ -193,6 +196,8 @@ void LiftInspector::makeFoot()
     m_hold = button(tr("Hold here"), QStringLiteral("H"), &LiftInspector::holdAsked);
     m_swap = button(tr("Swap"), QStringLiteral("S"), &LiftInspector::swapAsked);
     row->addStretch();
+    m_test = button(tr("Test a maximum"), QStringLiteral("T"), &LiftInspector::testAsked);
+    rows->addWidget(m_test, 0, Qt::AlignLeft);
     column->addWidget(m_buttons);
     m_lock = new common::EmptyState(m_look, m_foot);
     m_lock->setPicture(QStringLiteral("clearance"), common::Signal::Pain);
@@ -300,6 +305,7 @@ void LiftInspector::fillButtons(const LiftCase& lift)
     m_release->setVisible(isOnHold);
     m_change->setVisible(!isOnHold);
     m_hold->setVisible(lift.next.kind == PrescriptionKind::Work);
+    m_test->setVisible(lift.next.kind == PrescriptionKind::Work && lift.machine.kit().measure == lifts::Measure::Reps);
     showLock();
 }
 
@@ -331,7 +337,7 @@ void LiftInspector::setRoom(bool isNarrow, bool isLow)
 void LiftInspector::fit()
 {
     setFixedWidth(qRound(m_look.theme().scaled(m_isNarrow ? kNarrow : kWide)));
-    for (common::ActionButton* button : {m_release, m_change, m_hold, m_swap}) {
+    for (common::ActionButton* button : {m_release, m_change, m_hold, m_swap, m_test}) {
         button->setKeyText(m_isNarrow ? QString() : button->property("keys").toString());
     }
 }

@@ -56,6 +56,7 @@ Q_SIGNALS:
     void holdAsked();
     void swapAsked();
     void releaseAsked();
+    void testAsked();
     void healthAsked();
 
 private:
@@ -107,6 +108,7 @@ private:
     common::EmptyState* m_lock;
     common::ActionButton* m_change;
     common::ActionButton* m_hold;
+    common::ActionButton* m_test;
     common::ActionButton* m_swap;
     common::ActionButton* m_release;
 };

@@ -65,7 +65,7 @@ void describeNext(LogRow& row, const LiftCase& lift, const Prescription& next)
         break;
     case PrescriptionKind::Work:
         row.next = loadTextOf(lift, next.load);
-        row.nextNote = next.stage == progression::Stage::RestCut
+        row.nextNote = next.stage == progression::Stage::RestCut || next.block
                            ? BoardText::tr("%1, rest %2").arg(setsTextOf(lift, next), common::restText(next.rest))
                            : setsTextOf(lift, next);
         break;

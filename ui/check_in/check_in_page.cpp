@@ -175,12 +175,16 @@ void CheckInPage::decide()
     if (!draft) {
         return;
     }
+    const base::ClientId client = m_desk->client();
     const QString fault = m_desk->decide(*draft);
     if (!fault.isEmpty()) {
         m_form->setFault(fault);
         return;
     }
     Q_EMIT studioChanged();
+    if (draft->choice == checkin::ChoiceKind::Direction) {
+        Q_EMIT placeAsked({.page = QStringLiteral("client"), .client = client, .tab = QStringLiteral("direction")});
+    }
 }
 
 void CheckInPage::stepLift(int by)

@@ -2,6 +2,7 @@
 
 #include "ui/common/check_in_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/plan_week_text.h"
 #include "ui/common/plateau_words.h"
 
 #include <QCoreApplication>
@@ -48,6 +49,9 @@ FindingWords findingWordsOf(const CheckInCase& page, std::size_t lift)
     if (about.isOnHold) {
         first.prepend(formText(QT_TRANSLATE_NOOP("CheckInForm", "On hold because of pain. Pain that stays is for a doctor or physiotherapist to judge.")));
     }
+    if (about.next && about.next->block) {
+        first.prepend(common::planWeekText(*about.next->block) + QLatin1Char('.'));
+    }
     first.append(QStringLiteral("%1: %2.").arg(common::qstring(about.name), verdict.title));
     words.first = first.join(QLatin1Char(' '));
     QStringList rest{verdict.numbers, verdict.confidence, common::loadStepText(about)};
@@ -77,8 +81,10 @@ QString variationNote(bool isSameMovement)
 
 QString decidedWords(const checkin::ClientEvidence& client, const checkin::LiftEvidence& lift, checkin::ChoiceKind choice)
 {
+    const auto planned = std::ranges::find_if(lift.choices, [choice](const checkin::Choice& one) { return one.kind == choice && one.followsPlan; });
+    const QString name = planned == lift.choices.end() ? common::choiceName(choice) : common::choiceTitle(*planned);
     return formText(QT_TRANSLATE_NOOP("CheckInForm", "%1: %2 decided for %3"))
-        .arg(common::qstring(lift.name), common::choiceName(choice).toLower(), common::qstring(client.name).section(QLatin1Char(' '), 0, 0));
+        .arg(common::qstring(lift.name), name.toLower(), common::qstring(client.name).section(QLatin1Char(' '), 0, 0));
 }
 
 QString notedWords(const checkin::ClientEvidence& client)

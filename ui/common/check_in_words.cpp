@@ -1,6 +1,7 @@
 #include "ui/common/check_in_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/plan_week_text.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -83,6 +84,12 @@ QString lighterWeekText(const checkin::Choice& choice, const checkin::LiftEviden
                         : checkInWords(QT_TRANSLATE_NOOP("CheckIn", "This week %1")).arg(now);
 }
 
+/// With what it means for a plan that the lift follows.
+QString endingPlan(const checkin::Choice& choice, const QString& text)
+{
+    return choice.followsPlan ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "%1. The plan ends for this lift")).arg(text) : text;
+}
+
 QString swapText(const checkin::Choice& choice, const checkin::LiftEvidence& lift, const lifts::Catalogue& catalogue)
 {
     if (choice.exerciseKey.empty()) {
@@ -102,7 +109,8 @@ QString weeksText(int weeks)
 QString loadStepText(const checkin::LiftEvidence& lift)
 {
     const bool isLoadMoving = lift.stage == progression::Stage::BaseLoad || lift.stage == progression::Stage::LoadBuild;
-    if (!isLoadMoving || !lift.weeksPerStep) {
+    const bool isPlanLed = lift.next && lift.next->block;
+    if (isPlanLed || !isLoadMoving || !lift.weeksPerStep) {
         return {};
     }
     const int weeks = static_cast<int>(std::lround(*lift.weeksPerStep));
@@ -132,7 +140,9 @@ QString queueWhyText(const checkin::QueueEntry& entry, const lifts::Catalogue& c
     case FindingKind::Plateau:
         return flatText(lift, entry.finding.flatWeeks);
     case FindingKind::Direction:
-        return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Ready to choose what comes next"));
+        return entry.finding.planEnd
+                   ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "The plan ended on %1: review it")).arg(shortDayText(*entry.finding.planEnd))
+                   : checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Ready to choose what comes next"));
     case FindingKind::Attendance:
         return cameText(entry);
     case FindingKind::Rescreen:
@@ -150,6 +160,12 @@ QString choiceName(ChoiceKind kind)
 
 QString choiceTitle(const checkin::Choice& choice)
 {
+    if (choice.followsPlan && choice.kind == ChoiceKind::Hold) {
+        return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Keep to the plan"));
+    }
+    if (choice.followsPlan && choice.kind == ChoiceKind::Direction) {
+        return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Open the plan"));
+    }
     return choice.kind == ChoiceKind::MoveOn && choice.next
                ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Move on to %1")).arg(stageName(choice.next->stage))
                : choiceName(choice.kind);
@@ -172,13 +188,14 @@ QString choiceText(const checkin::Choice& choice, const checkin::LiftEvidence& l
     case ChoiceKind::MoveOn:
         return choice.next ? prescriptionText(*choice.next, lift, exercise) : checkInWords(QT_TRANSLATE_NOOP("CheckIn", "As things are"));
     case ChoiceKind::Swap:
-        return swapText(choice, lift, catalogue);
+        return endingPlan(choice, swapText(choice, lift, catalogue));
     case ChoiceKind::ByHand:
-        return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Set the numbers by hand"));
+        return endingPlan(choice, checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Set the numbers by hand")));
     case ChoiceKind::Rescreen:
         return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "The movement without load, judged point by point"));
     case ChoiceKind::Direction:
-        return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "What comes after the first months"));
+        return choice.followsPlan ? checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Change its weeks, or end it, on the client’s page"))
+                                  : checkInWords(QT_TRANSLATE_NOOP("CheckIn", "What comes after the first months"));
     }
     return {};
 }
@@ -198,7 +215,8 @@ QString prescriptionText(const progression::Prescription& next, const checkin::L
     const QString load = loadText(next.load, lift.unit, exercise == nullptr ? lift.pieces : exercise->pieces, isAddedToBody);
     const QString sets =
         QStringLiteral("%1 × %2").arg(next.sets.value()).arg(targetText(next, measure, progression::Policy::defaultsFor(lift.unit)));
-    return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "%1 at %2, rest %3")).arg(sets, load, restText(next.rest));
+    const QString work = checkInWords(QT_TRANSLATE_NOOP("CheckIn", "%1 at %2, rest %3")).arg(sets, load, restText(next.rest));
+    return next.block ? QStringLiteral("%1, %2").arg(work, planWeekInSentence(*next.block)) : work;
 }
 
 QString exerciseNameText(const std::string& key, const lifts::Catalogue& catalogue)

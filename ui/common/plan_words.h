@@ -7,7 +7,8 @@
 
 namespace chalk::ui::common {
 
-// What a plan of weeks says, in words: on the page, on paper and on the command line alike. A single is effective and 0 where none is known.
+// What a plan of weeks says, in words: on the page, on paper and on the command line alike. A single is effective and 0 where none is
+// known.
 
 /// `80 %`, `82.5 %`.
 [[nodiscard]] QString planShareText(base::Milli share);
@@ -19,9 +20,12 @@ namespace chalk::ui::common {
 [[nodiscard]] QString planLoadText(const chalk::direction::LiftForPlan& lift, base::Load single, base::Milli share);
 /// One exposure: `4 × 4 at 85 kg, rest 3:00, 2 left`, with `, with a pause` where one is asked; `test, about 112.5 kg`, `test`.
 [[nodiscard]] QString planWorkText(const chalk::direction::PlannedWork& work, const chalk::direction::LiftForPlan& lift, base::Load single);
-/// A single and where it comes from: `104 kg, estimated`, `105 kg, tested`, `not known yet`.
+/// A single and where it comes from: `104 kg, estimated` (to the nearest half), `105 kg, tested`, `not known yet`.
 [[nodiscard]] QString planSingleText(const chalk::direction::PlanSingle& single, base::MassUnit unit);
 
+/// Why a lift does not follow a plan that asks it to: `on hold, joins once it is released`, `joins once it is loaded`, `joins once a single
+/// is known`, and in a plan that runs already `off the plan`. Empty where it follows, or would at once.
+[[nodiscard]] QString planWaitText(const chalk::direction::LiftForPlan& lift, base::Load single, bool isRunning);
 /// Where a day lies in a plan: `week 5 of 12`, `begins on Mon 30 Nov`, `away, goes on on Mon 4 Jan`, `over since Sun 21 Feb`.
 [[nodiscard]] QString planPlaceText(const chalk::direction::ClientPlan& plan, base::Date day);
 

@@ -117,12 +117,16 @@ QString strengthTitle(PlateauStrength strength)
 QString stallTitle(const Judgement& judgement, const PlateauEvidence& evidence)
 {
     const QString name = strengthTitle(judgement.strength.value_or(PlateauStrength::Possible));
+    if (!evidence.best.daysSinceLever && evidence.followsPlan) {
+        return plateauText(QT_TRANSLATE_NOOP("Plateau", "%1, the single has not risen in this plan yet")).arg(name);
+    }
     if (!evidence.best.daysSinceLever) {
         return plateauText(QT_TRANSLATE_NOOP("Plateau", "%1, no new best yet at this stage")).arg(name);
     }
     const int days = *evidence.best.daysSinceLever;
     const QString span = days < 14 ? counted(days, QT_TRANSLATE_NOOP("Plateau", "1 day"), QT_TRANSLATE_NOOP("Plateau", "%1 days")) : weeksText(days / 7);
-    return plateauText(QT_TRANSLATE_NOOP("Plateau", "%1, %2 without a new best")).arg(name, span);
+    return evidence.followsPlan ? plateauText(QT_TRANSLATE_NOOP("Plateau", "%1, the single has not risen for %2")).arg(name, span)
+                                : plateauText(QT_TRANSLATE_NOOP("Plateau", "%1, %2 without a new best")).arg(name, span);
 }
 
 QString titleOf(const Judgement& judgement, const PlateauEvidence& evidence)

@@ -17,7 +17,7 @@ namespace chalk::ui::direction {
 
 namespace {
 
-constexpr double kPlanRowHeight = 30;
+constexpr double kEditorRowHeight = 30;
 constexpr double kCornerSide = 7;
 constexpr int kOutsideLine = 2;
 constexpr int kMarkMargin = 3;
@@ -80,7 +80,7 @@ void PlanEditorCells::paint(QPainter* painter, const QStyleOptionViewItem& optio
 
 QSize PlanEditorCells::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
-    return {QStyledItemDelegate::sizeHint(option, index).width(), qRound(m_look.theme().scaled(kPlanRowHeight))};
+    return {QStyledItemDelegate::sizeHint(option, index).width(), qRound(m_look.theme().scaled(kEditorRowHeight))};
 }
 
 QWidget* PlanEditorCells::createEditor(QWidget* parent, const QStyleOptionViewItem& /*option*/, const QModelIndex& index) const

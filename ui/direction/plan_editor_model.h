@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/direction/plan_curves.h"
+#include "ui/direction/plan_chart_scene.h"
 #include "ui/direction/plan_editor_edits.h"
 
 #include <QObject>
@@ -16,6 +17,7 @@ struct PlanEditorCase {
     std::vector<QString> names;                        ///< of each of them
     QString client;
     base::Date today;
+    std::vector<ClosedDays> closures;                  ///< of the studio, for the chart
 };
 
 /// Where a single comes from.
@@ -63,6 +65,7 @@ public:
     [[nodiscard]] int exposures(std::optional<std::size_t> lift) const;
 
 Q_SIGNALS:
+    /// The plan is another one; `changes()` still stands before the step.
     void changed();
 
 private:

@@ -158,7 +158,10 @@ QString PlanEditorSheet::workText(const WorkPlace& place, int column) const
         return cellText(*work, *fieldOf(column));
     }
     const auto load = m_model.loadAt(place);
-    return work->isTest ? tr("test") : load ? common::numberText(*load) : QStringLiteral("–");
+    if (work->isTest || !load) {
+        return work->isTest ? tr("test") : QStringLiteral("–");
+    }
+    return m_lift ? common::numberText(*load) : QStringLiteral("%1 %2").arg(common::numberText(*load), common::unitText(m_model.unitOf(place.lift)));
 }
 
 QString PlanEditorSheet::textOf(const QModelIndex& index) const

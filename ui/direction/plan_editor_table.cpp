@@ -18,6 +18,7 @@ namespace {
 constexpr double kPhaseWidth = 50;
 constexpr double kKindWidth = 52;
 constexpr double kWeekRow = 29;
+constexpr double kLoadWithUnitWidth = 76;
 constexpr std::array kWorkWidths{40.0, 46.0, 44.0, 52.0, 44.0, 36.0, 48.0, 40.0};
 
 bool canStopAt(const QModelIndex& index)
@@ -60,11 +61,12 @@ void PlanEditorTable::fitColumns()
     horizontalHeader()->setMinimumSectionSize(1);
     verticalHeader()->setMinimumSectionSize(qRound(theme.scaled(kWeekRow)));
     verticalHeader()->setDefaultSectionSize(qRound(theme.scaled(kWeekRow)));
-    for (int column = 0; column < m_sheet.columnCount(); ++column) {
-        const double width = column == PlanEditorSheet::PhaseColumn  ? kPhaseWidth
-                             : column == PlanEditorSheet::KindColumn ? kKindWidth
-                                                                     : kWorkWidths[static_cast<std::size_t>((column - PlanEditorSheet::FirstWorkColumn) % PlanEditorSheet::WorkColumns)];
-        setColumnWidth(column, qRound(theme.scaled(width)));
+    setColumnWidth(PlanEditorSheet::PhaseColumn, qRound(theme.scaled(kPhaseWidth)));
+    setColumnWidth(PlanEditorSheet::KindColumn, qRound(theme.scaled(kKindWidth)));
+    for (int column = PlanEditorSheet::FirstWorkColumn; column < m_sheet.columnCount(); ++column) {
+        const auto part = static_cast<std::size_t>((column - PlanEditorSheet::FirstWorkColumn) % PlanEditorSheet::WorkColumns);
+        const bool hasUnit = part == PlanEditorSheet::LoadColumn && !m_sheet.lift();
+        setColumnWidth(column, qRound(theme.scaled(hasUnit ? kLoadWithUnitWidth : kWorkWidths[part])));
     }
 }
 

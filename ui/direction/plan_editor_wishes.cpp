@@ -32,7 +32,7 @@ using chalk::direction::Wave;
 constexpr std::array kRoles{LiftRole::Main, LiftRole::Assistance, LiftRole::Upkeep};
 constexpr int kMostSessions = 7;
 constexpr int kUsualDays = 2;
-constexpr double kSingleWidth = 66;
+constexpr double kSingleWidth = 88;
 constexpr double kDaysWidth = 130;
 
 QLabel* wishHead(const QString& text)

@@ -2,6 +2,7 @@
 
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/common/plan_week_text.h"
 #include "ui/floor/entry_chips.h"
 #include "ui/floor/entry_field.h"
 #include "ui/floor/lift_heading.h"
@@ -17,7 +18,7 @@ namespace {
 
 LiftHeading::View headingOf(const FloorClient& client, const FloorLift& lift)
 {
-    LiftHeading::View view{common::qstring(lift.exercise.name), lift.due.stage, lift.due.cycle, {}};
+    LiftHeading::View view{common::qstring(lift.exercise.name), lift.due.stage, lift.due.cycle, {}, lift.due.block ? common::planWeekText(*lift.due.block) : QString()};
     for (const clients::Caution& caution : client.cautions) {
         const std::string& words = caution.shortText.empty() ? caution.text : caution.shortText;
         view.cautions.append(QStringLiteral("%1: %2").arg(common::qstring(caution.bodyPart), common::qstring(words)));

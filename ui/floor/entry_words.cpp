@@ -110,10 +110,16 @@ QString dueText(const Prescription& due, const FloorLift& lift)
     }
     const QString target = common::targetText(due, lift.machine.kit().measure, lift.machine.setup().policy);
     QString work = floorText("%1 × %2 at %3").arg(QString::number(due.sets.value()), target, loadOf(due.load, lift));
-    if (due.stage == progression::Stage::RestCut) {
+    if (due.stage == progression::Stage::RestCut || due.block) {
         work = floorText("%1, rest %2").arg(work, common::restText(due.rest));
     }
-    return due.isLighter() ? floorText("%1, lighter").arg(work) : work;
+    if (due.block && due.isPauseAsked) {
+        work = floorText("%1, pause").arg(work);
+    }
+    if (due.block && due.block->isTest) {
+        return floorText("%1, test").arg(work);
+    }
+    return due.isLighter() || (due.block && due.block->isLighter) ? floorText("%1, lighter").arg(work) : work;
 }
 
 std::vector<EntryChip> chipsOf(const Exposure& exposure, const sessions::EntryLine& line, const FloorLift& lift)

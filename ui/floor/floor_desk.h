@@ -75,6 +75,13 @@ public:
     /// Swaps the lift's exercise for the one called `name`: what is typed for it is forgotten, and a lift that was left out is taken in
     /// again. Answers why it was refused; empty where it was done.
     QString swap(const progression::Swap& swap, const QString& name);
+    /// Whether a maximum of the lift can be tested now. Where it is recorded already, or later records build on it, it cannot, and message() says so.
+    bool checkTest();
+    /// The lift as it is tested. Outside of a plan's test week the test belongs to no session, whose work stays to be recorded.
+    /// Nothing where the studio could not be read, and message() says so.
+    [[nodiscard]] std::optional<TestedLift> testedLift();
+    /// Keeps a test of it. Answers why it was refused; empty where it was kept.
+    QString keepTest(const TestedLift& lift, const MaximumTestRun& run, const QString& note);
     /// Moves the lift among those of the session, for today.
     void shiftLift(int by);
     /// Takes back what is saved for the lift. The first call asks, and message() says what it changes; the second does it.

@@ -1,5 +1,6 @@
 #include "ui/common/formats.h"
 #include "ui/floor/floor_desk.h"
+#include "ui/floor/maximum_test_words.h"
 #include "ui/floor/session_words.h"
 
 #include <QCoreApplication>
@@ -155,6 +156,48 @@ QString FloorDesk::swap(const progression::Swap& swap, const QString& name)
     read();
     forgetMessages();
     m_refusal = isKept ? QString() : refusal;
+    return {};
+}
+
+bool FloorDesk::checkTest()
+{
+    if (lift() == nullptr) {
+        return false;
+    }
+    forgetMessages();
+    const QString what = common::qstring(lift()->exercise.name);
+    if (!lift()->saved.isNone()) {
+        refuse(actText("%1 is recorded already. Delete the record first, then test it.").arg(what));
+    } else if (!lift()->later.empty()) {
+        refuse(actText("%1 goes on after this day. Test it today or from the client’s board.").arg(what));
+    }
+    return m_refusal.isEmpty();
+}
+
+std::optional<TestedLift> FloorDesk::testedLift()
+{
+    const FloorClient& of = *client();
+    auto read = m_presenter.maximumTests().read({of.client, of.clearance, of.cautions}, lift()->id, lift()->exercise, of.session.date, of.session.id);
+    if (!read) {
+        refuse(read.error().message);
+        return std::nullopt;
+    }
+    return *std::move(read);
+}
+
+QString FloorDesk::keepTest(const TestedLift& tested, const MaximumTestRun& run, const QString& note)
+{
+    const auto outcome = m_presenter.maximumTests().keep(tested, run, note.toStdString());
+    if (!outcome) {
+        return outcome.error().message;
+    }
+    m_acts.add(outcome->act, testKeptWords(tested, run));
+    if (!tested.session.isNone() && lift() != nullptr) {
+        m_drafts.erase(keyOf(*lift()));
+        m_begun.insert(tested.session);
+    }
+    read();
+    forgetMessages();
     return {};
 }
 

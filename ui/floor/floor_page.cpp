@@ -163,6 +163,7 @@ void FloorPage::showRows()
     m_skip->setText(lift.isSkipped ? tr("Take it in again") : tr("Skip lift"));
     m_skip->setVisible(lift.saved.isNone());
     m_swap->setVisible(lift.saved.isNone());
+    m_test->setVisible(lift.saved.isNone() && lift.due.block && lift.due.block->isTest);
     m_delete->setVisible(!lift.saved.isNone());
     m_add->setEnabled(!m_desk.client()->others.empty());
 }

@@ -80,6 +80,7 @@ private:
     struct LiftActions {
         QAction* skip = nullptr;
         QAction* swap = nullptr;
+        QAction* test = nullptr;
         QAction* earlier = nullptr;
         QAction* later = nullptr;
         QAction* remove = nullptr;
@@ -123,6 +124,8 @@ private:
     void shiftLift(int by);
     /// Lets another exercise take the place of the lift's.
     void swapLift();
+    /// Guides a test of the lift's maximum.
+    void testLift();
     /// What can be done about the lift of a row, at a place of the screen.
     void offerLiftMenu(int row, const QPoint& at);
     void buildTable();
@@ -170,6 +173,7 @@ private:
     common::ActionButton* m_states = nullptr;
     common::ActionButton* m_skip = nullptr;
     common::ActionButton* m_swap = nullptr;
+    common::ActionButton* m_test = nullptr;  ///< in a plan's test week
     common::ActionButton* m_delete = nullptr;
     common::ActionButton* m_add = nullptr;
     common::ActionButton* m_next = nullptr;

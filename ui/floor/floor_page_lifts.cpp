@@ -3,6 +3,7 @@
 #include "ui/common/look.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/lift_table.h"
+#include "ui/floor/maximum_test_dialog.h"
 #include "ui/floor/session_words.h"
 #include "ui/floor/swap_dialog.h"
 
@@ -102,6 +103,29 @@ void FloorPage::swapLift()
     showDesk(true);
 }
 
+void FloorPage::testLift()
+{
+    if (!hasEntry()) {
+        return;
+    }
+    if (!m_desk.checkTest()) {
+        showDesk(false);
+        return;
+    }
+    const auto tested = m_desk.testedLift();
+    if (!tested) {
+        showDesk(false);
+        return;
+    }
+    MaximumTestDialog dialog(m_services.look, *tested, [this, &tested](const MaximumTestRun& run, const QString& note) { return m_desk.keepTest(*tested, run, note); },
+                             {nullptr, m_services.rests.now, m_services.rests.beep}, this);
+    if (dialog.exec() == QDialog::Accepted) {
+        m_cardOf = {};
+        Q_EMIT studioChanged();
+    }
+    showDesk(true);
+}
+
 void FloorPage::deleteRecord()
 {
     if (!hasEntry()) {
@@ -151,6 +175,7 @@ void FloorPage::offerLiftMenu(int row, const QPoint& at)
     };
     add(m_liftActions.skip, isOpen);
     add(m_liftActions.swap, isOpen);
+    add(m_liftActions.test, isOpen && lift.due.kind == progression::PrescriptionKind::Work);
     add(m_liftActions.earlier, m_desk.liftIndex() > 0);
     add(m_liftActions.later, m_desk.liftIndex() < last);
     menu.addSeparator();

@@ -263,6 +263,9 @@ QWidget* FloorPage::buildFoot(QWidget* parent)
     m_swap = new common::ActionButton(m_services.look, tr("Swap"), foot);
     m_swap->setAccessibleName(tr("Swap the exercise, Alt+W"));
     m_swap->setToolTip(m_swap->accessibleName());
+    m_test = new common::ActionButton(m_services.look, tr("Test"), foot);
+    m_test->setAccessibleName(tr("Test a maximum, Alt+T"));
+    m_test->setToolTip(m_test->accessibleName());
     m_delete = new common::ActionButton(m_services.look, tr("Delete record"), foot);
     m_add = new common::ActionButton(m_services.look, tr("Add a lift"), foot);
     m_next = new common::ActionButton(m_services.look, tr("Save, next client"), foot);
@@ -270,10 +273,12 @@ QWidget* FloorPage::buildFoot(QWidget* parent)
     m_next->setKeyText(tr("Ctrl Enter"));
     connect(m_skip, &QPushButton::clicked, this, &FloorPage::skipLift);
     connect(m_swap, &QPushButton::clicked, this, &FloorPage::swapLift);
+    connect(m_test, &QPushButton::clicked, this, &FloorPage::testLift);
     connect(m_add, &QPushButton::clicked, this, &FloorPage::offerLifts);
     connect(m_next, &QPushButton::clicked, this, [this] { save(true); });
     connect(m_delete, &QPushButton::clicked, this, &FloorPage::deleteRecord);
     row->addWidget(m_skip);
+    row->addWidget(m_test);
     row->addWidget(m_swap);
     row->addWidget(m_delete);
     row->addWidget(m_add);
@@ -306,6 +311,7 @@ void FloorPage::buildActions()
     add(tr("Type in the fields of the lift"), Qt::Key_F2, [this] { m_table->editBox(); });
     m_liftActions.skip = add(tr("Skip this lift today"), Qt::ALT | Qt::Key_X, [this] { skipLift(); });
     m_liftActions.swap = add(tr("Swap the exercise of this lift"), Qt::ALT | Qt::Key_W, [this] { swapLift(); });
+    m_liftActions.test = add(tr("Test a maximum of this lift"), Qt::ALT | Qt::Key_T, [this] { testLift(); });
     m_liftActions.earlier = add(tr("Do this lift earlier today"), Qt::CTRL | Qt::ALT | Qt::Key_Up, [this] { shiftLift(-1); });
     m_liftActions.later = add(tr("Do this lift later today"), Qt::CTRL | Qt::ALT | Qt::Key_Down, [this] { shiftLift(1); });
     add(tr("Add a lift to this session"), Qt::ALT | Qt::Key_A, [this] { offerLifts(); });

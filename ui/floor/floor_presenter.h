@@ -10,6 +10,7 @@
 #include "core/store/record_writer.h"
 #include "ui/decisions/swap_offers.h"
 #include "ui/floor/floor_case.h"
+#include "ui/floor/maximum_test_desk.h"
 
 #include <functional>
 #include <set>
@@ -60,6 +61,8 @@ public:
     [[nodiscard]] store::Result<std::vector<decisions::SwapOffer>> swapOffers(const FloorClient& client, const FloorLift& lift);
     /// Swaps a lift's exercise on the day of the session, before it is recorded there. Refused where the lift cannot take it.
     [[nodiscard]] store::Result<store::ActOutcome> swap(const FloorClient& client, const FloorLift& lift, const progression::Swap& swap);
+    /// Where the guided test of a maximum reads and writes.
+    [[nodiscard]] MaximumTestDesk maximumTests() { return {m_database, m_atUtc}; }
     /// Sets what became of a session.
     [[nodiscard]] store::Result<store::ActOutcome> setState(const sessions::Session& session, sessions::SessionState state);
     /// Who can be booked on a day, by name, and the coaches; the client's own coach first is for the caller.

@@ -21,14 +21,15 @@ constexpr double kCautionIcon = 14;
 constexpr double kCautionSide = 8;
 constexpr double kCautionText = 16;
 
+/// The stage, or the week of a plan that leads in its place.
 QString headingStage(const LiftHeading::View& view)
 {
-    return QStringLiteral("%1 %2").arg(QString::number(progression::numberOf(view.stage)), common::stageName(view.stage));
+    return !view.plan.isEmpty() ? view.plan : QStringLiteral("%1 %2").arg(QString::number(progression::numberOf(view.stage)), common::stageName(view.stage));
 }
 
 QString headingCycle(const LiftHeading::View& view)
 {
-    return view.cycle > 1 ? LiftHeading::tr("cycle %1").arg(view.cycle) : QString();
+    return view.cycle > 1 && view.plan.isEmpty() ? LiftHeading::tr("cycle %1").arg(view.cycle) : QString();
 }
 
 double textWidth(const QString& text, const QFont& font)
@@ -122,7 +123,7 @@ void LiftHeading::paintEvent(QPaintEvent* /*event*/)
     const double glyph = theme.scaled(12);
     painter.fillPath(common::stageGlyph(m_view.stage, QRectF(x, (line - glyph) / 2, glyph, glyph)), theme.stage(m_view.stage));
     x += glyph + theme.scaled(kHeadingGap - 2);
-    draw(headingStage(m_view), theme.font(14, QFont::DemiBold), theme.stage(m_view.stage));
+    draw(headingStage(m_view), theme.font(14, QFont::DemiBold), m_view.plan.isEmpty() ? theme.stage(m_view.stage) : theme.ink);
     draw(headingCycle(m_view), theme.font(14, QFont::Normal), theme.ink2);
     const auto boxes = cautionBoxes(width());
     for (std::size_t i = 0; i < boxes.size(); ++i) {

@@ -23,6 +23,7 @@ public:
         progression::Stage stage = progression::Stage::Pattern;
         int cycle = 1;
         QStringList cautions;  ///< `Back: no loaded rounding`
+        QString plan = {};     ///< `Plan week 5 of 12` in place of stage and cycle; empty where none leads
 
         bool operator==(const View&) const = default;
     };

@@ -62,7 +62,7 @@ struct SmallLines {
 /// lighter week are said behind the rest.
 SmallLines smallLines(const CardLift& lift, bool saysReserve, double width, bool hasLast)
 {
-    const bool isToBeSaid = lift.isPauseAsked || lift.lighterUntil;
+    const bool isToBeSaid = lift.isPauseAsked || lift.lighterUntil || (lift.plan && lift.plan->isTest);
     SmallLines lines{!hasLast && isToBeSaid ? compactDetails(lift, saysReserve) : detailLines(lift, saysReserve),
                      hasLast ? lastLines(lift) : std::vector<Runs>()};
     if (hasLast && lift.isOnBar && widthOf(lines.details.back(), kLeastPoints / kDetailPoints) > width) {

@@ -1,6 +1,7 @@
 #include "ui/print/lift_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/plan_week_text.h"
 
 #include <QCoreApplication>
 
@@ -71,7 +72,7 @@ bool isOnBody(EquipmentKind kind)
 /// Whether this is the number that moves today. In a lighter week none does.
 bool moves(const CardLift& lift, Lever lever)
 {
-    return lift.lever == lever && !lift.lighterUntil;
+    return lift.lever == lever && !lift.lighterUntil && !(lift.plan && lift.plan->isLighter);
 }
 
 void addLoad(Runs& runs, const CardLift& lift)
@@ -188,7 +189,7 @@ std::vector<Runs> plateLines(const Runs& rest, const std::vector<base::Load>& pl
             with(rest, side, platesText(plates, PlateForm::Grouped)), with(rest, side, platesText(plates, PlateForm::Tight))};
 }
 
-/// The shortest way to say the rest, a pause where one is asked for, and a lighter week.
+/// The shortest way to say the rest, a pause where one is asked for, and a lighter or a test week.
 Runs compactRest(const CardLift& lift, bool saysReserve)
 {
     Runs runs = restRuns(lift, saysReserve);
@@ -196,9 +197,13 @@ Runs compactRest(const CardLift& lift, bool saysReserve)
         runs.push_back(plain(QStringLiteral("·"), kSpace));
         runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "pause")), kSpace));
     }
-    if (lift.lighterUntil) {
+    if (lift.lighterUntil || (lift.plan && lift.plan->isLighter)) {
         runs.push_back(plain(QStringLiteral("·"), kSpace));
         runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "lighter")), kSpace));
+    }
+    if (lift.plan && lift.plan->isTest) {
+        runs.push_back(plain(QStringLiteral("·"), kSpace));
+        runs.push_back(bold(liftText(QT_TRANSLATE_NOOP("Card", "test")), kSpace));
     }
     return runs;
 }
@@ -240,15 +245,26 @@ std::vector<Runs> cueLines(const CardLift& lift)
     return lines;
 }
 
+/// What to see to in a test, from the longest way to say it to the shortest.
+std::vector<Runs> testLines()
+{
+    return {{lastRun(liftText(QT_TRANSLATE_NOOP("Card", "Test: guided on the floor; spotter or safeties set; any pain ends it")), QFont::Bold, 0)},
+            {lastRun(liftText(QT_TRANSLATE_NOOP("Card", "Test: spotter or safeties set; any pain ends it")), QFont::Bold, 0)},
+            {lastRun(liftText(QT_TRANSLATE_NOOP("Card", "Test: any pain ends it")), QFont::Bold, 0)}};
+}
+
 }  // namespace
 
 QString shortStageText(const CardLift& lift)
 {
-    return QString::number(progression::numberOf(lift.stage));
+    return lift.plan ? QStringLiteral("%1/%2").arg(lift.plan->week).arg(lift.plan->weeks) : QString::number(progression::numberOf(lift.stage));
 }
 
 QString stageText(const CardLift& lift)
 {
+    if (lift.plan) {
+        return common::planWeekText(*lift.plan);
+    }
     const QString stage = common::stageName(lift.stage);
     return lift.cycle > 1 ? liftText(QT_TRANSLATE_NOOP("Card", "%1, cycle %2")).arg(stage).arg(lift.cycle) : stage;
 }
@@ -335,6 +351,9 @@ std::vector<Runs> lastLines(const CardLift& lift)
         const QString lighter = common::lighterWeekText(*lift.lighterUntil);
         const QString both = liftText(QT_TRANSLATE_NOOP("Card", "%1. Pause at the bottom")).arg(lighter);
         return {{lastRun(lift.isPauseAsked ? both : lighter, QFont::Bold, 0)}};
+    }
+    if (lift.plan && lift.plan->isTest) {
+        return testLines();
     }
     if (lift.isPauseAsked) {
         return {{lastRun(liftText(QT_TRANSLATE_NOOP("Card", "Pause at the bottom of each rep")), QFont::Bold, 0)}};

@@ -9,9 +9,9 @@ namespace chalk::ui::print {
 
 // What a card says of one lift, in words: what each line holds and how it gets shorter where room is short.
 
-/// `Rep build, cycle 2`.
+/// `Rep build, cycle 2`, or the week of a plan that leads.
 [[nodiscard]] QString stageText(const sessions::CardLift& lift);
-/// `5`, where there is no room for the words.
+/// `5`, or `5/12` of a plan, where there is no room for the words.
 [[nodiscard]] QString shortStageText(const sessions::CardLift& lift);
 /// The large line: load, sets and reps, or what stands in their place.
 [[nodiscard]] Runs largeLine(const sessions::CardLift& lift);

@@ -1,6 +1,7 @@
 #include "ui/print/report_words.h"
 
 #include "ui/common/formats.h"
+#include "ui/common/plan_week_text.h"
 
 #include <QCoreApplication>
 
@@ -59,6 +60,12 @@ ReportFigure figureOf(const ReportLift& lift)
     return figure;
 }
 
+/// The week of a plan that leads, behind a comma; empty where none does.
+QString planText(const progression::Prescription& next)
+{
+    return next.block ? QStringLiteral(", ") + common::planWeekInSentence(*next.block) : QString();
+}
+
 QString nextText(const ReportLift& lift, const progression::Prescription& next)
 {
     const QString name = qstring(lift.name);
@@ -68,7 +75,8 @@ QString nextText(const ReportLift& lift, const progression::Prescription& next)
     case progression::PrescriptionKind::Hold:
         return reportText(QT_TRANSLATE_NOOP("Report", "%1: rests until your coach has looked at it.")).arg(name);
     case progression::PrescriptionKind::Work:
-        return QStringLiteral("%1: %2, %3 × %4.").arg(name, workLoadText(lift, next.load)).arg(next.sets.value()).arg(amountOf(lift.nextAmount, lift.measure));
+        return QStringLiteral("%1: %2, %3 × %4%5.")
+            .arg(name, workLoadText(lift, next.load), QString::number(next.sets.value()), amountOf(lift.nextAmount, lift.measure), planText(next));
     }
     return {};
 }

@@ -160,6 +160,9 @@ public:
 
     QStringList operator()(const checkin::DirectionDue& due) const
     {
+        if (due.planEnd) {
+            return {attentionWords(QT_TRANSLATE_NOOP("Attention", "The plan ended on %1. Time to review it.")).arg(common::shortDayText(*due.planEnd))};
+        }
         const QString first = common::shortDayText(due.firstLoad);
         if (due.stalls >= 2) {
             return {attentionWords(QT_TRANSLATE_NOOP("Attention", "First load on %1, %2 days ago, and %3 lifts have stalled. Time to choose a direction."))
@@ -184,7 +187,11 @@ struct ActionWriter {
     AttentionAction operator()(const checkin::SessionsMissed&) const { return sessions(); }
     AttentionAction operator()(const checkin::NotSeen&) const { return sessions(); }
     AttentionAction operator()(const checkin::ScreenDue&) const { return {attentionWords(QT_TRANSLATE_NOOP("Attention", "Look at the lift")), {}}; }
-    AttentionAction operator()(const checkin::DirectionDue&) const { return {attentionWords(QT_TRANSLATE_NOOP("Attention", "See all lifts")), {}}; }
+    AttentionAction operator()(const checkin::DirectionDue& due) const
+    {
+        const char* text = due.planEnd ? QT_TRANSLATE_NOOP("Attention", "Review the plan") : QT_TRANSLATE_NOOP("Attention", "Choose a direction");
+        return {attentionWords(text), QStringLiteral("direction")};
+    }
 
     static AttentionAction sessions()
     {

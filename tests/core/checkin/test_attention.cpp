@@ -257,6 +257,20 @@ TEST(Attention, DirectionIsDueByTheRule)
     }
 }
 
+TEST(Attention, APlanRestsTheDirectionAndIsReviewedWhenItIsOver)
+{
+    ClientFacts facts = quietClient();
+    facts.lifts[0].firstWork = attentionDay() - 200;
+    facts.direction.planEnd = attentionDay();
+    EXPECT_FALSE(reasonFor<DirectionDue>(facts));
+    facts.direction.planEnd = attentionDay() - 1;
+    EXPECT_EQ(reasonFor<DirectionDue>(facts), (DirectionDue{attentionDay() - 200, 200, 0, attentionDay() - 1}));
+    facts.lifts[0].firstWork = attentionDay() - 100;
+    EXPECT_TRUE(reasonFor<DirectionDue>(facts)) << "a plan is reviewed whenever it began";
+    facts.direction.lastChoice = attentionDay();
+    EXPECT_FALSE(reasonFor<DirectionDue>(facts));
+}
+
 TEST(Attention, GravestFirst)
 {
     ClientFacts facts = withSessions({SessionState::Missed, SessionState::Missed});

@@ -160,6 +160,25 @@ TEST(Choices, TheDirectionIsOpenAfterThreeMonthsUntilItIsSettled)
     EXPECT_EQ(kindsOfChoices(choicesOf(story, client)).back(), "by_hand");
 }
 
+TEST(Choices, ALiftThatFollowsAPlanKeepsToItOrOpensItAndDoesNotMoveOn)
+{
+    LiftStory story(kChoiceStart);
+    story.train(4, 3, 2);
+    const progression::BlockWork work{base::Sets(3), base::Reps(5), base::Reps(5), base::Milli(800), base::Seconds(180), 3};
+    const base::Date monday = story.lastDay() - story.lastDay().weekday();
+    story.take(progression::Block{{{monday, false, {work}}, {monday + 7, false, {work}}}, kilos(60), false, {}});
+    ClientSigns client;
+    client.isDirectionSettled = true;
+    const auto choices = choicesOf(story, client);
+    auto kinds = kindsOfChoices(choices);
+    std::sort(kinds.begin(), kinds.end());
+    EXPECT_EQ(kinds, (std::vector<std::string>{"by_hand", "direction", "hold", "lighter_week", "swap", "swap"}));
+    EXPECT_TRUE(std::all_of(choices.begin(), choices.end(), [](const Choice& choice) { return choice.followsPlan; }));
+    EXPECT_TRUE(choiceOf(choices, ChoiceKind::Hold).next->block);
+    EXPECT_FALSE(choiceOf(choices, ChoiceKind::Swap).next->block) << "a swap ends the plan for the lift";
+    EXPECT_FALSE(choiceOf(choicesOf(std::move(LiftStory(kChoiceStart).train(4, 3, 2))), ChoiceKind::Hold).followsPlan);
+}
+
 TEST(Choices, ALighterWeekSaysWhatComesInItAndAfterIt)
 {
     const LiftStory story = std::move(LiftStory(kChoiceStart).train(2, 5, 3).train(8, 3, 2));

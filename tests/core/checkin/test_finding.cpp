@@ -39,27 +39,30 @@ TEST(Finding, TheWorstComesFirst)
 {
     std::vector<AttentionReason> reasons{ClearanceDue{}, LiftOnHold{Pattern::Hinge, "hip_hinge", {}, 0}, SessionsMissed{2, 4},
                                          ScreenDue{Pattern::Squat, "squat", progression::Stage::Pattern, false, {}, 0}, DirectionDue{kFindingDay, 200, 0}};
-    EXPECT_EQ(findingOf(reasons, threeLifts(), true, false), (Finding{FindingKind::Pain, base::LiftId(2), 0}));
+    EXPECT_EQ(findingOf(reasons, threeLifts(), true), (Finding{FindingKind::Pain, base::LiftId(2), 0}));
     reasons.erase(reasons.begin() + 1);
-    EXPECT_EQ(findingOf(reasons, threeLifts(), true, false).kind, FindingKind::Clearance);
+    EXPECT_EQ(findingOf(reasons, threeLifts(), true).kind, FindingKind::Clearance);
     reasons.erase(reasons.begin());
-    EXPECT_EQ(findingOf(reasons, threeLifts(), true, false).kind, FindingKind::Plateau);
-    EXPECT_EQ(findingOf(reasons, {}, true, false).kind, FindingKind::Direction);
-    EXPECT_EQ(findingOf(reasons, {}, true, true).kind, FindingKind::Attendance);
+    EXPECT_EQ(findingOf(reasons, threeLifts(), true).kind, FindingKind::Plateau);
+    EXPECT_EQ(findingOf(reasons, {}, true).kind, FindingKind::Direction);
+    reasons.back() = DirectionDue{kFindingDay, 200, 0, kFindingDay - 1};
+    EXPECT_EQ(findingOf(reasons, {}, true), (Finding{FindingKind::Direction, std::nullopt, 0, kFindingDay - 1}));
+    reasons.pop_back();
+    EXPECT_EQ(findingOf(reasons, {}, true).kind, FindingKind::Attendance);
     reasons.erase(reasons.begin());
     const std::vector<JudgedLift> lifts{liftOfPattern(Pattern::Squat)};
-    EXPECT_EQ(findingOf(reasons, lifts, true, true), (Finding{FindingKind::Rescreen, base::LiftId(1), 0}));
-    EXPECT_EQ(findingOf({}, lifts, true, false), Finding{});
+    EXPECT_EQ(findingOf(reasons, lifts, true), (Finding{FindingKind::Rescreen, base::LiftId(1), 0}));
+    EXPECT_EQ(findingOf({}, lifts, true), Finding{});
 }
 
 TEST(Finding, OfStalledLiftsTheLongestFlatAndThenTheSurest)
 {
-    EXPECT_EQ(findingOf({}, threeLifts(), true, false), (Finding{FindingKind::Plateau, base::LiftId(1 + static_cast<int>(Pattern::SingleLeg)), 5}));
+    EXPECT_EQ(findingOf({}, threeLifts(), true), (Finding{FindingKind::Plateau, base::LiftId(1 + static_cast<int>(Pattern::SingleLeg)), 5}));
 }
 
 TEST(Finding, WhoMayNotTrainHasNoPlateau)
 {
-    EXPECT_EQ(findingOf({}, threeLifts(), false, false).kind, FindingKind::OnCourse);
+    EXPECT_EQ(findingOf({}, threeLifts(), false).kind, FindingKind::OnCourse);
 }
 
 TEST(Finding, NobodyIsDueBeforeTheReviewButForPainAndClearance)

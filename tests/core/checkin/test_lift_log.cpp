@@ -166,4 +166,20 @@ TEST(LiftLog, HoldsAreLoggedAsTheRepetitionsThatTheyStandFor)
     EXPECT_EQ(log[0].reps, (std::vector{base::Reps(10), base::Reps(8)}));
 }
 
+TEST(LiftLog, AnExposureOfAPlanIsLoggedWithTheSingleThatItCameFrom)
+{
+    const base::Date monday = kLogStart + 7;
+    const progression::BlockWork work{base::Sets(2), base::Reps(4), base::Reps(4), base::Milli(800), base::Seconds(180), 3};
+    const progression::Block block{{{monday, false, {work}}, {monday + 7, true, {work}}}, kilos(100), false, {}};
+    const auto log = loggedWith(loadedLift(), {putInStage(0, Stage::RestCut, 60), exposureAfter(1, {{60, 8, 2}, {60, 8, 2}}), {kLogStart + 2, block},
+                                               exposureAfter(8, {{80, 4, 5}, {80, 4, 5}}), exposureAfter(15, {{80, 4, 5}, {80, 4, 5}})});
+    ASSERT_EQ(log.size(), 3U);
+    EXPECT_FALSE(log[0].planSingle);
+    EXPECT_EQ(log[1].planSingle, kilos(100));
+    EXPECT_EQ(log[1].targetLoad, kilos(80));
+    EXPECT_FALSE(log[1].isLighterWeek);
+    EXPECT_GT(*log[2].planSingle, kilos(100)) << "nine to failure at 80 kg speak for more";
+    EXPECT_TRUE(log[2].isLighterWeek);
+}
+
 }  // namespace chalk::checkin

@@ -1,5 +1,6 @@
 #include "core/direction/fit_facts.h"
 
+#include "core/clients/client.h"
 #include "tests/support/lift_on_test.h"
 
 #include <gtest/gtest.h>
@@ -32,7 +33,7 @@ TEST(FitFacts, CountLoadedLiftsAndThoseThatWentRound)
     second.cycle = 2;
     round.machine = *progression::LiftMachine::resume(round.machine.setup(), round.machine.kit(), second);
     const std::vector lifts{liftInStage(unloaded), liftInStage(loaded, true), round};
-    const FitFacts facts = fitFactsOf(lifts, {}, 3);
+    const FitFacts facts = fitFactsOf(lifts, std::span<const lifts::CautionTag>(), 3);
     EXPECT_EQ(facts.sessionsAWeek, 3);
     EXPECT_EQ(facts.loadedLifts, 2);
     EXPECT_EQ(facts.liftsPastFirstCycle, 1);
@@ -47,7 +48,7 @@ TEST(FitFacts, ALiftOnHoldIsNotCountedAsLoaded)
     held.set(progression::Stage::LoadBuild, 60);
     held.work({{60, 5, 2}}, 7);
     ASSERT_TRUE(held.state().isOnHold);
-    const FitFacts facts = fitFactsOf(std::vector{liftInStage(held)}, {}, 2);
+    const FitFacts facts = fitFactsOf(std::vector{liftInStage(held)}, std::span<const lifts::CautionTag>(), 2);
     EXPECT_TRUE(facts.hasLiftOnHold);
     EXPECT_EQ(facts.loadedLifts, 0);
 }

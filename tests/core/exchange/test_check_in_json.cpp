@@ -69,6 +69,7 @@ TEST(CheckInJson, AQueueEntryIsWrittenWithItsDecision)
     EXPECT_EQ(textAt(open, "finding.kind"), "plateau");
     EXPECT_EQ(valueAt(open, "finding.lift").toInt(), 7);
     EXPECT_EQ(valueAt(open, "finding.flat_weeks").toInt(), 4);
+    EXPECT_TRUE(valueAt(open, "finding.plan_end").isNull());
     EXPECT_EQ(valueAt(open, "came").toInt(), 7);
     EXPECT_TRUE(valueAt(open, "decided").isNull());
     entry.decided = checkin::Decision{{}, entry.client, std::nullopt, kJsonDay, checkin::FindingKind::Plateau, checkin::ChoiceKind::Hold, "New job", kJsonDay + 14};

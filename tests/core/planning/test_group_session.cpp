@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace chalk::planning {
 
 namespace {
@@ -100,6 +102,35 @@ TEST(GroupSession, OneRackIsUsedByOneAtATime)
     EXPECT_EQ(group.members[1 - rackFirst].turns[1].place, 1U);
     EXPECT_GE(group.members[1 - rackFirst].turns[1].beginSecond, group.members[rackFirst].turns[0].endSecond);
     EXPECT_EQ(group.endSecond(), 2 * (3 * (32 + 120) + 30));
+}
+
+// Heavy days of two strength plans: 5 × 3 with rests of 3:30 take a rack for 19 minutes each.
+TEST(GroupSession, TwoHeavyDaysOfPlansShareOneRackInsideAnHour)
+{
+    std::vector<CardContent> cards = twoForOneRack();
+    for (CardContent& card : cards) {
+        card.lifts[0].sets = 5;
+        card.lifts[0].amountLow = 3;
+        card.lifts[0].amountHigh = 3;
+        card.lifts[0].rest = base::Seconds(210);
+        card.lifts.push_back(groupLift("Pulldown", Pattern::VerticalPull, Station::Floor));
+    }
+    const GroupSession group = groupSessionOf(cards, {{Station::Rack, 1}});
+    EXPECT_TRUE(group.isProved);
+    std::vector<std::pair<int, int>> rack;
+    for (const GroupMember& member : group.members) {
+        for (const GroupTurn& turn : member.turns) {
+            if (group.places[turn.place].station == Station::Rack) {
+                rack.emplace_back(*turn.beginSecond, turn.endSecond);
+            }
+        }
+    }
+    std::sort(rack.begin(), rack.end());
+    ASSERT_EQ(rack.size(), 2U);
+    EXPECT_GE(rack[1].first, rack[0].second) << "one at a time";
+    EXPECT_EQ(rack[0].second - rack[0].first, 5 * (12 + 210) + 30);
+    EXPECT_LE(group.endSecond(), 3600);
+    EXPECT_LE(group.waitedSeconds(), 300);
 }
 
 TEST(GroupSession, WhoMustWaitIsSaid)

@@ -46,6 +46,18 @@ TEST(StageLever, AShortRestHasTwentySecondsOfGrace)
     EXPECT_FALSE(isComplete(exposure));
 }
 
+TEST(StageLever, APlanIsJudgedByItsSingleAndNotByTheRest)
+{
+    auto exposure = test::plainExposure();
+    exposure.stage = Stage::RestCut;
+    exposure.rest = base::Seconds(500);
+    exposure.planSingle = base::Load::fromCenti(10250);
+    EXPECT_TRUE(isComplete(exposure));
+    EXPECT_EQ(leverOf(exposure), 10250);
+    test::setReps(exposure, {8, 7, 8});
+    EXPECT_FALSE(isComplete(exposure));
+}
+
 TEST(StageLever, EachStageMovesItsOwn)
 {
     auto exposure = test::plainExposure();

@@ -1,5 +1,7 @@
 #include "core/progression/block_rules.h"
 
+#include "core/progression/evidence.h"
+#include "core/progression/prescription.h"
 #include "tests/support/lift_on_test.h"
 
 #include <gtest/gtest.h>
@@ -68,6 +70,30 @@ TEST(BlockRules, TheWeekSaysWhatIsDue)
     EXPECT_EQ(next.stage, Stage::RepBuild);
     EXPECT_EQ(next.block, (progression::BlockMark{1, 3, false, false}));
     EXPECT_EQ(machine.prescriptionOn(kFirstMonday + 8).block, (progression::BlockMark{2, 3, true, false}));
+}
+
+TEST(BlockRules, TheLoadMovesInAPlanAndNothingInItsLighterWeeks)
+{
+    const LiftMachine machine = liftInBlock();
+    EXPECT_EQ(movingLeverOf(machine.prescriptionOn(kFirstMonday - 1)), progression::Lever::Reps) << "Rep build, before its first week";
+    EXPECT_EQ(movingLeverOf(machine.prescriptionOn(kFirstMonday)), progression::Lever::Load);
+    EXPECT_FALSE(movingLeverOf(machine.prescriptionOn(kFirstMonday + 8)));
+    EXPECT_EQ(movingLeverOf(machine.prescriptionOn(kFirstMonday + 15)), progression::Lever::Load);
+}
+
+TEST(BlockRules, NoEvidenceForAStageIsAskedWhileAPlanLeads)
+{
+    const auto evidence = progression::evidenceFor(liftInBlock(), {}, kFirstMonday + 1);
+    EXPECT_TRUE(evidence.isPlanLed);
+    EXPECT_EQ(evidence.stage, Stage::RepBuild);
+    EXPECT_FALSE(evidence.next || evidence.target || evidence.shortfall || evidence.arrival);
+    EXPECT_TRUE(evidence.checks.empty());
+    const auto before = progression::evidenceFor(liftBefore(), {}, kFirstMonday + 1);
+    EXPECT_FALSE(before.isPlanLed);
+    EXPECT_TRUE(before.target.has_value());
+    const auto after = progression::evidenceFor(liftInBlock(), {}, kFirstMonday + 21);
+    EXPECT_FALSE(after.isPlanLed) << "the plan is over";
+    EXPECT_EQ(after.stage, Stage::LoadBuild);
 }
 
 TEST(BlockRules, TheSecondExposureOfAWeekIsItsOwn)

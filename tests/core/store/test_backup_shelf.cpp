@@ -24,7 +24,7 @@ TEST_F(BackupShelfTest, ABackupIsNamedByItsMoment)
     EXPECT_FALSE(shelf().hasOneOf(test::smallStudioDay()));
     const auto file = shelf().add(m_studio.database());
     ASSERT_TRUE(file) << file.error().message.toStdString();
-    EXPECT_EQ(file->toStdString(), (m_studio.folder() + QStringLiteral("/backups/studio/2026-11-24 17.45.09.chalkrung")).toStdString());
+    EXPECT_EQ(*file, QString(m_studio.folder() + QStringLiteral("/backups/studio/2026-11-24 17.45.09.chalkrung")));
     EXPECT_TRUE(shelf().hasOneOf(test::smallStudioDay()));
     EXPECT_FALSE(shelf().hasOneOf(test::smallStudioDay() - 1));
     const auto second = shelf().add(m_studio.database());

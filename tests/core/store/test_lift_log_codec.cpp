@@ -37,7 +37,7 @@ bool isSame(const LoggedExposure& a, const LoggedExposure& b)
 {
     return a.date == b.date && a.variation == b.variation && a.stage == b.stage && a.targetLoad == b.targetLoad && a.targetSets == b.targetSets &&
            a.targetReps == b.targetReps && a.targetRest == b.targetRest && a.load == b.load && a.reps == b.reps && a.reserve == b.reserve &&
-           a.rest == b.rest && a.isSteady == b.isSteady && a.hasPain == b.hasPain && a.isLighterWeek == b.isLighterWeek;
+           a.rest == b.rest && a.isSteady == b.isSteady && a.hasPain == b.hasPain && a.isLighterWeek == b.isLighterWeek && a.planSingle == b.planSingle;
 }
 
 /// The log that is kept of a lift.
@@ -69,6 +69,16 @@ TEST(LiftLogCodec, EveryFieldComesBack)
     EXPECT_TRUE(isSame((*read)[0], plain));
     EXPECT_TRUE(isSame((*read)[1], fullRow()));
     EXPECT_TRUE(loggedIn({})->empty());
+    LoggedExposure planned = plain;
+    planned.planSingle = base::Load::fromCenti(10250);
+    QByteArray both;
+    addExposure(both, planned);
+    addExposure(both, plain);
+    const auto inPlan = loggedIn(both);
+    ASSERT_TRUE(inPlan);
+    ASSERT_EQ(inPlan->size(), 2U);
+    EXPECT_TRUE(isSame((*inPlan)[0], planned));
+    EXPECT_TRUE(isSame((*inPlan)[1], plain));
 }
 
 TEST(LiftLogCodec, WhatIsDamagedIsNotRead)

@@ -16,6 +16,7 @@ void expectSame(const checkin::ClientFacts& a, const checkin::ClientFacts& b)
     EXPECT_EQ(a.isBooked, b.isBooked);
     EXPECT_EQ(a.startedOn, b.startedOn);
     EXPECT_EQ(a.awayUntil, b.awayUntil);
+    EXPECT_EQ(a.direction, b.direction);
     ASSERT_EQ(a.lifts.size(), b.lifts.size());
     for (std::size_t i = 0; i < a.lifts.size(); ++i) {
         EXPECT_EQ(a.lifts[i].pattern, b.lifts[i].pattern);

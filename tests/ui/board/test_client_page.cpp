@@ -5,6 +5,7 @@
 #include "core/store/record_writer.h"
 #include "tests/support/accessible_audit.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/scripted_dialogs.h"
 #include "tests/support/small_studio.h"
 #include "ui/board/board_tab.h"
 #include "ui/board/client_case.h"
@@ -77,12 +78,13 @@ protected:
     const lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
     const common::Look m_look;
     const tests::FakeClock m_clock;
+    tests::ScriptedDialogs m_dialogs;
     common::ActHistory m_acts{m_clock, [this](base::ActId act) -> tl::expected<base::ActId, QString> {
                                   auto outcome = store::RecordWriter(m_studio.database(), test::someMoment).undo(act);
                                   return outcome ? tl::expected<base::ActId, QString>(outcome->act)
                                                  : tl::make_unexpected(outcome.error().message);
                               }};
-    ClientPage m_page{{m_studio.database(), m_catalogue, m_look, m_clock, m_acts, test::someMoment}};
+    ClientPage m_page{{m_studio.database(), m_catalogue, m_look, m_clock, m_acts, test::someMoment, m_dialogs}};
 };
 
 TEST_F(ClientPageTest, ShowsTheClientAndKeepsItsPlace)
@@ -195,6 +197,27 @@ TEST_F(ClientPageTest, TheKeysOfTheTabsWork)
     EXPECT_EQ(tabs->currentIndex(), 1);
 }
 
+TEST_F(ClientPageTest, PrintingMeansThePlanWhereOneIsShown)
+{
+    open("Ada", QStringLiteral("direction"));
+    const QSignalSpy cards(&m_page, &ClientPage::cardAsked);
+    const QSignalSpy plans(&m_page, &ClientPage::planAsked);
+    m_page.print();
+    EXPECT_EQ(cards.count(), 1);
+    for (QPushButton* button : m_page.findChildren<QPushButton*>()) {
+        if (button->text().startsWith(QStringLiteral("Start strength"))) {
+            button->click();
+        }
+    }
+    m_page.print();
+    EXPECT_EQ(cards.count(), 1);
+    EXPECT_EQ(plans.count(), 1);
+    EXPECT_EQ(m_page.place().tab, QStringLiteral("direction"));
+    open("Ada", QStringLiteral("board"));
+    m_page.print();
+    EXPECT_EQ(cards.count(), 2);
+}
+
 TEST_F(ClientPageTest, RecordGoesToTheFloor)
 {
     open("Ada");
@@ -219,7 +242,7 @@ TEST_F(ClientPageTest, AClientThatIsNotThereIsSaidSo)
 
 TEST_F(ClientPageTest, EverythingThatTakesTheFocusHasAName)
 {
-    for (const char* tab : {"board", "sessions", "health"}) {
+    for (const char* tab : {"board", "sessions", "health", "direction"}) {
         open("Ada", QLatin1String(tab));
         EXPECT_GT(tests::focusableCount(m_page), 3);
         EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList()) << tab;

@@ -2,6 +2,8 @@
 
 #include "core/progression/event.h"
 #include "tests/ui/board/client_fixture.h"
+#include "ui/board/board_words.h"
+#include "ui/board/evidence_words.h"
 
 #include <gtest/gtest.h>
 
@@ -44,6 +46,35 @@ TEST(InspectorWords, WhySaysTheFiguresOfTheRecordThatDecided)
     EXPECT_TRUE(whyRecordTextOf(lift).contains(QStringLiteral("%1 × %2 at").arg(sets.size()).arg(sets.front().amount)))
         << whyRecordTextOf(lift).toStdString();
     EXPECT_TRUE(whyRecordTextOf(lift).endsWith(QStringLiteral("2 left, steady")));
+}
+
+TEST(InspectorWords, APlanSaysItsWeekMovesTheLoadAndAsksForNoEvidence)
+{
+    LiftCase lift = squatAfter(7);
+    const base::Date monday = test::fixtureDay() - test::fixtureDay().weekday();
+    const progression::BlockWork work{base::Sets(4), base::Reps(4), base::Reps(4), base::Milli(800), base::Seconds(180), 3};
+    enter(lift, test::fixtureDay(),
+          progression::Block{{{monday, false, {work}}, {monday + 7, true, {work}}, {monday + 14, false, {work}}}, base::Load::fromCenti(12000), false, {}});
+    ASSERT_TRUE(lift.next.block);
+    EXPECT_TRUE(reserveHtmlOf(lift).startsWith(QStringLiteral("<b>Plan week 1 of 3.</b> Stop each set with <b>3 reps"))) << reserveHtmlOf(lift).toStdString();
+    std::vector<QString> moving;
+    for (const common::Dial& dial : dialsOf(lift).dials) {
+        if (dial.isMoving) {
+            moving.push_back(dial.value);
+        }
+    }
+    EXPECT_EQ(moving, (std::vector<QString>{loadTextOf(lift, lift.next.load)}));
+    EXPECT_EQ(evidenceTitleOf(lift), QStringLiteral("The plan leads"));
+    EXPECT_TRUE(evidenceLinesOf(lift).empty());
+    EXPECT_TRUE(shortfallTextOf(lift).startsWith(QStringLiteral("Results move the single")));
+    EXPECT_EQ(columnOf(lift).foot, QStringLiteral("1/3"));
+    EXPECT_FALSE(columnOf(lift).need);
+    EXPECT_TRUE(spokenOf(lift).contains(QStringLiteral("plan week 1 of 3")));
+    settle(lift, monday + 8);
+    EXPECT_EQ(columnOf(lift).foot, QStringLiteral("lighter"));
+    for (const common::Dial& dial : dialsOf(lift).dials) {
+        EXPECT_FALSE(dial.isMoving) << "nothing moves in a lighter week";
+    }
 }
 
 TEST(InspectorWords, PainIsNamedWithItsDay)

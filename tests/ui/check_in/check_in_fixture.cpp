@@ -184,6 +184,13 @@ store::Result<ui::check_in::CheckInCase> FakeCheckInSource::page(base::ClientId 
         }
     }
     page.evidence.finding.lift = base::LiftId(3);
+    if (m_studio.isInPlan) {
+        Choice opening = choiceOf(ChoiceKind::Direction);
+        opening.followsPlan = true;
+        for (checkin::LiftEvidence& lift : page.evidence.lifts) {
+            lift.choices.insert(lift.choices.begin(), opening);
+        }
+    }
     return page;
 }
 

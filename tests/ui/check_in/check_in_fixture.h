@@ -22,6 +22,7 @@ struct CheckInStudio {
     std::vector<checkin::QueueEntry> queue;  ///< Hanne 11 with pain, Tomasz 12 with a plateau, Gwen 13 on course
     std::deque<checkin::Decision> decided;
     std::deque<std::optional<progression::EventBody>> events;
+    bool isInPlan = false; ///< the first choice opens the plan that the bench press follows
     QString failure;       ///< of every reading, where there is one
     QString writeFailure;  ///< of every decision
 

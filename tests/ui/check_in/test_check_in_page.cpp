@@ -101,6 +101,23 @@ TEST_F(CheckInPageTest, DigitsChooseAndCtrlEnterDecides)
     EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Bench press: hold one more week decided for Hanne"));
 }
 
+TEST_F(CheckInPageTest, DecidingToOpenThePlanLeadsToTheDirection)
+{
+    m_studio.isInPlan = true;
+    open();
+    QSignalSpy places(m_page.get(), &shell::Page::placeAsked);
+    press(Qt::Key_1);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(m_studio.decided.size(), 1U);
+    EXPECT_EQ(m_studio.decided.front().choice, checkin::ChoiceKind::Direction);
+    ASSERT_EQ(places.size(), 1);
+    const auto place = places.front().front().value<shell::Place>();
+    EXPECT_EQ(place.page, QStringLiteral("client"));
+    EXPECT_EQ(place.client, base::ClientId(11));
+    EXPECT_EQ(place.tab, QStringLiteral("direction"));
+    EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Bench press: open the plan decided for Hanne"));
+}
+
 TEST_F(CheckInPageTest, TheEndCountsAndOffersTheReports)
 {
     open();

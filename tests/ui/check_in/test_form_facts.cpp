@@ -33,6 +33,9 @@ TEST(FormFacts, TheFindingComesBeforeTheNumbers)
     EXPECT_EQ(words.title, QStringLiteral("Plateau, 4 weeks"));
     EXPECT_TRUE(words.first.contains(QStringLiteral("Bench press: "))) << words.first.toStdString();
     EXPECT_TRUE(words.numbers.startsWith(QStringLiteral("Missed 4 of the last 4"))) << words.numbers.toStdString();
+    page.evidence.lifts[1].next->block = progression::BlockMark{5, 12, false, false};
+    EXPECT_TRUE(findingWordsOf(page, 1).first.startsWith(QStringLiteral("Plan week 5 of 12. "))) << findingWordsOf(page, 1).first.toStdString();
+    page.evidence.lifts[1].next->block.reset();
     page.evidence.lifts[1].isOnHold = true;
     EXPECT_TRUE(findingWordsOf(page, 1).first.startsWith(QStringLiteral("On hold because of pain.")));
     EXPECT_FALSE(findingWordsOf(page, 9).first.isEmpty());

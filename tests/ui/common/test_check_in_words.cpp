@@ -84,6 +84,33 @@ TEST_F(CheckInWords, TheQueueSaysWhyOnOneLine)
     }
 }
 
+TEST_F(CheckInWords, InAPlanHoldingKeepsToItAndWhatEndsItSaysSo)
+{
+    checkin::Choice choice;
+    choice.followsPlan = true;
+    choice.next = m_next;
+    choice.next->block = progression::BlockMark{5, 12, false, false};
+    EXPECT_EQ(choiceTitle(choice), QStringLiteral("Keep to the plan"));
+    EXPECT_EQ(textOf(choice), QStringLiteral("3 × 6 at 67.5 kg, rest 3:30, plan week 5 of 12"));
+    choice.kind = ChoiceKind::ByHand;
+    EXPECT_EQ(textOf(choice), QStringLiteral("Set the numbers by hand. The plan ends for this lift"));
+    choice.kind = ChoiceKind::Swap;
+    EXPECT_TRUE(textOf(choice).endsWith(QStringLiteral("The plan ends for this lift")));
+    choice.kind = ChoiceKind::Direction;
+    EXPECT_EQ(choiceTitle(choice), QStringLiteral("Open the plan"));
+    choice.followsPlan = false;
+    EXPECT_EQ(choiceTitle(choice), QStringLiteral("Talk about direction"));
+}
+
+TEST_F(CheckInWords, APlanThatIsOverIsToBeReviewed)
+{
+    checkin::QueueEntry entry;
+    entry.finding.kind = FindingKind::Direction;
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("Ready to choose what comes next"));
+    entry.finding.planEnd = *base::Date::parse("2026-11-22");
+    EXPECT_EQ(queueWhyText(entry, m_catalogue), QStringLiteral("The plan ended on 22 Nov: review it"));
+}
+
 TEST_F(CheckInWords, AChoiceSaysWhatItLeadsTo)
 {
     checkin::Choice choice;

@@ -8,11 +8,11 @@ namespace chalk::ui::common {
 
 namespace {
 
-using direction::PlannedWork;
+using chalk::direction::PlannedWork;
 
 const base::Date kWordsMonday = *base::Date::fromYmd(2026, 11, 30);
 
-direction::LiftForPlan liftWithKit(const progression::Kit& kit, base::MassUnit unit = base::MassUnit::Kilogram)
+chalk::direction::LiftForPlan liftWithKit(const progression::Kit& kit, base::MassUnit unit = base::MassUnit::Kilogram)
 {
     progression::LiftSetup setup = test::lowerLift(kit);
     setup.unit = unit;
@@ -22,15 +22,15 @@ direction::LiftForPlan liftWithKit(const progression::Kit& kit, base::MassUnit u
 
 PlannedWork fourByFour()
 {
-    return {direction::Aim::BasicStrength, {base::Sets(4), base::Reps(4), base::Milli(825), base::Seconds(180), 2}, base::Reps(4)};
+    return {chalk::direction::Aim::BasicStrength, {base::Sets(4), base::Reps(4), base::Milli(825), base::Seconds(180), 2}, base::Reps(4)};
 }
 
-direction::ClientPlan planOfWeeks(std::initializer_list<int> days)
+chalk::direction::ClientPlan planOfWeeks(std::initializer_list<int> days)
 {
-    direction::ClientPlan plan;
+    chalk::direction::ClientPlan plan;
     plan.begunOn = kWordsMonday - 5;
     for (const int day : days) {
-        plan.plan.weeks.push_back({kWordsMonday + day, direction::Phase::Base, direction::WeekKind::Work, {}});
+        plan.plan.weeks.push_back({kWordsMonday + day, chalk::direction::Phase::Base, chalk::direction::WeekKind::Work, {}});
     }
     return plan;
 }
@@ -39,7 +39,7 @@ direction::ClientPlan planOfWeeks(std::initializer_list<int> days)
 
 TEST(PlanWords, AnExposureIsOneLine)
 {
-    const direction::LiftForPlan bar = liftWithKit(test::barbellKit());
+    const chalk::direction::LiftForPlan bar = liftWithKit(test::barbellKit());
     EXPECT_EQ(planWorkText(fourByFour(), bar, test::kilos(104)), QStringLiteral("4 × 4 at 85 kg, rest 3:00, 2 left"));
     EXPECT_EQ(planWorkText(fourByFour(), bar, base::Load()), QStringLiteral("4 × 4 at 82.5 %, rest 3:00, 2 left"));
     PlannedWork ranged = fourByFour();
@@ -57,15 +57,31 @@ TEST(PlanWords, LoadsAreWrittenAsTheLiftIs)
     progression::Kit pair = test::fixedKit({20, 25, 30});
     pair.pieces = 2;
     EXPECT_EQ(planLoadText(liftWithKit(pair, base::MassUnit::Pound), test::kilos(36), base::Milli(800)), QStringLiteral("2 × 25 lb"));
-    EXPECT_EQ(planSingleText({test::kilos(104), false}, base::MassUnit::Kilogram), QStringLiteral("104 kg, estimated"));
-    EXPECT_EQ(planSingleText({test::kilos(225), true}, base::MassUnit::Pound), QStringLiteral("225 lb, tested"));
+    EXPECT_EQ(planSingleText({test::kilos(86.67), false}, base::MassUnit::Kilogram), QStringLiteral("86.5 kg, estimated"));
+    EXPECT_EQ(planSingleText({test::kilos(86.75), false}, base::MassUnit::Kilogram), QStringLiteral("87 kg, estimated"));
+    EXPECT_EQ(planSingleText({test::kilos(225.25), true}, base::MassUnit::Pound), QStringLiteral("225.25 lb, tested"));
     EXPECT_EQ(planSingleText({}, base::MassUnit::Pound), QStringLiteral("not known yet"));
     EXPECT_EQ(planShareText(base::Milli(800)), QStringLiteral("80 %"));
 }
 
+TEST(PlanWords, ALiftThatDoesNotFollowSaysWhy)
+{
+    chalk::direction::LiftForPlan lift = liftWithKit(test::barbellKit());
+    EXPECT_EQ(planWaitText(lift, test::kilos(104), false), QStringLiteral("joins once it is loaded"));
+    test::LiftOnTest loaded;
+    loaded.set(progression::Stage::LoadBuild, 60);
+    lift.machine = loaded.machine();
+    EXPECT_EQ(planWaitText(lift, test::kilos(104), false), QString());
+    EXPECT_EQ(planWaitText(lift, base::Load(), false), QStringLiteral("joins once a single is known"));
+    EXPECT_EQ(planWaitText(lift, test::kilos(104), true), QStringLiteral("off the plan"));
+    loaded.work({{60, 5, 2}}, 7);
+    lift.machine = loaded.machine();
+    EXPECT_EQ(planWaitText(lift, test::kilos(104), false), QStringLiteral("on hold, joins once it is released"));
+}
+
 TEST(PlanWords, ADayHasItsPlace)
 {
-    const direction::ClientPlan plan = planOfWeeks({0, 7, 14, 42});
+    const chalk::direction::ClientPlan plan = planOfWeeks({0, 7, 14, 42});
     EXPECT_EQ(planPlaceText(plan, kWordsMonday - 1), QStringLiteral("begins on Mon 30 Nov"));
     EXPECT_EQ(planPlaceText(plan, kWordsMonday), QStringLiteral("week 1 of 4"));
     EXPECT_EQ(planPlaceText(plan, kWordsMonday + 20), QStringLiteral("week 3 of 4"));

@@ -47,6 +47,9 @@ TEST_F(PlanEditorSheetTest, AllLiftsStandBesideEachOther)
     EXPECT_EQ(m_sheet.weekOf(4), 1U);
     EXPECT_EQ(m_sheet.liftOf(4), 1U);
     EXPECT_EQ(m_sheet.headerData(4, Qt::Vertical, Qt::DisplayRole).toString(), QStringLiteral("2  7 Dec  Bench press"));
+    EXPECT_EQ(textAt(1, PlanEditorSheet::LoadColumn), "62.5 kg");
+    m_model.setSingle(2, base::Load::fromCenti(5000));
+    EXPECT_EQ(textAt(2, PlanEditorSheet::LoadColumn), "35 lb");
     EXPECT_EQ(textAt(2, PlanEditorSheet::SetsColumn, 1), "") << "the row is done once a week";
     EXPECT_FALSE(m_sheet.flags(at(2, PlanEditorSheet::SetsColumn, 1)) & Qt::ItemIsEditable);
 }

@@ -52,6 +52,23 @@ TEST(CardWords, TheNumberThatMovesIsFramed)
     EXPECT_EQ(firstDetails(card.lifts[3]), "rest 2:00 · dumbbells");
 }
 
+TEST(CardWords, APlanSaysItsWeekAndFramesTheLoadButInALighterWeek)
+{
+    CardLift lift = test::ferroCard().lifts[0];
+    lift.lever = progression::Lever::Load;
+    lift.plan = progression::BlockMark{5, 12, false, false};
+    EXPECT_EQ(largeOf(lift), "[77.5] kg 3 × 8");
+    EXPECT_EQ(stageText(lift), QStringLiteral("Plan week 5 of 12"));
+    EXPECT_EQ(shortStageText(lift), QStringLiteral("5/12"));
+    lift.plan = progression::BlockMark{4, 12, true, false};
+    EXPECT_EQ(largeOf(lift), "77.5 kg 3 × 8");
+    EXPECT_EQ(stageText(lift), QStringLiteral("Plan week 4 of 12, lighter"));
+    EXPECT_TRUE(read(compactDetails(lift, false).back()).ends_with("· lighter"));
+    lift.plan = progression::BlockMark{12, 12, false, true};
+    EXPECT_TRUE(read(lastLines(lift).front()).starts_with("Test: "));
+    EXPECT_TRUE(read(compactDetails(lift, false).back()).ends_with("· test"));
+}
+
 TEST(CardWords, LoadsOnTheBodyAreSaidAsPeopleSayThem)
 {
     CardLift lift = test::workLift("Pull-up", Stage::SetBuild, 0, 3, 8, 8);
