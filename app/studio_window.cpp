@@ -13,6 +13,7 @@
 #include "ui/check_in/check_in_page.h"
 #include "ui/check_in/studio_check_in_source.h"
 #include "ui/common/act_history.h"
+#include "ui/common/backup_keeper.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
@@ -73,8 +74,15 @@ public:
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
+        ui::common::BackupKeeper backups(m_database->target(), SystemClock::localMoment);
+        QObject::connect(&backups, &ui::common::BackupKeeper::failed, &window, [&window](const QString& why) {
+            window.ledge()->note()->sayTrouble(QApplication::translate("StudioWindow", "No backup today: %1").arg(why));
+        });
+        backups.start();
         const EndingSignals endings;
-        return QApplication::exec();
+        const int status = QApplication::exec();
+        makeLastBackup(backups);
+        return status;
     }
 
 private:
@@ -83,6 +91,14 @@ private:
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
         qCInfo(appLog) << "act" << act.value() << (outcome ? "undone" : "cannot be undone");
         return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
+    }
+
+    void makeLastBackup(ui::common::BackupKeeper& backups)
+    {
+        if (const auto made = backups.makeLast(); !made) {
+            qCWarning(appLog) << "no backup at the end: kind" << static_cast<int>(made.error().kind);
+            std::fprintf(stderr, "chalkrung: no backup was made: %s\n", qUtf8Printable(made.error().message));
+        }
     }
 
     QString studioName() { return ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string())); }

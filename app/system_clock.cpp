@@ -25,4 +25,11 @@ QString SystemClock::nowUtc()
     return QDateTime::currentDateTimeUtc().toString(Qt::ISODate);
 }
 
+store::BackupShelf::Moment SystemClock::localMoment()
+{
+    const QDateTime now = QDateTime::currentDateTime();
+    const QDate day = now.date();
+    return {{*base::Date::fromYmd(day.year(), day.month(), day.day()), now.time().hour() * 60 + now.time().minute()}, now.time().second()};
+}
+
 }  // namespace chalk::app

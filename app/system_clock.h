@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/date.h"
+#include "core/store/backup_shelf.h"
 #include "ui/common/clock.h"
 
 #include <QString>
@@ -18,6 +19,9 @@ public:
     [[nodiscard]] int minuteOfDay() const override;
     /// The moment, ISO 8601 in UTC, never pinned: for acts in the log.
     [[nodiscard]] static QString nowUtc();
+
+    /// The moment by the clock on the wall, never pinned: for the names of backups.
+    [[nodiscard]] static store::BackupShelf::Moment localMoment();
 
 private:
     std::optional<base::Date> m_pinnedDay;

@@ -1,5 +1,6 @@
 #include "app/commands/command_registry.h"
 
+#include "app/commands/backup_command.h"
 #include "app/commands/cards_command.h"
 #include "app/commands/check_in_command.h"
 #include "app/commands/clearance_command.h"
@@ -20,8 +21,9 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(), fillCommand(), judgeCommand(),
-                                               normsCommand(), planCommand(), recordCommand(), rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), weekCommand()};
+    static const std::vector<Command> commands{backupCommand(), cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(),
+                                               fillCommand(), judgeCommand(), normsCommand(), planCommand(), recordCommand(), restoreCommand(),
+                                               rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), verifyCommand(), weekCommand()};
     return commands;
 }
 

@@ -1,0 +1,291 @@
+#include "core/store/backup.h"
+
+#include "core/store/migrations.h"
+#include "core/store/sqlite_file.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QSqlDriver>
+
+#include <cerrno>
+#include <cstdio>
+#include <memory>
+
+#include <fcntl.h>
+#include <sqlite3.h>
+#include <unistd.h>
+
+namespace chalk::store {
+
+namespace {
+
+using Kind = StoreError::Kind;
+
+constexpr int kPagesAStep = 256;
+constexpr int kBusyMilliseconds = 5000;
+
+struct SqliteCloser {
+    void operator()(sqlite3* connection) const { sqlite3_close_v2(connection); }
+};
+using SqliteConnection = std::unique_ptr<sqlite3, SqliteCloser>;
+
+/// A file that goes away unless it is given its name.
+class UnfinishedFile {
+public:
+    explicit UnfinishedFile(const QString& wanted) : m_wanted(wanted), m_path(wanted + QStringLiteral(".part")) { QFile::remove(m_path); }
+    ~UnfinishedFile()
+    {
+        if (!m_isDone) {
+            QFile::remove(m_path);
+            QFile::remove(m_path + QStringLiteral("-journal"));
+        }
+    }
+    UnfinishedFile(const UnfinishedFile&) = delete;
+    UnfinishedFile& operator=(const UnfinishedFile&) = delete;
+
+    [[nodiscard]] const QString& path() const { return m_path; }
+    [[nodiscard]] QByteArray nativePath() const { return QFile::encodeName(m_path); }
+
+    /// Makes it, readable by its owner only.
+    Result<void> make()
+    {
+        const int descriptor = ::open(nativePath().constData(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
+        if (descriptor < 0) {
+            return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made: %2").arg(m_wanted, qt_error_string(errno)));
+        }
+        ::close(descriptor);
+        return {};
+    }
+
+    /// Syncs it and gives it its name, in the place of what has it now.
+    Result<void> finish()
+    {
+        if (!sync(m_path, O_RDWR) || std::rename(nativePath().constData(), QFile::encodeName(m_wanted).constData()) != 0) {
+            return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be written: %2").arg(m_wanted, qt_error_string(errno)));
+        }
+        m_isDone = true;
+        sync(QFileInfo(m_wanted).absolutePath(), O_RDONLY | O_DIRECTORY);
+        return {};
+    }
+
+private:
+    static bool sync(const QString& path, int flags)
+    {
+        const int descriptor = ::open(QFile::encodeName(path).constData(), flags | O_CLOEXEC);
+        const bool isSynced = descriptor >= 0 && ::fsync(descriptor) == 0;
+        if (descriptor >= 0) {
+            ::close(descriptor);
+        }
+        return isSynced;
+    }
+
+    QString m_wanted;
+    QString m_path;
+    bool m_isDone = false;
+};
+
+StoreError errorOf(sqlite3* connection, const QString& file, const char* doing)
+{
+    const int code = sqlite3_errcode(connection) & 0xFF;
+    const Kind kind = code == SQLITE_CORRUPT || code == SQLITE_NOTADB ? Kind::Damaged : code == SQLITE_BUSY || code == SQLITE_LOCKED ? Kind::Busy : Kind::CannotWrite;
+    return {kind, QStringLiteral("%1 %2: %3").arg(file, QLatin1String(doing), QString::fromUtf8(sqlite3_errmsg(connection)))};
+}
+
+Result<SqliteConnection> openFile(const QString& file, int flags)
+{
+    sqlite3* raw = nullptr;
+    const int code = sqlite3_open_v2(QFile::encodeName(file).constData(), &raw, flags, nullptr);
+    SqliteConnection connection(raw);
+    if (code != SQLITE_OK) {
+        return tl::make_unexpected(errorOf(raw, file, "cannot be opened"));
+    }
+    sqlite3_busy_timeout(raw, kBusyMilliseconds);
+    return connection;
+}
+
+/// The rows of a statement as text, the columns of each joined by spaces; stops after `most`.
+Result<QStringList> answersOf(sqlite3* connection, const QString& file, const char* sql, int most)
+{
+    sqlite3_stmt* raw = nullptr;
+    if (sqlite3_prepare_v2(connection, sql, -1, &raw, nullptr) != SQLITE_OK) {
+        return tl::make_unexpected(errorOf(connection, file, "cannot be read"));
+    }
+    const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> statement(raw, sqlite3_finalize);
+    QStringList answers;
+    int code = SQLITE_ROW;
+    while (answers.size() < most && (code = sqlite3_step(raw)) == SQLITE_ROW) {
+        QStringList columns;
+        for (int column = 0; column < sqlite3_column_count(raw); ++column) {
+            columns.append(QString::fromUtf8(reinterpret_cast<const char*>(sqlite3_column_text(raw, column))));
+        }
+        answers.append(columns.join(QLatin1Char(' ')));
+    }
+    if (code != SQLITE_ROW && code != SQLITE_DONE) {
+        return tl::make_unexpected(errorOf(connection, file, "cannot be read"));
+    }
+    return answers;
+}
+
+/// Structure and references of a file that nobody else writes.
+Result<void> verifyFile(const QString& file)
+{
+    const auto connection = openFile(file, SQLITE_OPEN_READONLY);
+    if (!connection) {
+        return tl::make_unexpected(connection.error());
+    }
+    const auto structure = answersOf(connection->get(), file, "PRAGMA integrity_check(1)", 1);
+    if (!structure) {
+        return tl::make_unexpected(structure.error());
+    }
+    if (*structure != QStringList{QStringLiteral("ok")}) {
+        return storeError(Kind::Damaged, QStringLiteral("%1 is damaged: %2").arg(file, structure->join(QString())));
+    }
+    const auto references = answersOf(connection->get(), file, "PRAGMA foreign_key_check", 1);
+    if (!references) {
+        return tl::make_unexpected(references.error());
+    }
+    return references->isEmpty() ? Result<void>()
+                                 : storeError(Kind::Damaged, QStringLiteral("%1 is damaged: a row points to nothing: %2").arg(file, references->first()));
+}
+
+/// All pages of a connection into a file that is there and empty.
+Result<void> copyPages(sqlite3* from, const QString& file, const Progress& progress)
+{
+    const auto to = openFile(file, SQLITE_OPEN_READWRITE);
+    if (!to) {
+        return tl::make_unexpected(to.error());
+    }
+    sqlite3_backup* backup = sqlite3_backup_init(to->get(), "main", from, "main");
+    if (backup == nullptr) {
+        return tl::make_unexpected(errorOf(to->get(), file, "cannot be written"));
+    }
+    int code = SQLITE_OK;
+    bool isStopped = false;
+    while (!isStopped && (code == SQLITE_OK || code == SQLITE_BUSY || code == SQLITE_LOCKED)) {
+        code = sqlite3_backup_step(backup, kPagesAStep);
+        if (code == SQLITE_BUSY || code == SQLITE_LOCKED) {
+            sqlite3_sleep(20);
+        }
+        const int pages = sqlite3_backup_pagecount(backup);
+        isStopped = code != SQLITE_DONE && progress && !progress(pages - sqlite3_backup_remaining(backup), pages);
+    }
+    sqlite3_backup_finish(backup);
+    if (isStopped) {
+        return storeError(Kind::Cancelled, QStringLiteral("Stopped"));
+    }
+    if (code != SQLITE_DONE) {
+        return tl::make_unexpected(errorOf(to->get(), file, "cannot be written"));
+    }
+    // A backup is one file: no log stands beside it.
+    const auto mode = answersOf(to->get(), file, "PRAGMA journal_mode=DELETE", 1);
+    return mode ? Result<void>() : tl::make_unexpected(mode.error());
+}
+
+Result<void> copyConnection(sqlite3* from, const QString& file, const Progress& progress)
+{
+    if (QFileInfo::exists(file)) {
+        return storeError(Kind::Refused, QStringLiteral("%1 is there already").arg(file));
+    }
+    UnfinishedFile unfinished(file);
+    return unfinished.make()
+        .and_then([&] { return copyPages(from, unfinished.path(), progress); })
+        .and_then([&] { return verifyFile(unfinished.path()); })
+        .and_then([&] { return unfinished.finish(); });
+}
+
+/// The number that a statement answers; 0 where the table is not there yet.
+int countIn(sqlite3* connection, const QString& file, const char* sql)
+{
+    const auto answers = answersOf(connection, file, sql, 1);
+    return answers && !answers->isEmpty() ? answers->first().toInt() : 0;
+}
+
+/// Holds a studio so that nobody else can; Busy where somebody does, another kind where the file itself is not sound.
+Result<SqliteConnection> holdAlone(const QString& studio)
+{
+    auto connection = openFile(studio, SQLITE_OPEN_READWRITE);
+    if (!connection) {
+        return connection;
+    }
+    // Out of the mode with a log beside it: that needs every other connection to be gone.
+    sqlite3_busy_timeout(connection->get(), 0);
+    const auto mode = answersOf(connection->get(), studio, "PRAGMA journal_mode=DELETE", 1);
+    if (!mode && mode.error().kind != Kind::Busy) {
+        return tl::make_unexpected(mode.error());
+    }
+    if (!mode || *mode != QStringList{QStringLiteral("delete")}) {
+        return storeError(Kind::Busy, QStringLiteral("%1 is open in another program").arg(studio));
+    }
+    if (sqlite3_exec(connection->get(), "BEGIN EXCLUSIVE", nullptr, nullptr, nullptr) != SQLITE_OK) {
+        return storeError(Kind::Busy, QStringLiteral("%1 is open in another program").arg(studio));
+    }
+    return connection;
+}
+
+}  // namespace
+
+Result<StudioContents> contentsOf(const QString& file)
+{
+    if (auto checked = checkSqliteFile(file, OpenMode::ReadOnly); !checked) {
+        return tl::make_unexpected(checked.error());
+    }
+    const auto connection = openFile(file, SQLITE_OPEN_READONLY);
+    if (!connection) {
+        return tl::make_unexpected(connection.error());
+    }
+    sqlite3* raw = connection->get();
+    StudioContents contents;
+    contents.bytes = QFileInfo(file).size();
+    contents.schema = countIn(raw, file, "PRAGMA user_version");
+    if (contents.schema > presentSchemaVersion()) {
+        return storeError(Kind::Newer, QStringLiteral("%1 was written by a newer version of Chalkrung").arg(file));
+    }
+    const auto name = answersOf(raw, file, "SELECT name FROM studio", 1);
+    const auto lastAct = answersOf(raw, file, "SELECT max(at_utc) FROM act", 1);
+    if (!name || !lastAct) {
+        return tl::make_unexpected(name ? lastAct.error() : name.error());
+    }
+    contents.name = name->join(QString());
+    contents.lastActAtUtc = lastAct->join(QString());
+    contents.clients = countIn(raw, file, "SELECT count(*) FROM client");
+    contents.lifts = countIn(raw, file, "SELECT count(*) FROM lift");
+    contents.sessions = countIn(raw, file, "SELECT count(*) FROM session");
+    contents.entries = countIn(raw, file, "SELECT count(*) FROM event");
+    return contents;
+}
+
+Result<void> copyStudio(Database& studio, const QString& file, const Progress& progress)
+{
+    const QVariant handle = studio.connection().driver()->handle();
+    if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0) {
+        return storeError(Kind::Refused, QStringLiteral("%1 is not kept in a file of its own").arg(studio.target()));
+    }
+    return copyConnection(*static_cast<sqlite3* const*>(handle.constData()), file, progress);
+}
+
+Result<void> restoreStudio(const QString& backup, const QString& studio, const QString& kept, const Progress& progress)
+{
+    if (auto sound = contentsOf(backup).and_then([&backup](const StudioContents&) { return verifyFile(backup); }); !sound) {
+        return sound;
+    }
+    const auto source = openFile(backup, SQLITE_OPEN_READONLY);
+    if (!source) {
+        return tl::make_unexpected(source.error());
+    }
+    UnfinishedFile restored(studio);
+    auto copied = restored.make().and_then([&] { return copyPages(source->get(), restored.path(), progress); }).and_then([&] { return verifyFile(restored.path()); });
+    if (!copied || !QFileInfo::exists(studio)) {
+        return copied ? restored.finish() : copied;
+    }
+    const auto held = holdAlone(studio);
+    if (!held && held.error().kind == Kind::Busy) {
+        return tl::make_unexpected(held.error());
+    }
+    // What is there now is kept as it is, even where it is damaged: a plain copy, not one of SQLite's.
+    if (!QFile::copy(studio, kept)) {
+        return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be written: nothing was restored").arg(kept));
+    }
+    return restored.finish();
+}
+
+}  // namespace chalk::store

@@ -1,0 +1,54 @@
+"""backup, restore and verify: copies of a studio, and what is wrong with one."""
+
+import os
+import sqlite3
+import stat
+
+from support import DAY, StudioTest
+
+
+class Backup(StudioTest):
+    def run_json(self, *arguments):
+        return self.good_json(*arguments, "--studio", self.studio, "--on", DAY)
+
+    def clients_in(self, file):
+        with sqlite3.connect(file) as studio:
+            return studio.execute("SELECT count(*) FROM client").fetchone()[0]
+
+    def test_a_backup_is_made_listed_and_restored(self):
+        made = self.run_json("backup")
+        self.assertEqual(made["clients"], 18)
+        self.assertEqual(stat.S_IMODE(os.stat(made["file"]).st_mode), 0o600)
+        listed = self.run_json("backup", "--list")["backups"]
+        self.assertEqual([backup["file"] for backup in listed], [made["file"]])
+        with sqlite3.connect(self.studio) as studio:
+            studio.execute("UPDATE client SET name = 'Somebody Else' WHERE id = 1")
+        restored = self.run_json("restore", made["file"])
+        self.assertEqual(restored["restored"], self.studio)
+        self.assertIn("Joaquin Ferro", self.good("roster", "--studio", self.studio, "--on", DAY))
+        with sqlite3.connect(restored["kept"]) as kept:
+            self.assertEqual(kept.execute("SELECT name FROM client WHERE id = 1").fetchone()[0], "Somebody Else")
+
+    def test_a_preview_changes_nothing(self):
+        made = self.run_json("backup", "--to", self.studio + ".copy")
+        with open(self.studio, "rb") as file:
+            before = file.read()
+        preview = self.run_json("restore", "--preview", made["file"])
+        self.assertEqual(preview["sessions"], made["sessions"])
+        self.assertNotIn("restored", preview)
+        with open(self.studio, "rb") as file:
+            self.assertEqual(file.read(), before)
+
+    def test_what_is_there_is_not_written_over(self):
+        self.run_json("backup", "--to", self.studio + ".copy")
+        run = self.run_program("backup", "--to", self.studio + ".copy", "--studio", self.studio, "--on", DAY)
+        self.assertEqual(run.returncode, 1)
+        self.assertIn("is there already", run.stderr)
+
+    def test_verify_tells_what_is_wrong(self):
+        self.assertEqual(self.run_json("verify"), {"sound": True, "lifts": 130, "faults": []})
+        with sqlite3.connect(self.studio) as studio:
+            studio.execute("UPDATE lift_state SET cycle = cycle + 1 WHERE lift_id = 5")
+        run = self.run_program("verify", "--studio", self.studio, "--on", DAY)
+        self.assertEqual(run.returncode, 1)
+        self.assertIn("replay: the state of lift 5 is not what its log says", run.stdout)

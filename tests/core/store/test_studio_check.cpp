@@ -1,0 +1,79 @@
+#include "core/store/studio_check.h"
+
+#include "tests/support/small_studio.h"
+
+#include <QSqlQuery>
+
+#include <gtest/gtest.h>
+
+namespace chalk::store {
+
+class StudioCheckTest : public ::testing::Test {
+protected:
+    void run(const char* sql) { ASSERT_TRUE(QSqlQuery(m_studio.database().connection()).exec(QString::fromLatin1(sql))) << sql; }
+    StudioCheck check() { return checkStudio(m_studio.database()).value(); }
+    std::string only()
+    {
+        const StudioCheck found = check();
+        EXPECT_EQ(found.faults.size(), 1U);
+        return found.faults.empty() ? std::string() : found.faults.front().message.toStdString();
+    }
+
+    test::StudioOnTest m_studio;
+};
+
+TEST_F(StudioCheckTest, AStudioIsSoundAndStaysAsItIs)
+{
+    const QStringList before = m_studio.cacheRows();
+    const StudioCheck found = check();
+    EXPECT_TRUE(found.isSound());
+    EXPECT_EQ(found.lifts, 3);
+    EXPECT_EQ(m_studio.cacheRows(), before);
+}
+
+TEST_F(StudioCheckTest, AStateThatItsLogDoesNotSayIsFound)
+{
+    run("UPDATE lift_state SET cycle = cycle + 1 WHERE lift_id = 2");
+    EXPECT_EQ(only(), "the state of lift 2 is not what its log says");
+    run("DELETE FROM lift_log WHERE lift_id = 1");
+    EXPECT_EQ(check().faults.size(), 2U);
+}
+
+TEST_F(StudioCheckTest, AStageOrAWeekThatNobodyReachedIsFound)
+{
+    run("INSERT INTO stage_reached (lift_id, cycle, stage, day) VALUES (1, 7, 7, 20000)");
+    EXPECT_EQ(only(), "a stage of lift 1 is kept though no log says so");
+    run("DELETE FROM stage_reached WHERE cycle = 7");
+    run("UPDATE client_week SET load_volume = load_volume + 1");
+    EXPECT_NE(only().find("a week of client 1 is not what its log says"), std::string::npos);
+}
+
+TEST_F(StudioCheckTest, ARowThatPointsToNothingIsFound)
+{
+    run("PRAGMA foreign_keys = OFF");
+    run("UPDATE lift SET client_id = 99 WHERE id = 3");
+    const StudioCheck found = check();
+    ASSERT_FALSE(found.isSound());
+    EXPECT_EQ(found.faults.front().part, CheckPart::References);
+    EXPECT_TRUE(found.faults.front().message.contains(QStringLiteral("lift points to nothing in client"))) << found.faults.front().message.toStdString();
+}
+
+TEST_F(StudioCheckTest, ItCanBeStopped)
+{
+    const auto stopped = checkStudio(m_studio.database(), [](int step, int) { return step < 1; });
+    ASSERT_FALSE(stopped);
+    EXPECT_EQ(stopped.error().kind, StoreError::Kind::Cancelled);
+}
+
+TEST_F(StudioCheckTest, ManyFaultsAreCounted)
+{
+    run("PRAGMA foreign_keys = OFF");
+    for (int i = 0; i < 30; ++i) {
+        run(("INSERT INTO stage_reached (lift_id, cycle, stage, day) VALUES (1, " + std::to_string(10 + i) + ", 7, 20000)").c_str());
+    }
+    const StudioCheck found = check();
+    EXPECT_EQ(found.faults.size(), static_cast<std::size_t>(kMostCheckFaults) + 1);
+    EXPECT_EQ(found.faults.back().message.toStdString(), "and 10 more");
+}
+
+}  // namespace chalk::store
