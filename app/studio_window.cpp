@@ -74,7 +74,7 @@ public:
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
-        ui::common::BackupKeeper backups(m_database->target(), SystemClock::localMoment);
+        ui::common::BackupKeeper backups(m_database->access(), SystemClock::localMoment);
         QObject::connect(&backups, &ui::common::BackupKeeper::failed, &window, [&window](const QString& why) {
             window.ledge()->note()->sayTrouble(QApplication::translate("StudioWindow", "No backup today: %1").arg(why));
         });
@@ -203,7 +203,7 @@ private:
         registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
                       [this](QWidget* parent) {
                           auto* page = new ui::roster::RosterPage(
-                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->target(), m_catalogue), parent);
+                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
                           return withCards(page, &ui::roster::RosterPage::cardAsked);
                       }});
         registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
@@ -217,7 +217,7 @@ private:
         registry.add({QStringLiteral("trends"), QApplication::translate("Pages", "Trends"), QStringLiteral("trends"), RailSlot::Top, Qt::CTRL | Qt::Key_5,
                       [this](QWidget* parent) {
                           auto* page = new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},
-                                                                  std::make_unique<ui::trends::StudioTrendsSource>(m_database->target(), m_catalogue), parent);
+                                                                  std::make_unique<ui::trends::StudioTrendsSource>(m_database->access(), m_catalogue), parent);
                           QObject::connect(page, &ui::trends::TrendsPage::reportAsked, &m_cards,
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return page;

@@ -55,11 +55,15 @@ int CommandContext::report(const store::StoreError& error) const
     case Kind::Newer:
     case Kind::Older:
     case Kind::CannotRead:
+    case Kind::Locked:
         return refuse(error.message);
     case Kind::CannotWrite:
     case Kind::Busy:
     case Kind::Refused:
     case Kind::Cancelled:
+    case Kind::Conflict:
+    case Kind::Unreachable:
+    case Kind::NotAllowed:
     case Kind::Other:
         break;
     }

@@ -51,7 +51,7 @@ struct CommandContext {
 
     /// Opens the studio's file.
     [[nodiscard]] store::Result<std::unique_ptr<store::Database>> openStudio(store::OpenMode mode) const;
-    /// Writes what the store says. kWrongUse where the file is not there, is no studio, is damaged or newer; else kFailed.
+    /// Writes what the store says. kWrongUse where the file is not there, is no studio, is damaged, newer or locked; else kFailed.
     int report(const store::StoreError& error) const;
     /// The text of a file, or of standard input for `-`. Writes one line and answers nothing where it cannot be read: the caller
     /// ends with kWrongUse.

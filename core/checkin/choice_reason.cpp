@@ -6,7 +6,7 @@ namespace {
 
 constexpr std::array<std::string_view, kChoiceReasons.size()> kReasonKeys{
     "none",   "on_course", "too_little", "on_hold", "attendance",  "tired",           "hard",
-    "rested", "in_reserve", "falling",   "many_stalls", "learning_for_long", "after_layoff"};
+    "rested", "in_reserve", "falling",   "many_stalls", "learning_for_long", "after_layoff", "plan_over"};
 
 }  // namespace
 

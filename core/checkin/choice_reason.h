@@ -20,16 +20,17 @@ enum class ChoiceReason : std::uint8_t {
     Falling,           ///< estimated strength falls
     ManyStalls,        ///< two lifts or more have stalled after the first three months
     LearningForLong,   ///< weeks in a learning stage without ever having been loaded
-    AfterLayoff        ///< a layoff asks for another screen
+    AfterLayoff,       ///< a layoff asks for another screen
+    PlanOver           ///< a plan is over and waits for its review
 };
 
 inline constexpr std::array kChoiceReasons{ChoiceReason::None,      ChoiceReason::OnCourse, ChoiceReason::TooLittle,       ChoiceReason::OnHold,
                                            ChoiceReason::Attendance, ChoiceReason::Tired,   ChoiceReason::Hard,            ChoiceReason::Rested,
                                            ChoiceReason::InReserve, ChoiceReason::Falling,  ChoiceReason::ManyStalls,      ChoiceReason::LearningForLong,
-                                           ChoiceReason::AfterLayoff};
+                                           ChoiceReason::AfterLayoff, ChoiceReason::PlanOver};
 
 /// `none`, `on_course`, `too_little`, `on_hold`, `attendance`, `tired`, `hard`, `rested`, `in_reserve`, `falling`, `many_stalls`,
-/// `learning_for_long`, `after_layoff`.
+/// `learning_for_long`, `after_layoff`, `plan_over`.
 [[nodiscard]] std::string_view keyOf(ChoiceReason reason);
 
 }  // namespace chalk::checkin

@@ -108,7 +108,8 @@ void addRescreen(ChoiceList& list, const LiftEvidence& evidence)
 
 bool isDirectionOpen(const ClientSigns& client, base::Date day)
 {
-    return !client.isDirectionSettled && client.firstLoad && day - *client.firstLoad >= SuggestionFigures().manyStallsDays;
+    const bool isLate = client.firstLoad && day - *client.firstLoad >= SuggestionFigures().manyStallsDays;
+    return client.isPlanToReview || (!client.isDirectionSettled && isLate);
 }
 
 /// Puts the suggested choice first; holding is always there.

@@ -122,6 +122,9 @@ Suggestion suggestionFor(const LiftEvidence& lift, const ClientSigns& client, co
     if (c.isLearningForLong()) {
         return {ChoiceKind::Rescreen, ChoiceReason::LearningForLong};
     }
+    if (client.isPlanToReview) {
+        return {ChoiceKind::Direction, ChoiceReason::PlanOver};
+    }
     if (c.isStalled() && progression::isLoaded(lift.stage)) {
         return suggestionForStalled(c, lift.stage, swaps);
     }

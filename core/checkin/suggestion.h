@@ -29,6 +29,7 @@ struct ClientSigns {
     int stalledLifts = 0;          ///< the lift itself included
     std::optional<base::Date> firstLoad;
     bool isDirectionSettled = false;  ///< a plan runs, or the talk was had of late: see checkin::isDirectionSettled
+    bool isPlanToReview = false;      ///< a plan is over and nothing was decided since: see checkin::planToReview
 };
 
 /// Which exercises could take the place of a lift's.
@@ -48,6 +49,7 @@ struct Suggestion {
 /// What is suggested for a lift, the first that holds:
 /// on hold because of pain: an unloaded screen. Who has pain that stays belongs to a physician or physiotherapist; no choice here is a treatment.
 /// a layoff asks for a screen, or weeks in a learning stage without ever having been loaded: a screen.
+/// a plan is over and waits for its review: the talk about the direction.
 /// stalled, and too few sessions come to: hold, coming is first.
 /// falling: a lighter week; where there was one of late, an easier exercise.
 /// stalled, tired or next to nothing in reserve, no lighter week of late: a lighter week.

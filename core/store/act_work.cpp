@@ -51,7 +51,7 @@ struct ReportChange {
 void ActWork::begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes)
 {
     Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id) VALUES (?, ?, ?, ?, ?) RETURNING id"));
-    m_outcome.act = base::ActId(insert.runForId(atUtc, coach, keyOf(kind), client, undoes));
+    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes));
     m_outcome.client = client;
 }
 

@@ -161,6 +161,7 @@ checkin::ClientSigns PageMaking::signsOf(const checkin::ClientEvidence& page, co
         }
     }
     signs.isDirectionSettled = checkin::isDirectionSettled(file.direction, m_day);
+    signs.isPlanToReview = checkin::planToReview(file.direction, m_day).has_value();
     return signs;
 }
 

@@ -12,9 +12,9 @@
 
 namespace chalk::store {
 
-Database::Database(QString target, bool isReadOnly)
+Database::Database(Access access, bool isReadOnly)
     : m_engine(sqliteEngine()),
-      m_target(std::move(target)),
+      m_access(std::move(access)),
       m_name(QUuid::createUuid().toString(QUuid::WithoutBraces)),
       m_connection(QSqlDatabase::addDatabase(m_engine->driver(), m_name)),
       m_isReadOnly(isReadOnly)
@@ -28,9 +28,10 @@ Database::~Database()
     QSqlDatabase::removeDatabase(m_name);
 }
 
-Result<std::unique_ptr<Database>> Database::open(const QString& target, OpenMode mode)
+Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode mode)
 {
-    std::unique_ptr<Database> database(new Database(target, mode == OpenMode::ReadOnly));
+    const QString& target = access.target;
+    std::unique_ptr<Database> database(new Database(access, mode == OpenMode::ReadOnly));
     if (auto opened = database->m_engine->open(database->m_connection, target, mode); !opened) {
         return tl::make_unexpected(opened.error());
     }
@@ -64,7 +65,7 @@ void Database::fail(StoreError error)
 void Database::failWith(const QSqlError& error)
 {
     if (!m_failure) {
-        m_failure = m_engine->errorOf(m_connection, error, m_target);
+        m_failure = m_engine->errorOf(m_connection, error, m_access.target);
     }
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/id.h"
+#include "core/store/access.h"
 #include "core/store/engine.h"
 #include "core/store/store_error.h"
 
@@ -17,15 +19,21 @@ namespace chalk::store {
 class Database {
 public:
     /// Opens a studio of the present schema; older ones are brought up to it first. Fails with a message that names the file.
-    [[nodiscard]] static Result<std::unique_ptr<Database>> open(const QString& target, OpenMode mode);
+    [[nodiscard]] static Result<std::unique_ptr<Database>> open(const Access& access, OpenMode mode);
     ~Database();
     Database(const Database&) = delete;
     Database& operator=(const Database&) = delete;
 
     [[nodiscard]] QSqlDatabase& connection() { return m_connection; }
-    [[nodiscard]] const QString& target() const { return m_target; }
+    [[nodiscard]] const QString& target() const { return m_access.target; }
+    /// For whoever opens another connection.
+    [[nodiscard]] const Access& access() const { return m_access; }
     [[nodiscard]] const Engine& engine() const { return *m_engine; }
     [[nodiscard]] bool isReadOnly() const { return m_isReadOnly; }
+
+    /// Who works with this connection: what is done is written down as theirs. None where nobody said.
+    [[nodiscard]] base::CoachId author() const { return m_author; }
+    void setAuthor(base::CoachId author) { m_author = author; }
 
     /// The first failure since the last transaction or snapshot began.
     [[nodiscard]] const std::optional<StoreError>& failure() const { return m_failure; }
@@ -46,16 +54,17 @@ private:
     friend class Transaction;
     friend class Snapshot;
 
-    Database(QString target, bool isReadOnly);
+    Database(Access access, bool isReadOnly);
     /// Begins a transaction, or does nothing inside of one; answers whether it began.
     bool begin(const QString& statement);
     bool run(const QString& statement);
 
     std::unique_ptr<Engine> m_engine;
-    QString m_target;
+    Access m_access;
     QString m_name;
     QSqlDatabase m_connection;
     bool m_isReadOnly = false;
+    base::CoachId m_author;
     bool m_isInTransaction = false;
     std::optional<StoreError> m_failure;
 };

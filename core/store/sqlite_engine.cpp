@@ -154,6 +154,10 @@ public:
         case Kind::Newer:
         case Kind::Older:
         case Kind::Cancelled:
+        case Kind::Conflict:
+        case Kind::Locked:
+        case Kind::Unreachable:
+        case Kind::NotAllowed:
         case Kind::Other:
             break;
         }

@@ -19,6 +19,10 @@ struct StoreError {
         Busy,           ///< another program holds it
         Refused,        ///< the data itself says no: a reference to nothing, a value out of range
         Cancelled,      ///< stopped by the person
+        Conflict,       ///< somebody else changed the same thing in the meantime: nothing was written
+        Locked,         ///< sealed: the passphrase is missing or not the right one
+        Unreachable,    ///< the server does not answer: whether the last thing was written is not known before it does
+        NotAllowed,     ///< the role of who asks does not reach that far
         Other
     };
     Kind kind = Kind::Other;

@@ -32,13 +32,13 @@ store::Result<std::optional<base::Date>> lastSwapOf(store::Database& database, b
 }  // namespace
 
 StudioCheckInSource::StudioCheckInSource(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
-    : m_database(database), m_target(database.target()), m_catalogue(catalogue), m_atUtc(std::move(atUtc))
+    : m_database(database), m_access(database.access()), m_catalogue(catalogue), m_atUtc(std::move(atUtc))
 {
 }
 
 store::Result<std::vector<checkin::QueueEntry>> StudioCheckInSource::queue(base::Date day)
 {
-    auto database = store::Database::open(m_target, store::OpenMode::ReadOnly);
+    auto database = store::Database::open(m_access, store::OpenMode::ReadOnly);
     if (!database) {
         return tl::make_unexpected(database.error());
     }
@@ -47,7 +47,7 @@ store::Result<std::vector<checkin::QueueEntry>> StudioCheckInSource::queue(base:
 
 store::Result<CheckInCase> StudioCheckInSource::page(base::ClientId client, base::Date day)
 {
-    auto database = store::Database::open(m_target, store::OpenMode::ReadOnly);
+    auto database = store::Database::open(m_access, store::OpenMode::ReadOnly);
     if (!database) {
         return tl::make_unexpected(database.error());
     }

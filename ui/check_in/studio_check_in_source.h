@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/lifts/catalogue.h"
+#include "core/store/access.h"
 #include "ui/check_in/check_in_source.h"
 
 #include <functional>
@@ -25,7 +26,7 @@ public:
 
 private:
     store::Database& m_database;
-    QString m_target;
+    QString m_access;
     const lifts::Catalogue& m_catalogue;
     std::function<QString()> m_atUtc;
 };

@@ -10,9 +10,9 @@ namespace {
 constexpr int kLookMilliseconds = 10 * 60 * 1000;
 
 /// Opens the studio once more, for the thread that asks, and puts a backup on the shelf.
-store::Result<QString> backedUp(const QString& studioFile, store::BackupShelf shelf, const std::atomic_bool& isStopped)
+store::Result<QString> backedUp(const store::Access& studio, store::BackupShelf shelf, const std::atomic_bool& isStopped)
 {
-    const auto database = store::Database::open(studioFile, store::OpenMode::MustExist);
+    const auto database = store::Database::open(studio, store::OpenMode::MustExist);
     if (!database) {
         return tl::make_unexpected(database.error());
     }
@@ -21,8 +21,8 @@ store::Result<QString> backedUp(const QString& studioFile, store::BackupShelf sh
 
 }  // namespace
 
-BackupKeeper::BackupKeeper(QString studioFile, std::function<store::BackupShelf::Moment()> clock, QObject* parent)
-    : QObject(parent), m_studioFile(std::move(studioFile)), m_clock(std::move(clock))
+BackupKeeper::BackupKeeper(store::Access studio, std::function<store::BackupShelf::Moment()> clock, QObject* parent)
+    : QObject(parent), m_studio(std::move(studio)), m_clock(std::move(clock))
 {
     m_timer.setInterval(kLookMilliseconds);
     connect(&m_timer, &QTimer::timeout, this, &BackupKeeper::look);
@@ -49,9 +49,9 @@ void BackupKeeper::look()
     }
     m_isMaking = true;
     auto promise = std::make_shared<QPromise<Outcome>>();
-    QThreadPool::globalInstance()->start([promise, file = m_studioFile, shelf = shelf(), isStopped = m_isStopped] {
+    QThreadPool::globalInstance()->start([promise, studio = m_studio, shelf = shelf(), isStopped = m_isStopped] {
         promise->start();
-        promise->addResult(std::make_shared<store::Result<QString>>(backedUp(file, shelf, *isStopped)));
+        promise->addResult(std::make_shared<store::Result<QString>>(backedUp(studio, shelf, *isStopped)));
         promise->finish();
     });
     m_watcher.setFuture(promise->future());
@@ -77,7 +77,7 @@ store::Result<QString> BackupKeeper::makeLast()
 {
     m_timer.stop();
     m_watcher.waitForFinished();
-    return backedUp(m_studioFile, shelf(), *m_isStopped);
+    return backedUp(m_studio, shelf(), *m_isStopped);
 }
 
 }  // namespace chalk::ui::common

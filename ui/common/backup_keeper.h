@@ -16,8 +16,8 @@ class BackupKeeper : public QObject {
     Q_OBJECT
 
 public:
-    /// `studioFile` is open meanwhile; `clock` is the one on the wall.
-    BackupKeeper(QString studioFile, std::function<store::BackupShelf::Moment()> clock, QObject* parent = nullptr);
+    /// `studio` is open meanwhile; `clock` is the one on the wall.
+    BackupKeeper(store::Access studio, std::function<store::BackupShelf::Moment()> clock, QObject* parent = nullptr);
     /// Stops the one that is being made.
     ~BackupKeeper() override;
 
@@ -37,9 +37,9 @@ private:
 
     void look();
     void take();
-    [[nodiscard]] store::BackupShelf shelf() const { return {store::BackupShelf::folderFor(m_studioFile), m_clock}; }
+    [[nodiscard]] store::BackupShelf shelf() const { return {store::BackupShelf::folderFor(m_studio.target), m_clock}; }
 
-    QString m_studioFile;
+    store::Access m_studio;
     std::function<store::BackupShelf::Moment()> m_clock;
     QTimer m_timer;
     QFutureWatcher<Outcome> m_watcher;

@@ -36,7 +36,8 @@ constexpr const char* kChoiceReasons[] = {
     QT_TRANSLATE_NOOP("CheckIn", "Estimated strength may be falling."),
     QT_TRANSLATE_NOOP("CheckIn", "Several lifts have stalled after the first months."),
     QT_TRANSLATE_NOOP("CheckIn", "Weeks of learning without any load yet."),
-    QT_TRANSLATE_NOOP("CheckIn", "After a long break the movement is looked at first.")};
+    QT_TRANSLATE_NOOP("CheckIn", "After a long break the movement is looked at first."),
+    QT_TRANSLATE_NOOP("CheckIn", "The plan is over: its review comes first.")};
 static_assert(std::size(kChoiceReasons) == checkin::kChoiceReasons.size());
 static_assert(std::size(kFindingNames) == checkin::kFindingKinds.size());
 static_assert(std::size(kChoiceNames) == checkin::kChoiceKinds.size());
@@ -126,6 +127,9 @@ QString findingName(FindingKind kind)
 QString findingTitle(const checkin::Finding& finding)
 {
     const QString name = findingName(finding.kind);
+    if (finding.kind == FindingKind::Direction && finding.planEnd) {
+        return checkInWords(QT_TRANSLATE_NOOP("CheckIn", "Direction, the plan ended on %1")).arg(shortDayText(*finding.planEnd));
+    }
     return finding.kind == FindingKind::Plateau && finding.flatWeeks > 0 ? QStringLiteral("%1, %2").arg(name, weeksText(finding.flatWeeks)) : name;
 }
 

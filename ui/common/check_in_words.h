@@ -11,7 +11,7 @@ namespace chalk::ui::common {
 
 /// `Plateau`, `On course`.
 [[nodiscard]] QString findingName(checkin::FindingKind kind);
-/// A finding with its number: `Plateau, 4 weeks`.
+/// A finding with its number: `Plateau, 4 weeks`; `Direction, the plan ended on 22 Nov`.
 [[nodiscard]] QString findingTitle(const checkin::Finding& finding);
 /// Why a client stands in the queue, on one line: `Bench press, 4 weeks without a new best`.
 [[nodiscard]] QString queueWhyText(const checkin::QueueEntry& entry, const lifts::Catalogue& catalogue);

@@ -119,7 +119,7 @@ constexpr RuleSentence kSentences[] = {
      nullptr},
     {Rule::N1, QT_TRANSLATE_NOOP("Rules", "A plan of weeks begins, and says what is due."),
      nullptr},
-    {Rule::N2, QT_TRANSLATE_NOOP("Rules", "The plan says what is due; the single that its loads come from moved with this result."),
+    {Rule::N2, QT_TRANSLATE_NOOP("Rules", "The plan says what is due. The single that its loads come from follows the results."),
      nullptr},
     {Rule::N3, QT_TRANSLATE_NOOP("Rules", "The plan is over, so the lift builds load again."),
      QT_TRANSLATE_NOOP("Rules", "The plan is over, so the lift builds load again, at {load}.")},

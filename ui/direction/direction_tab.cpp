@@ -41,7 +41,7 @@ DirectionTab::DirectionTab(DirectionServices services, QWidget* parent)
       m_plan(new PlanPanel(m_services.look, this)),
       m_comparison(new PlanComparison(m_services.look, m_services.dialogs, this)),
       m_outcome(new PlanOutcome(m_services.look, this)),
-      m_months(new MonthsView(m_services.look, m_services.database.target(), m_services.catalogue, this)),
+      m_months(new MonthsView(m_services.look, m_services.database.access(), m_services.catalogue, this)),
       m_nothing(new common::EmptyState(m_services.look, this)),
       m_side(new DirectionSide(m_services.look, this))
 {
@@ -184,6 +184,7 @@ void DirectionTab::showPart()
     } else {
         m_middle->setCurrentWidget(planPart());
     }
+    Q_EMIT keysChanged();
 }
 
 void DirectionTab::choose(Direction direction)
@@ -214,6 +215,9 @@ std::vector<shell::KeyHint> DirectionTab::keyHints() const
     std::vector<shell::KeyHint> hints;
     if (m_case && !m_case->running && !isReviewFirst()) {
         hints.push_back({QStringLiteral("1 2 3"), tr("Compare")});
+    }
+    if (m_middle->currentWidget() == m_comparison) {
+        hints.push_back({QStringLiteral("T"), tr("Table")});
     }
     hints.push_back({QStringLiteral("Alt+1"), tr("Board")});
     return hints;

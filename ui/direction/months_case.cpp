@@ -90,9 +90,9 @@ QString screenText(const screens::PatternScreen& screen)
 
 }  // namespace
 
-Answer<MonthsCase> readMonths(const QString& target, const lifts::Catalogue& catalogue, base::ClientId client, base::Date from, base::Date today)
+Answer<MonthsCase> readMonths(const store::Access& access, const lifts::Catalogue& catalogue, base::ClientId client, base::Date from, base::Date today)
 {
-    auto database = store::Database::open(target, store::OpenMode::ReadOnly);
+    auto database = store::Database::open(access, store::OpenMode::ReadOnly);
     if (!database) {
         return tl::make_unexpected(database.error());
     }

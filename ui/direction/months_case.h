@@ -33,7 +33,7 @@ struct MonthsCase {
 
 /// Reads them over a connection of its own, so that it can run beside the window's thread: lifts are judged, which may take a while.
 /// `from` is not after `today`.
-[[nodiscard]] store::Result<MonthsCase> readMonths(const QString& target, const lifts::Catalogue& catalogue, base::ClientId client, base::Date from,
+[[nodiscard]] store::Result<MonthsCase> readMonths(const store::Access& access, const lifts::Catalogue& catalogue, base::ClientId client, base::Date from,
                                                    base::Date today);
 
 /// For each lift that carried load: its name, where it stood, where it stands, how much the load rose. `40 kg, 3 × 8, rest 3:00`.

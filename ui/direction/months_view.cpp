@@ -47,9 +47,9 @@ QString wordsOf(const MonthsCase& months)
 
 }  // namespace
 
-MonthsView::MonthsView(const common::Look& look, QString target, const lifts::Catalogue& catalogue, QWidget* parent)
+MonthsView::MonthsView(const common::Look& look, store::Access access, const lifts::Catalogue& catalogue, QWidget* parent)
     : common::Panel(look, parent),
-      m_target(std::move(target)),
+      m_access(std::move(access)),
       m_catalogue(catalogue),
       m_loading(new common::LoadingRows(look, this)),
       m_contents(new QWidget),
@@ -98,9 +98,9 @@ void MonthsView::begin()
     }
     m_isReading = true;
     auto promise = std::make_shared<QPromise<Read>>();
-    QThreadPool::globalInstance()->start([promise, asked = *std::exchange(m_asked, std::nullopt), target = m_target, &catalogue = m_catalogue] {
+    QThreadPool::globalInstance()->start([promise, asked = *std::exchange(m_asked, std::nullopt), access = m_access, &catalogue = m_catalogue] {
         promise->start();
-        promise->addResult(std::make_shared<store::Result<MonthsCase>>(readMonths(target, catalogue, asked.client, asked.from, asked.today)));
+        promise->addResult(std::make_shared<store::Result<MonthsCase>>(readMonths(access, catalogue, asked.client, asked.from, asked.today)));
         promise->finish();
     });
     m_watcher.setFuture(promise->future());

@@ -27,8 +27,8 @@ class MonthsView : public common::Panel {
     Q_OBJECT
 
 public:
-    /// All outlive the view; `target` names the studio.
-    MonthsView(const common::Look& look, QString target, const lifts::Catalogue& catalogue, QWidget* parent = nullptr);
+    /// All outlive the view; `access` is the way to the studio.
+    MonthsView(const common::Look& look, store::Access access, const lifts::Catalogue& catalogue, QWidget* parent = nullptr);
     /// Waits for a reading that is under way.
     ~MonthsView() override;
 
@@ -55,7 +55,7 @@ private:
     void begin();
     void take();
 
-    QString m_target;
+    QString m_access;
     const lifts::Catalogue& m_catalogue;
     QFutureWatcher<Read> m_watcher;
     std::optional<Asked> m_asked;   ///< that is to be read next

@@ -81,7 +81,7 @@ PlanComparison::PlanComparison(const common::Look& look, common::Dialogs& dialog
     connect(m_form, &common::SegmentedChoice::choiceMade, this, [this](int index) { setTable(index == 1); });
     connect(m_export, &QPushButton::clicked, this, &PlanComparison::save);
     auto* toggle = new QShortcut(Qt::Key_T, this);
-    toggle->setContext(Qt::WidgetWithChildrenShortcut);
+    toggle->setContext(Qt::WindowShortcut);  // wherever the focus is, while this is on show
     connect(toggle, &QShortcut::activated, this, [this] { setTable(!isTable()); });
 }
 

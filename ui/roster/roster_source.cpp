@@ -26,14 +26,14 @@ int slotsOf(const std::vector<store::NamedSession>& sessions)
 
 }  // namespace
 
-StudioRosterSource::StudioRosterSource(QString target, lifts::Catalogue catalogue)
-    : m_target(std::move(target)), m_catalogue(std::move(catalogue))
+StudioRosterSource::StudioRosterSource(store::Access access, lifts::Catalogue catalogue)
+    : m_access(std::move(access)), m_catalogue(std::move(catalogue))
 {
 }
 
 store::Result<RosterView> StudioRosterSource::read(base::Date today)
 {
-    auto database = store::Database::open(m_target, store::OpenMode::ReadOnly);
+    auto database = store::Database::open(m_access, store::OpenMode::ReadOnly);
     if (!database) {
         return tl::make_unexpected(database.error());
     }

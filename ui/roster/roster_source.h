@@ -2,6 +2,7 @@
 
 #include "core/base/date.h"
 #include "core/lifts/catalogue.h"
+#include "core/store/access.h"
 #include "core/store/store_error.h"
 #include "ui/roster/roster_row.h"
 
@@ -21,13 +22,13 @@ public:
 /// The roster of a studio. Each reading opens a connection of its own, so that it can run beside the window's.
 class StudioRosterSource final : public RosterSource {
 public:
-    /// `target` is a studio as store::Database::open takes it.
-    StudioRosterSource(QString target, lifts::Catalogue catalogue);
+    /// `access` is what store::Database::open takes.
+    StudioRosterSource(store::Access access, lifts::Catalogue catalogue);
 
     [[nodiscard]] store::Result<RosterView> read(base::Date today) override;
 
 private:
-    QString m_target;
+    QString m_access;
     lifts::Catalogue m_catalogue;
 };
 

@@ -5,11 +5,11 @@
 
 namespace chalk::ui::trends {
 
-StudioTrendsSource::StudioTrendsSource(QString target, lifts::Catalogue catalogue) : m_target(std::move(target)), m_catalogue(std::move(catalogue)) {}
+StudioTrendsSource::StudioTrendsSource(store::Access access, lifts::Catalogue catalogue) : m_access(std::move(access)), m_catalogue(std::move(catalogue)) {}
 
 store::Result<TrendsView> StudioTrendsSource::read(const TrendsAsk& ask)
 {
-    const auto database = store::Database::open(m_target, store::OpenMode::ReadOnly);
+    const auto database = store::Database::open(m_access, store::OpenMode::ReadOnly);
     if (!database) {
         return tl::make_unexpected(database.error());
     }

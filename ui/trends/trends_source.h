@@ -46,13 +46,13 @@ public:
 /// Those of a studio. Each reading opens a connection of its own, so that it can run beside the window's.
 class StudioTrendsSource final : public TrendsSource {
 public:
-    /// `target` is a studio as store::Database::open takes it.
-    StudioTrendsSource(QString target, lifts::Catalogue catalogue);
+    /// `access` is what store::Database::open takes.
+    StudioTrendsSource(store::Access access, lifts::Catalogue catalogue);
 
     [[nodiscard]] store::Result<TrendsView> read(const TrendsAsk& ask) override;
 
 private:
-    QString m_target;
+    QString m_access;
     lifts::Catalogue m_catalogue;
 };
 

@@ -69,6 +69,17 @@ TEST(Suggestion, SixWeeksOfLearningAskForAScreenUnlessTheLiftWasLoadedBefore)
     EXPECT_EQ(suggested(lift), (Suggestion{ChoiceKind::Hold, ChoiceReason::OnCourse}));
 }
 
+TEST(Suggestion, APlanThatIsOverIsReviewedBeforeAnyStall)
+{
+    ClientSigns client = wellClient();
+    client.isPlanToReview = true;
+    EXPECT_EQ(suggested(liftJudged(PlateauVerdict::Regressing), client), (Suggestion{ChoiceKind::Direction, ChoiceReason::PlanOver}));
+    EXPECT_EQ(suggested(liftJudged(PlateauVerdict::Progressing), client), (Suggestion{ChoiceKind::Direction, ChoiceReason::PlanOver}));
+    LiftEvidence held = liftJudged(PlateauVerdict::Progressing);
+    held.isOnHold = true;
+    EXPECT_EQ(suggested(held, client), (Suggestion{ChoiceKind::Rescreen, ChoiceReason::OnHold})) << "but not before pain";
+}
+
 TEST(Suggestion, WithoutSignsOfAStallTheLiftIsCarriedOn)
 {
     EXPECT_EQ(suggested(liftJudged(PlateauVerdict::Progressing)), (Suggestion{ChoiceKind::Hold, ChoiceReason::OnCourse}));

@@ -173,4 +173,13 @@ TEST_F(CheckInWords, ADecisionIsOneLineOfTheHistory)
     EXPECT_EQ(decisionText(decision, {}), QStringLiteral("10 Nov: hold one more week (plateau). “New baby at home.” Review 24 Nov."));
 }
 
+TEST_F(CheckInWords, AReviewOfAPlanNamesItsLastDay)
+{
+    checkin::Finding finding;
+    finding.kind = checkin::FindingKind::Direction;
+    EXPECT_EQ(findingTitle(finding).toStdString(), "Direction");
+    finding.planEnd = base::Date::fromYmd(2026, 11, 22);
+    EXPECT_EQ(findingTitle(finding).toStdString(), "Direction, the plan ended on 22 Nov");
+}
+
 }  // namespace chalk::ui::common

@@ -13,6 +13,7 @@
 #include "ui/direction/direction_cards.h"
 #include "ui/direction/direction_side.h"
 #include "ui/direction/missed_weeks.h"
+#include "ui/direction/plan_comparison.h"
 #include "ui/direction/plan_editor.h"
 #include "ui/direction/plan_outcome.h"
 
@@ -99,7 +100,7 @@ TEST_F(DirectionTabTest, StartsThePlanThatIsShownAndSaysSo)
     open("Ada Lund");
     press(Qt::Key_3);
     const QSignalSpy written(&m_tab, &DirectionTab::written);
-    button(QStringLiteral("Start movement"))->click();
+    button(QStringLiteral("Start strength"))->click();
     EXPECT_EQ(written.count(), 1);
     ASSERT_TRUE(m_acts.lastDone());
     EXPECT_TRUE(m_acts.lastDone()->words.startsWith(QStringLiteral("Movement, 12 weeks begun for Ada")));
@@ -228,6 +229,25 @@ TEST_F(DirectionTabTest, AnotherClientIsShownFromThePlanOn)
     EXPECT_EQ(part->chosen(), 2);
     open("Bo Arden");
     EXPECT_EQ(part->chosen(), 0);
+}
+
+TEST_F(DirectionTabTest, TTurnsPlannedAndDoneIntoATableWhereverTheFocusIs)
+{
+    open("Ada Lund");
+    button(QStringLiteral("Start strength"))->click();
+    open("Ada Lund");
+    ASSERT_TRUE(m_tab.shown()->running);
+    auto* part = m_tab.findChild<common::SegmentedChoice*>();
+    auto* comparison = m_tab.findChild<PlanComparison*>();
+    QSignalSpy keys(&m_tab, &DirectionTab::keysChanged);
+    part->setChosen(1);
+    Q_EMIT part->choiceMade(1);
+    EXPECT_GE(keys.count(), 1);
+    EXPECT_EQ(m_tab.keyHints().front().keys, QStringLiteral("T"));
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&m_tab));
+    part->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_T);
+    EXPECT_TRUE(comparison->isTable());
 }
 
 TEST_F(DirectionTabTest, WhoMayNotTrainIsToldWhyNothingBegins)
