@@ -1,5 +1,6 @@
 #include "core/store/database.h"
 
+#include "core/store/key_ring.h"
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
 
@@ -19,10 +20,14 @@ Database::Database(Access access, bool isReadOnly)
       m_connection(QSqlDatabase::addDatabase(m_engine->driver(), m_name)),
       m_isReadOnly(isReadOnly)
 {
+    if (!m_access.keys) {
+        m_access.keys = std::make_shared<KeyRing>();
+    }
 }
 
 Database::~Database()
 {
+    m_vault.reset();
     m_connection.close();
     m_connection = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
@@ -49,10 +54,25 @@ Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode 
     if (auto migrated = migrate(database->m_connection, *database->m_engine, *version, target); !migrated) {
         return tl::make_unexpected(migrated.error());
     }
+    if (auto opened = database->openVault(); !opened) {
+        return tl::make_unexpected(opened.error());
+    }
     if (auto completed = completeCaches(*database); !completed) {
         return tl::make_unexpected(completed.error());
     }
     return database;
+}
+
+Result<void> Database::openVault()
+{
+    m_vault = std::make_unique<Vault>(*this);
+    m_vault->refresh();
+    if (m_failure) {
+        return tl::make_unexpected(*m_failure);
+    }
+    const auto& wrapped = m_vault->wrapped();
+    const bool isLocked = wrapped && m_access.keys->isLocked() && m_access.keys->knows(wrapped->fingerprint);
+    return !wrapped || isLocked ? Result<void>() : m_access.keys->open(*wrapped, m_access.target);
 }
 
 void Database::fail(StoreError error)
@@ -83,6 +103,9 @@ bool Database::begin(const QString& statement)
 {
     m_failure.reset();
     m_isInTransaction = run(statement);
+    if (m_isInTransaction && m_vault) {
+        m_vault->refresh();
+    }
     return m_isInTransaction;
 }
 
