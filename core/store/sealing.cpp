@@ -22,7 +22,7 @@ StoreError locked(const QString& target)
 
 Result<void> Sealing::checkFile() const
 {
-    return m_database.engine().driver() == QLatin1String("QSQLITE")
+    return !m_database.isOnServer()
                ? Result<void>()
                : storeError(Kind::Refused, QStringLiteral("%1 is not kept in a file: a passphrase is for a file").arg(m_database.target()));
 }

@@ -15,7 +15,7 @@ Vault::Vault(Database& database) : m_database(database), m_look(database.connect
 
 void Vault::refresh()
 {
-    if (m_database.failure()) {
+    if (m_database.failure() || m_database.isOnServer()) {
         return;
     }
     m_isReady = m_isReady || (m_look.prepare(QStringLiteral("SELECT wrapped_key FROM sealing")) &&

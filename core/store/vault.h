@@ -26,7 +26,7 @@ struct SealedRow {
     qint64 version = 0;
 };
 
-/// What opens and seals texts for one connection. Where the studio has no passphrase everything passes as it is.
+/// What opens and seals texts for one connection. Where the studio has no passphrase, and on a server, everything passes as it is.
 class Vault {
 public:
     explicit Vault(Database& database);
