@@ -82,6 +82,9 @@ std::optional<QString> passphraseIn(const QString& name, QString& fault)
 
 std::optional<QString> askPassphrase(const QString& question)
 {
+    if (::isatty(STDIN_FILENO) == 0) {
+        return std::nullopt;  // nobody is there to answer
+    }
     const SilentTerminal terminal;
     if (!terminal.isReady()) {
         return std::nullopt;

@@ -3,6 +3,7 @@
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/simulation/harbour_studio.h"
+#include "core/store/backup.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_writer.h"
 #include "core/store/decision_reader.h"
@@ -10,6 +11,7 @@
 #include "core/store/key_ring.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
+#include "core/store/sealed_copy.h"
 #include "core/store/sealed_tables.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_export.h"
@@ -317,6 +319,29 @@ TEST_F(FileOnlySealing, LockedKeysOpenNothingUntilTheyAreUnlocked)
     EXPECT_TRUE(access.keys->isLocked());
     ASSERT_TRUE(unlock(access, m_passphrase));
     EXPECT_EQ(document(), before);
+}
+
+TEST_F(FileOnlySealing, ABackupIsSealedWholeEvenWhileTheKeysAreLocked)
+{
+    ASSERT_TRUE(sealing().set(m_passphrase));
+    const auto before = document();
+    const Access access = m_studio.database().access();
+    access.keys->lock();
+    const QString backup = m_studio.folder() + QStringLiteral("/backup.chalkrung");
+    const auto made = copyStudio(m_studio.database(), backup);
+    ASSERT_TRUE(made) << made.error().message.toStdString();
+    QFile file(backup);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_FALSE(file.readAll().contains("Ada Lund")) << "names are sealed in a backup";
+    EXPECT_EQ(contentsOf(backup).error().kind, StoreError::Kind::Locked);
+    EXPECT_EQ(OpenedCopy::of(backup, KeyRing(), seal::Passphrase(QStringLiteral("not this one"))).error().kind, StoreError::Kind::Locked);
+    m_studio.close();
+    const auto opened = OpenedCopy::of(backup, KeyRing(), m_passphrase);
+    ASSERT_TRUE(opened) << opened.error().message.toStdString();
+    EXPECT_EQ(contentsOf(opened->path())->clients, 2);
+    ASSERT_TRUE(restoreStudio(opened->path(), m_studio.file(), m_studio.folder() + QStringLiteral("/kept.chalkrung")));
+    EXPECT_FALSE(openWith(""));
+    EXPECT_EQ(document(**openWith("three quiet mornings")), before);
 }
 
 TEST_F(FileOnlySealing, AConnectionThatWasOpenBeforeSealsAndOpensToo)
