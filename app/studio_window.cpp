@@ -5,6 +5,7 @@
 #include "app/logging.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
+#include "core/store/key_ring.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
@@ -20,6 +21,8 @@
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
+#include "ui/lock/lock_desk.h"
+#include "ui/lock/lock_section.h"
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/print/plan_dialog.h"
@@ -35,6 +38,7 @@
 #include "ui/trends/trends_page.h"
 #include "ui/week/week_page.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QDate>
 #include <QSettings>
@@ -58,6 +62,7 @@ public:
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
+          m_lock(m_look, *m_database, m_settings),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
@@ -73,6 +78,7 @@ public:
                                    [&window](const QString& why) { window.ledge()->note()->sayTrouble(why); }});
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
+        addLocking(window);
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
@@ -88,6 +94,24 @@ public:
     }
 
 private:
+    void addLocking(ui::shell::MainWindow& window)
+    {
+        auto* lock = new QAction(QApplication::translate("StudioWindow", "Lock"), &window);
+        lock->setShortcut(Qt::CTRL | Qt::Key_L);
+        window.addAction(lock);
+        QObject::connect(lock, &QAction::triggered, &window, [this, &window] {
+            if (m_lock.canLock()) {
+                m_lock.lock();
+            } else {
+                window.ledge()->note()->sayNews(QApplication::translate("StudioWindow", "There is nothing to unlock it by: set a passphrase in Settings, Lock"));
+            }
+        });
+        QObject::connect(&m_lock, &ui::lock::LockDesk::quitAsked, &window, [&window] {
+            window.close();
+            QApplication::exit(kDone);
+        });
+    }
+
     tl::expected<base::ActId, QString> undo(base::ActId act)
     {
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
@@ -204,6 +228,8 @@ private:
         std::vector<ui::settings::SectionEntry> sections;
         sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
+        sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
+                            [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
     }
 
@@ -257,6 +283,7 @@ private:
     screens::ScreenCatalogue m_screens;
     ui::common::Look m_look;
     QSettings m_settings;
+    ui::lock::LockDesk m_lock;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
     ui::floor::FloorPresenter m_floor;
@@ -283,7 +310,7 @@ void sayThatItCannotOpen(const QApplication& application, const store::StoreErro
 
 }  // namespace
 
-int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const SystemClock& clock)
+int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const seal::Passphrase& passphrase, const SystemClock& clock)
 {
     if (!hasDisplay()) {
         std::fputs("chalkrung: there is no display to open a window on; chalkrung --help says what goes without one\n", stderr);
@@ -293,7 +320,18 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
     QApplication::setApplicationName(QStringLiteral("chalkrung"));
     QApplication::setOrganizationName(QStringLiteral("chalkrung"));
     ui::common::loadFonts();
-    auto database = store::Database::open(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
+    store::Access access(studioFile);
+    access.keys = std::make_shared<store::KeyRing>(passphrase);
+    const auto mode = isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing;
+    auto database = store::Database::open(access, mode);
+    if (!database && database.error().kind == store::StoreError::Kind::Locked) {
+        const ui::common::Look look;
+        ui::common::applyTheme(*qApp, look.theme());
+        if (!ui::lock::askBeforeOpening(look, access)) {
+            return kDone;
+        }
+        database = store::Database::open(access, mode);
+    }
     if (!database) {
         sayThatItCannotOpen(application, database.error());
         return kWrongUse;

@@ -9,6 +9,7 @@
 #include "app/commands/fill_command.h"
 #include "app/commands/judge_command.h"
 #include "app/commands/norms_command.h"
+#include "app/commands/passphrase_command.h"
 #include "app/commands/plan_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
@@ -22,7 +23,7 @@ namespace chalk::app {
 const std::vector<Command>& allCommands()
 {
     static const std::vector<Command> commands{backupCommand(), cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(),
-                                               fillCommand(), judgeCommand(), normsCommand(), planCommand(), recordCommand(), restoreCommand(),
+                                               fillCommand(), judgeCommand(), normsCommand(), passphraseCommand(), planCommand(), recordCommand(), restoreCommand(),
                                                rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), verifyCommand(), weekCommand()};
     return commands;
 }
