@@ -1,28 +1,35 @@
 #include "core/store/database.h"
 
+#include "core/store/key_ring.h"
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
+#include "core/store/server_target.h"
 
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QStandardPaths>
 #include <QUuid>
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace chalk::store {
 
 Database::Database(Access access, bool isReadOnly)
-    : m_engine(sqliteEngine()),
+    : m_engine(engineFor(access.target)),
       m_access(std::move(access)),
       m_name(QUuid::createUuid().toString(QUuid::WithoutBraces)),
       m_connection(QSqlDatabase::addDatabase(m_engine->driver(), m_name)),
       m_isReadOnly(isReadOnly)
 {
+    if (!m_access.keys) {
+        m_access.keys = std::make_shared<KeyRing>();
+    }
 }
 
 Database::~Database()
 {
+    m_vault.reset();
     m_connection.close();
     m_connection = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
@@ -30,9 +37,9 @@ Database::~Database()
 
 Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode mode)
 {
-    const QString& target = access.target;
-    std::unique_ptr<Database> database(new Database(access, mode == OpenMode::ReadOnly));
-    if (auto opened = database->m_engine->open(database->m_connection, target, mode); !opened) {
+    std::unique_ptr<Database> database(new Database(withoutPasswordInTarget(access), mode == OpenMode::ReadOnly));
+    const QString& target = database->target();
+    if (auto opened = database->m_engine->open(database->m_connection, database->m_access, mode); !opened) {
         return tl::make_unexpected(opened.error());
     }
     const auto version = database->m_engine->schemaVersion(database->m_connection, target);
@@ -49,10 +56,31 @@ Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode 
     if (auto migrated = migrate(database->m_connection, *database->m_engine, *version, target); !migrated) {
         return tl::make_unexpected(migrated.error());
     }
+    const auto standing = database->m_engine->standing(database->m_connection, target);
+    if (!standing) {
+        return tl::make_unexpected(standing.error());
+    }
+    database->m_role = standing->role;
+    database->m_author = standing->coach;
+    if (auto opened = database->openVault(); !opened) {
+        return tl::make_unexpected(opened.error());
+    }
     if (auto completed = completeCaches(*database); !completed) {
         return tl::make_unexpected(completed.error());
     }
     return database;
+}
+
+Result<void> Database::openVault()
+{
+    m_vault = std::make_unique<Vault>(*this);
+    m_vault->refresh();
+    if (m_failure) {
+        return tl::make_unexpected(*m_failure);
+    }
+    const auto& wrapped = m_vault->wrapped();
+    const bool isLocked = wrapped && m_access.keys->isLocked() && m_access.keys->knows(wrapped->fingerprint);
+    return !wrapped || isLocked ? Result<void>() : m_access.keys->open(*wrapped, m_access.target);
 }
 
 void Database::fail(StoreError error)
@@ -79,11 +107,22 @@ bool Database::run(const QString& statement)
     return true;
 }
 
-bool Database::begin(const QString& statement)
+bool Database::begin(const QStringList& statements)
 {
     m_failure.reset();
-    m_isInTransaction = run(statement);
+    m_isInTransaction = std::all_of(statements.begin(), statements.end(), [this](const QString& statement) { return run(statement); });
+    if (!m_isInTransaction && statements.size() > 1) {
+        QSqlQuery(m_connection).exec(QStringLiteral("ROLLBACK"));  // it began, and waited in vain
+    }
+    if (m_isInTransaction && m_vault) {
+        m_vault->refresh();
+    }
     return m_isInTransaction;
+}
+
+bool Database::isOnServer() const
+{
+    return isServerTarget(m_access.target);
 }
 
 Transaction::Transaction(Database& database) : m_database(database)

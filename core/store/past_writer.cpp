@@ -94,13 +94,17 @@ Kit PastWriter::pastKitOf(const Exercise& exercise, base::MassUnit unit, std::op
     return tables::pastSetupOf(exercise, unit, bodyMass, unit == base::MassUnit::Kilogram ? m_kilogramKit : m_poundKit, past).setup.kit;
 }
 
-base::ClientId PastWriter::holderFor(const PastOwner& owner)
+base::ClientId PastWriter::holderFor(const PastOwner& owner, base::Date startedOn)
 {
     base::ClientId& holder = m_holders[owner.client];
     if (holder.isNone()) {
-        Statement copy(m_database, QStringLiteral("INSERT INTO client (name, goal, coach_id, unit, started_day, sessions_per_week, is_withdrawn) "
-                                                  "SELECT name, '', coach_id, unit, started_day, sessions_per_week, 1 FROM client WHERE id = ? RETURNING id"));
-        holder = base::ClientId(copy.runForId(owner.client));
+        clients::Client kept;
+        kept.name = owner.name;
+        kept.coach = owner.coach;
+        kept.unit = owner.unit;
+        kept.startedOn = startedOn;
+        holder = m_inserts.client(kept);
+        Statement(m_database, QStringLiteral("UPDATE client SET is_withdrawn = 1 WHERE id = ?")).run(holder);
     }
     return holder;
 }
@@ -155,7 +159,7 @@ void PastWriter::begin(const PastOwner& owner, Pattern pattern, const std::vecto
         m_work.edit().log().append({*lift, entry.event, m_work.outcome().act, entry.session, {}, false});
     }
     judgeFresh(*lift, entries);
-    const base::ClientId before = owner.isNew ? owner.client : holderFor(owner);
+    const base::ClientId before = owner.isNew ? owner.client : holderFor(owner, past.front().day);
     Statement(m_database, QStringLiteral("INSERT INTO owner_change (act_id, thing, thing_id, client_before, client_after) VALUES (?, 'lift', ?, ?, ?)"))
         .run(m_work.outcome().act, *lift, before, owner.client);
 }

@@ -53,7 +53,8 @@ private:
     [[nodiscard]] progression::Kit pastKitOf(const lifts::Exercise& exercise, base::MassUnit unit, std::optional<base::Load> bodyMass,
                                          const std::vector<tables::PastSession>& past) const;
     void judgeFresh(base::LiftId lift, const std::vector<PastEntry>& entries);
-    [[nodiscard]] base::ClientId holderFor(const PastOwner& owner);
+    /// The withdrawn client who holds the lifts that an import began for somebody known, once it is taken back.
+    [[nodiscard]] base::ClientId holderFor(const PastOwner& owner, base::Date startedOn);
 
     Database& m_database;
     ActWork& m_work;

@@ -1,6 +1,7 @@
 #include "core/store/people_changes.h"
 
 #include "core/store/event_log.h"
+#include "core/store/form_rows.h"
 #include "core/store/lift_cache.h"
 #include "core/store/statement.h"
 
@@ -70,11 +71,9 @@ void putProfile(Database& database, base::ClientId client, const QString& profil
 {
     if (profile.isEmpty()) {
         Statement(database, QStringLiteral("DELETE FROM form WHERE client_id = ? AND kind = 'profile' AND is_finished = 0")).run(client);
-        return;
+    } else {
+        putOpenForm(database, client, FormKind::Profile, day, profile);
     }
-    Statement(database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, 'profile', ?, 0, ?) "
-                                       "ON CONFLICT (client_id, kind) WHERE is_finished = 0 DO UPDATE SET detail = excluded.detail"))
-        .run(client, day, profile);
 }
 
 /// Takes the load volumes of a lift from one client to another.
@@ -131,11 +130,13 @@ ClientFacts readClientFacts(Database& database, base::ClientId client)
         return facts;
     }
     facts.birthDate = row.optionalDate(0);
-    facts.goal = row.text(1);
+    facts.goal = row.openedText(1, row.sealedRow("client", client), "goal");
     facts.bodyMass = row.optionalLoad(2);
     facts.isWithdrawn = row.number(3) == 1;
-    Statement profile(database, QStringLiteral("SELECT detail FROM form WHERE client_id = ? AND kind = 'profile' AND is_finished = 0"));
-    facts.profile = profile.run(client) && profile.next() ? profile.qtext(0) : QString();
+    Statement profile(database, QStringLiteral("SELECT detail, id FROM form WHERE client_id = ? AND kind = 'profile' AND is_finished = 0"));
+    if (profile.run(client) && profile.next()) {
+        facts.profile = profile.opened(0, profile.sealedRow("form", profile.integer(1)), "detail");
+    }
     return facts;
 }
 
@@ -144,10 +145,12 @@ void changeClientFacts(Database& database, base::ActId act, base::ClientId clien
     if (before == after) {
         return;
     }
+    Vault& vault = database.vault();
+    const SealedRow change = vault.toWrite("client_change", act, client);
     Statement(database, QStringLiteral("INSERT INTO client_change (act_id, client_id, before, after) VALUES (?, ?, ?, ?)"))
-        .run(act, client, textOfFacts(before), textOfFacts(after));
+        .run(act, client, vault.sealed(change, "before", textOfFacts(before)), vault.sealed(change, "after", textOfFacts(after)));
     Statement(database, QStringLiteral("UPDATE client SET birth_day = ?, goal = ?, body_mass_centi = ?, is_withdrawn = ? WHERE id = ?"))
-        .run(after.birthDate, after.goal, after.bodyMass, after.isWithdrawn, client);
+        .run(after.birthDate, vault.sealed(vault.toWrite("client", client), "goal", after.goal), after.bodyMass, after.isWithdrawn, client);
     if (before.profile != after.profile) {
         putProfile(database, client, after.profile, day);
     }
@@ -173,7 +176,9 @@ void takeBackPeople(Database& database, base::ActId act, base::ActId by)
     std::vector<FactsChange> changes;
     rows.run(act);
     while (rows.next()) {
-        changes.push_back({base::ClientId(rows.integer(0)), factsIn(rows.qtext(1)), factsIn(rows.qtext(2))});
+        const base::ClientId client(rows.integer(0));
+        const SealedRow row = rows.sealedRow("client_change", act, client);
+        changes.push_back({client, factsIn(rows.opened(1, row, "before")), factsIn(rows.opened(2, row, "after"))});
     }
     Statement day(database, QStringLiteral("SELECT started_day FROM client WHERE id = ?"));
     for (const FactsChange& change : changes) {
@@ -198,8 +203,9 @@ void refuseWhereBuiltUpon(Database& database, base::ActId act)
     std::vector<base::ClientId> brought;
     rows.run(act);
     while (rows.next()) {
-        if (factsIn(rows.qtext(1)).isWithdrawn) {
-            brought.push_back(base::ClientId(rows.integer(0)));
+        const base::ClientId client(rows.integer(0));
+        if (factsIn(rows.opened(1, rows.sealedRow("client_change", act, client), "before")).isWithdrawn) {
+            brought.push_back(client);
         }
     }
     Statement lifts(database, QStringLiteral("SELECT 1 FROM lift WHERE client_id = ? AND id NOT IN (SELECT thing_id FROM owner_change WHERE act_id = ? AND thing = 'lift')"));

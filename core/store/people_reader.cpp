@@ -46,10 +46,10 @@ Result<std::vector<tables::KnownPerson>> PeopleReader::known()
 {
     const Snapshot snapshot(m_database);
     std::map<base::ClientId, QJsonObject> profiles;
-    Statement forms(m_database, QStringLiteral("SELECT client_id, detail FROM form WHERE kind = 'profile' ORDER BY client_id, day, id"));
+    Statement forms(m_database, QStringLiteral("SELECT client_id, detail, id FROM form WHERE kind = 'profile' ORDER BY client_id, day, id"));
     forms.run();
     while (forms.next()) {
-        profiles[base::ClientId(forms.integer(0))] = QJsonDocument::fromJson(forms.qtext(1).toUtf8()).object();
+        profiles[base::ClientId(forms.integer(0))] = QJsonDocument::fromJson(forms.opened(1, forms.sealedRow("form", forms.integer(2)), "detail").toUtf8()).object();
     }
     std::vector<tables::KnownPerson> known;
     Statement rows(m_database, QStringLiteral("SELECT id, name, birth_day FROM client WHERE is_withdrawn = 0 ORDER BY name, id"));
