@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace chalk::ui::people {
@@ -48,16 +49,6 @@ QString firstCells(const exchange::TableFile& file, std::size_t column)
     return cells.join(QStringLiteral(" · "));
 }
 
-/// What the form is built from: where it changes, it is built anew.
-QByteArray stateOf(const std::vector<ImportFile>& files)
-{
-    QByteArray state;
-    for (const ImportFile& file : files) {
-        state += file.name.toUtf8() + '\n' + QByteArray::number(static_cast<int>(file.file.encoding)) + file.file.separator + QByteArray::fromStdString(file.file.signature());
-    }
-    return state;
-}
-
 }  // namespace
 
 ColumnsForm::ColumnsForm(const common::Look& look, ImportDesk& desk, QWidget* parent) : QWidget(parent), m_look(look), m_desk(desk), m_column(new QVBoxLayout(this))
@@ -67,11 +58,11 @@ ColumnsForm::ColumnsForm(const common::Look& look, ImportDesk& desk, QWidget* pa
 
 void ColumnsForm::refresh()
 {
-    const QByteArray state = stateOf(m_desk.files());
-    if (state == m_shown || m_desk.isBusy()) {
+    if (m_desk.inspections() == m_shown || m_desk.isBusy()) {
         return;
     }
-    m_shown = state;
+    m_shown = m_desk.inspections();
+    const QString focused = focusWidget() == nullptr ? QString() : focusWidget()->accessibleName();
     if (m_files != nullptr) {
         m_files->hide();
         m_files->deleteLater();
@@ -85,13 +76,19 @@ void ColumnsForm::refresh()
         addFile(i);
     }
     column->addStretch(1);
+    const auto boxes = m_files->findChildren<QComboBox*>();
+    const auto same = std::find_if(boxes.begin(), boxes.end(), [&focused](const QComboBox* box) { return box->accessibleName() == focused; });
+    if (!focused.isEmpty() && same != boxes.end()) {
+        (*same)->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 void ColumnsForm::addFile(std::size_t index)
 {
     const ImportFile& file = m_desk.files()[index];
     auto* panel = new common::Panel(m_look, m_files);
-    const QString count = file.file.kind == exchange::TableKind::Cards ? tr("%n vCard(s)", nullptr, file.file.records) : tr("%n row(s)", nullptr, file.file.records);
+    const bool areCards = file.file.kind == exchange::TableKind::Cards;
+    const QString count = (areCards ? tr("vCards: %1") : tr("rows: %1")).arg(file.file.records);
     panel->setTitle(file.name, file.isRecalled ? tr("%1, read as last time").arg(count) : count);
     m_files->layout()->addWidget(panel);
     addReading(index, *panel->body());

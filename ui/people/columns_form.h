@@ -34,7 +34,7 @@ private:
     ImportDesk& m_desk;
     QVBoxLayout* m_column;
     QWidget* m_files = nullptr;
-    QByteArray m_shown;
+    int m_shown = 0;
 };
 
 }  // namespace chalk::ui::people

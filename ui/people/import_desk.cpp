@@ -89,6 +89,7 @@ void ImportDesk::inspect(ImportFile file, std::optional<std::size_t> place)
 
 void ImportDesk::keepInspected(const Inspected& inspected, std::optional<std::size_t> place)
 {
+    ++m_inspections;
     if (!inspected.fault.isEmpty()) {
         Q_EMIT failed(tr("%1: %2").arg(inspected.file.name, inspected.fault));
         Q_EMIT changed();

@@ -50,6 +50,8 @@ public:
     [[nodiscard]] bool isBusy() const { return m_work.isRunning(); }
     [[nodiscard]] const std::vector<ImportFile>& files() const { return m_files; }
     [[nodiscard]] QStringList fileNames() const;
+    /// How often a file was looked at, whatever came of it.
+    [[nodiscard]] int inspections() const { return m_inspections; }
     [[nodiscard]] const tables::TableContent& content() const { return *m_content; }
     /// There once the files were read.
     [[nodiscard]] const std::optional<store::PeopleProposal>& proposal() const { return m_proposal; }
@@ -90,6 +92,7 @@ private:
 
     ImportServices m_services;
     Step m_step = Step::Files;
+    int m_inspections = 0;
     std::vector<ImportFile> m_files;
     std::shared_ptr<tables::TableContent> m_content;
     std::optional<store::PeopleProposal> m_proposal;

@@ -185,7 +185,7 @@ QString ImportPage::footText() const
         return m_desk.files()[problem->first].name + QStringLiteral(": ") + problemText(problem->second);
     }
     if (m_desk.step() == ImportDesk::Step::People && !m_desk.content().faults.empty()) {
-        return tr("%n fault(s): those rows are left out.", nullptr, static_cast<int>(m_desk.content().faults.size()));
+        return tr("Faults: %1. Those rows are left out.").arg(m_desk.content().faults.size());
     }
     return {};
 }

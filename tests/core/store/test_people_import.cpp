@@ -7,6 +7,7 @@
 #include "core/store/people_reader.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
+#include "core/store/sealing.h"
 #include "core/store/studio_check.h"
 #include "tests/support/small_studio.h"
 
@@ -220,6 +221,26 @@ TEST(PeopleImport, FindsTheSameListThereAlready)
     EXPECT_EQ(done->newClients, 0);
     EXPECT_EQ(done->sessions, 0);
     EXPECT_EQ(done->sessionsThere, 3);
+}
+
+TEST(PeopleImport, SealsWhatItKeepsOfPeople)
+{
+    ImportOnTest import({kPeopleList, kSessionList});
+    const seal::Passphrase passphrase(QStringLiteral("nine boats and a harbour"));
+    Sealing sealing(import.studio.database(), seal::KeyCost::least());
+    ASSERT_TRUE(sealing.set(passphrase));
+    const auto done = import.run();
+    ASSERT_TRUE(done) << done.error().message.toStdString();
+    const QStringList notes = import.studio.rows(QStringLiteral("SELECT before, after FROM client_change"));
+    EXPECT_EQ(notes.size(), 2);
+    EXPECT_FALSE(notes.join(QLatin1Char(' ')).contains(QStringLiteral("example.org")));
+    const auto undone = import.undo(done->act);
+    ASSERT_TRUE(undone) << undone.error().message.toStdString();
+    ASSERT_TRUE(import.undo(undone->act));
+    const auto removed = sealing.remove(passphrase);
+    ASSERT_TRUE(removed) << removed.error().message.toStdString();
+    EXPECT_EQ(ClientForms(import.studio.database()).profile(test::clientNamed(import.studio.database(), "Cy Marsh"))->contact.email, "cy@example.org");
+    import.expectSound();
 }
 
 }  // namespace
