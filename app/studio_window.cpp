@@ -26,6 +26,9 @@
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/print/plan_dialog.h"
+#include "ui/people/duplicates_page.h"
+#include "ui/people/import_page.h"
+#include "ui/people/import_section.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/settings/appearance_section.h"
@@ -230,7 +233,22 @@ private:
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
         sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
                             [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
+        sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
+                            [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
+    }
+
+    /// Where lists come in, and where two records become one.
+    void addPeoplePages(ui::shell::PageRegistry& registry)
+    {
+        registry.add({QStringLiteral("import"), QApplication::translate("Pages", "Import a list"), QStringLiteral("roster"), RailSlot::None, {},
+                      [this](QWidget* parent) {
+                          return new ui::people::ImportPage({m_look, m_acts, m_dialogs}, {*m_database, m_catalogue, m_clock, m_settings, SystemClock::nowUtc}, parent);
+                      },
+                      QStringLiteral("roster")});
+        registry.add({QStringLiteral("duplicates"), QApplication::translate("Pages", "Duplicates"), QStringLiteral("client"), RailSlot::None, {},
+                      [this](QWidget* parent) { return new ui::people::DuplicatesPage({m_look, *m_database, m_clock, m_acts, SystemClock::nowUtc}, parent); },
+                      QStringLiteral("roster")});
     }
 
     ui::shell::PageRegistry pages()
@@ -274,6 +292,7 @@ private:
                           QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
+        addPeoplePages(registry);
         return registry;
     }
 
