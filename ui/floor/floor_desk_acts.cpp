@@ -85,8 +85,9 @@ bool FloorDesk::book(const sessions::Session& session)
 SaveState FloorDesk::saveReport(base::SessionId session, const sessions::SessionReport& report)
 {
     const auto at = std::find_if(m_clients.begin(), m_clients.end(), [session](const FloorClient& one) { return one.session.id == session; });
-    const QString who = at == m_clients.end() ? QString() : at->firstName();
-    const auto outcome = m_presenter.saveReport(session, report);
+    const bool isShown = at != m_clients.end();
+    const QString who = isShown ? at->firstName() : QString();
+    const auto outcome = m_presenter.saveReport(session, report, isShown ? std::optional(at->report) : std::nullopt, who);
     if (!outcome) {
         return refuse(outcome.error().message);
     }
