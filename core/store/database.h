@@ -34,6 +34,11 @@ public:
     /// Who works with this connection: what is done is written down as theirs. None where nobody said.
     [[nodiscard]] base::CoachId author() const { return m_author; }
     void setAuthor(base::CoachId author) { m_author = author; }
+    /// What this connection reaches; everything in a file.
+    [[nodiscard]] Role role() const { return m_role; }
+    [[nodiscard]] bool may(Right right) const { return store::may(m_role, right); }
+    /// Whether the studio is on a server, where others write at the same time.
+    [[nodiscard]] bool isOnServer() const;
 
     /// The next act is written under this token, once: a second act of the same token is refused by the studio, so what was sent twice
     /// is done once. Without it an act gets a token of its own.
@@ -62,8 +67,8 @@ private:
     friend class Snapshot;
 
     Database(Access access, bool isReadOnly);
-    /// Begins a transaction, or does nothing inside of one; answers whether it began.
-    bool begin(const QString& statement);
+    /// Begins a transaction; answers whether it began.
+    bool begin(const QStringList& statements);
     bool run(const QString& statement);
 
     std::unique_ptr<Engine> m_engine;
@@ -73,6 +78,7 @@ private:
     bool m_isReadOnly = false;
     base::CoachId m_author;
     QString m_nextToken;
+    Role m_role = Role::Owner;
     bool m_isInTransaction = false;
     std::optional<StoreError> m_failure;
 };
