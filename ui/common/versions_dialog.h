@@ -5,6 +5,7 @@
 #include <QDialog>
 
 class QGridLayout;
+class QHBoxLayout;
 class QPushButton;
 
 namespace chalk::ui::common {
@@ -23,7 +24,7 @@ public:
 private:
     QWidget* table(const Question& question);
     void addRow(QGridLayout& grid, int row, const VersionRow& version);
-    void addButtons(const Question& question, class QHBoxLayout& row);
+    void addButtons(const Question& question, QHBoxLayout& row);
 
     int m_answer;
     std::vector<QPushButton*> m_buttons;

@@ -327,13 +327,15 @@ QString PlanStep::sideHtml() const
 
 void PlanStep::keepDraft()
 {
+    QJsonObject draft = exchange::toJson(m_desk.draft());
     const auto written = common::settled(m_services.dialogs, m_services.database, m_seenDraft, [&](const common::Settling& settling) {
-        m_seenDraft = settling.merged.value_or(exchange::toJson(m_desk.draft()));
-        return store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::StartingPlan, m_seenDraft, m_today, settling.seen);
+        draft = settling.merged.value_or(draft);
+        return store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::StartingPlan, draft, m_today, settling.seen);
     });
     if (!written) {
         return tell(written.error());
     }
+    m_seenDraft = draft;
     Q_EMIT saved();
 }
 

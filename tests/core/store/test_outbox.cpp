@@ -2,12 +2,16 @@
 
 #include "core/store/session_reader.h"
 #include "tests/support/pending_writes.h"
+#include "tests/support/server_on_test.h"
 #include "tests/support/small_studio.h"
 
 #include <QFile>
 #include <QFileInfo>
 
 #include <gtest/gtest.h>
+
+#include <chrono>
+#include <thread>
 
 namespace chalk::store {
 
@@ -116,6 +120,61 @@ TEST_F(OutboxTest, AFolderThatCannotBeWrittenIsSaid)
     Outbox outbox(QStringLiteral("/proc/no such folder/waiting.jsonl"));
     EXPECT_FALSE(outbox.keep(missed("a")));
     EXPECT_TRUE(outbox.isEmpty()) << "what is not kept does not wait";
+}
+
+/// Somebody who ends the connection of a database at some moment while it writes.
+class ConnectionKiller {
+public:
+    ConnectionKiller(const QString& url, const QString& pid, std::chrono::microseconds after)
+        : m_thread([url, pid, after] {
+              std::this_thread::sleep_for(after);
+              test::runOnServer(url, QStringLiteral("SELECT pg_terminate_backend(%1)").arg(pid));
+          })
+    {
+    }
+    ~ConnectionKiller() { m_thread.join(); }
+    ConnectionKiller(const ConnectionKiller&) = delete;
+    ConnectionKiller& operator=(const ConnectionKiller&) = delete;
+
+private:
+    std::thread m_thread;
+};
+
+// The moments lie between before a write and after it: with what is measured of one, every step of it is met.
+TEST_F(OutboxTest, EveryWriteIsDoneOnceWheneverItsConnectionIsEnded)
+{
+    if (!m_studio.database().isOnServer()) {
+        GTEST_SKIP() << "this is about a server";
+    }
+    constexpr int kRounds = 60;
+    Outbox outbox(file());
+    int kept = 0;
+    for (int round = 0; round < kRounds; ++round) {
+        const QString token = QStringLiteral("round %1").arg(round);
+        const auto state = round % 2 == 0 ? sessions::SessionState::Missed : sessions::SessionState::Planned;
+        const OutboxItem item{token, test::someMoment(), QStringLiteral("Round"), {}, StateWrite{session().id, state, {}}};
+        const QString pid = m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).at(0);
+        {
+            // A connection for the killer takes some milliseconds to open: the write waits for about as long.
+            const ConnectionKiller killer(m_studio.file(), pid, std::chrono::microseconds(0));
+            std::this_thread::sleep_for(std::chrono::microseconds(round * 500));
+            const auto outcome = perform(m_studio.database(), item.write, test::someMoment, token);
+            if (!outcome) {
+                ASSERT_EQ(outcome.error().kind, StoreError::Kind::Unreachable) << outcome.error().message.toStdString();
+                ASSERT_TRUE(outbox.keep(item));
+                ++kept;
+            }
+        }
+        ASSERT_TRUE(m_studio.database().reconnect());
+        while (!outbox.isEmpty()) {
+            const auto sent = outbox.sendFirst(m_studio.database());
+            ASSERT_TRUE(sent) << sent.error().message.toStdString();
+        }
+        EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT id FROM act WHERE token = '%1'").arg(token)).size(), 1) << round;
+        EXPECT_EQ(session().state, state) << round;
+    }
+    RecordProperty("kept", kept);
+    EXPECT_GT(kept, 0) << "no connection was ended in time";
 }
 
 TEST(Outbox, EveryStudioHasAFileOfItsOwn)

@@ -5,32 +5,9 @@
 #include "tests/support/pending_writes.h"
 #include "tests/support/small_studio.h"
 
-#include <QJsonDocument>
-
 #include <gtest/gtest.h>
 
 namespace chalk::store {
-
-TEST(PendingWrite, EveryKindComesBackFromItsText)
-{
-    for (const PendingWrite& write : test::everyPendingWrite()) {
-        const QByteArray text = QJsonDocument(toJson(write)).toJson(QJsonDocument::Compact);
-        const auto read = pendingWriteIn(QJsonDocument::fromJson(text).object());
-        ASSERT_TRUE(read) << text.toStdString();
-        EXPECT_EQ(*read, write) << text.toStdString();
-    }
-}
-
-TEST(PendingWrite, WhatCannotBeReadIsNothing)
-{
-    EXPECT_EQ(pendingWriteIn({}), std::nullopt);
-    EXPECT_EQ(pendingWriteIn({{QStringLiteral("state"), QJsonObject{{QStringLiteral("session"), 1}, {QStringLiteral("state"), QStringLiteral("gone")}}}}), std::nullopt);
-    for (const PendingWrite& write : test::everyPendingWrite()) {
-        QJsonObject object = toJson(write);
-        object[object.keys().first()] = QJsonObject{{QStringLiteral("session"), 1}};
-        EXPECT_EQ(pendingWriteIn(object), std::nullopt) << write.index();
-    }
-}
 
 TEST(PendingWrite, OneOfTheSameThingTakesThePlaceOfAnother)
 {
