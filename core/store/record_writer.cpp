@@ -15,9 +15,14 @@ namespace chalk::store {
 
 namespace {
 
+bool isWorkDone(const progression::EventBody& body)
+{
+    return std::holds_alternative<progression::Exposure>(body) || std::holds_alternative<progression::Rehearsal>(body);
+}
+
 bool isWork(const NewRecord& record)
 {
-    return std::holds_alternative<progression::Exposure>(record.event.body) || std::holds_alternative<progression::Rehearsal>(record.event.body);
+    return isWorkDone(record.event.body);
 }
 
 /// What an act of these records is called: by what the coach did, where that is all there is.
@@ -95,7 +100,7 @@ void RecordWriter::refuseOtherEntries(ActWork& work, base::SessionId session, co
     }
     for (const LogEntry& theirs : work.edit().log().presentEntriesIn(session)) {
         const auto yours = std::find_if(records.begin(), records.end(), [&theirs](const NewRecord& record) { return record.lift == theirs.lift; });
-        if (yours != records.end()) {
+        if (yours != records.end() && isWork(*yours) && isWorkDone(theirs.event.body)) {
             refuseAsConflict(m_database, entryConflict(m_database, work.edit().log(), theirs, &yours->event));
             return;
         }
@@ -109,7 +114,7 @@ Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progressio
     ActWork work(m_database);
     const auto old = work.edit().log().entry(id);
     if (!old) {
-        work.refuse(QStringLiteral("There is no entry %1").arg(id.value()));
+        work.refuse(QStringLiteral("That entry is not there any more: it was changed since"));
         return work.finish();
     }
     if (old->isVoid || work.edit().log().isReplaced(id)) {

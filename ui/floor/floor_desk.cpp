@@ -352,6 +352,10 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
         return SaveState::Saved;
     }
     const auto outcome = m_presenter.save(*client(), before, body, remark);
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
+        m_drafts.erase(keyOf(before));
+        read();  // somebody else's version is kept
+    }
     if (!outcome) {
         return refuse(outcome.error().message);
     }

@@ -42,6 +42,9 @@ bool WeekDesk::done(const store::Result<store::ActOutcome>& outcome, const QStri
         m_studio.acts.add(outcome->act, words);
         read();
     }
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
+        read();  // somebody else's version is kept
+    }
     m_refusal = outcome ? QString() : outcome.error().message;
     return outcome.has_value();
 }
