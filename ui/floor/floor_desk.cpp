@@ -64,6 +64,10 @@ void FloorDesk::read()
     const base::LiftId chosen = lift() == nullptr ? base::LiftId() : lift()->id;
     m_runRefusal.clear();
     auto run = m_presenter.run(m_day);
+    if (!run && run.error().kind == store::StoreError::Kind::Unreachable && !m_run.empty()) {
+        m_runRefusal = run.error().message;  // what was read last stays, and what is typed can be kept
+        return;
+    }
     m_failure = run ? QString() : run.error().message;
     m_run = run ? *std::move(run) : std::vector<RunSlot>();
     if (!session.isNone() && choose({}, session)) {
