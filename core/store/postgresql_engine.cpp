@@ -57,9 +57,8 @@ public:
         if (!QSqlDatabase::isDriverAvailable(driver())) {
             return storeError(Kind::Other, QStringLiteral("%1 cannot be reached: Qt's driver for PostgreSQL is not installed (package libqt6sql6-psql)").arg(access.target));
         }
-        connect(database, *target, access.password);
-        if (!database.open()) {
-            return tl::make_unexpected(postgresqlConnectionError(database.lastError(), access.target));
+        if (auto ready = openConnection(database, *target, access, mode); !ready) {
+            return ready;
         }
         QSqlQuery query(database);
         for (const char* setting : kSettings) {
@@ -173,6 +172,30 @@ public:
     [[nodiscard]] StoreError errorOf(const QSqlDatabase&, const QSqlError& error, const QString& target) const override { return postgresqlError(error, target); }
 
 private:
+    /// Opens the connection, and makes the database first where it is not there and may be made.
+    static Result<void> openConnection(QSqlDatabase& database, const ServerTarget& target, const Access& access, OpenMode mode)
+    {
+        connect(database, target, access.password);
+        if (database.open()) {
+            return {};
+        }
+        const StoreError error = postgresqlConnectionError(database.lastError(), access.target);
+        if (error.kind != Kind::NotThere || mode != OpenMode::CreateIfMissing) {
+            return tl::make_unexpected(error);
+        }
+        database.setDatabaseName(QStringLiteral("postgres"));
+        QString name = target.database;
+        QSqlQuery query;
+        if (!database.open() || !(query = QSqlQuery(database)).exec(QStringLiteral("CREATE DATABASE \"%1\" TEMPLATE template0 ENCODING 'UTF8'")
+                                                                       .arg(name.replace(QLatin1Char('"'), QLatin1String("\"\""))))) {
+            return tl::make_unexpected(database.isOpen() ? postgresqlError(query.lastError(), access.target) : error);
+        }
+        query = QSqlQuery();
+        database.close();
+        connect(database, target, access.password);
+        return database.open() ? Result<void>() : tl::make_unexpected(postgresqlConnectionError(database.lastError(), access.target));
+    }
+
     static Result<QStringList> sentencesFrom(QSqlDatabase& database, const QString& target, const QString& sql)
     {
         QStringList sentences;
