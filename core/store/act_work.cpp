@@ -118,8 +118,10 @@ void ActWork::changeReport(base::SessionId session, const sessions::SessionRepor
     if (expected && before != *expected) {
         refuse(QStringLiteral("What was said of the session was changed since: take that change back first"));
     }
+    Vault& vault = m_database.vault();
+    const SealedRow row = vault.toWrite("report_change", m_outcome.act, session);
     Statement(m_database, QStringLiteral("INSERT INTO report_change (act_id, session_id, before, after) VALUES (?, ?, ?, ?)"))
-        .run(m_outcome.act, session, textOfReport(before), textOfReport(report));
+        .run(m_outcome.act, session, vault.sealed(row, "before", textOfReport(before)), vault.sealed(row, "after", textOfReport(report)));
     putReport(m_database, session, report);
 }
 
@@ -228,7 +230,9 @@ void ActWork::takeBackReports(base::ActId act)
     std::vector<ReportChange> changes;
     rows.run(act);
     while (rows.next()) {
-        changes.push_back({base::SessionId(rows.integer(0)), reportOf(m_database, rows.qtext(1)), reportOf(m_database, rows.qtext(2))});
+        const base::SessionId session(rows.integer(0));
+        const SealedRow row = rows.sealedRow("report_change", act, session);
+        changes.push_back({session, reportOf(m_database, rows.opened(1, row, "before")), reportOf(m_database, rows.opened(2, row, "after"))});
     }
     for (const ReportChange& change : changes) {
         changeReport(change.session, change.before, change.after);

@@ -4,6 +4,8 @@
 #include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/store/client_inserts.h"
+#include "core/store/form_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/lift_start.h"
 #include "core/store/profile_rows.h"
@@ -100,10 +102,11 @@ Result<void> ClientWriter::change(const clients::Client& client, base::Date toda
 {
     Transaction transaction(m_database);
     checkClient(client, today);
+    Vault& vault = m_database.vault();
     Statement(m_database, QStringLiteral("UPDATE client SET name = ?, birth_day = ?, goal = ?, coach_id = ?, unit = ?, body_mass_centi = ?, started_day = ?, "
                                          "sessions_per_week = ?, away_until_day = ? WHERE id = ?"))
-        .run(client.name, client.birthDate, client.goal, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn, client.sessionsPerWeek,
-             client.awayUntil, client.id);
+        .run(client.name, client.birthDate, vault.sealed(vault.toWrite("client", client.id), "goal", client.goal), client.coach, textOfUnit(client.unit),
+             client.bodyMass, client.startedOn, client.sessionsPerWeek, client.awayUntil, client.id);
     return transaction.commit();
 }
 
@@ -163,9 +166,9 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     if (letter.validUntil && *letter.validUntil < letter.day) {
         refuse(QStringLiteral("valid_until is before the letter's day"));
     }
-    Statement(m_database, QStringLiteral("INSERT INTO letter (client_id, written_by, day, valid_until_day, limits, findings, file_name, file) "
-                                         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)"))
-        .run(client, letter.writtenBy, letter.day, letter.validUntil, letter.limits, textOfMarks(findingsToAnswer(client)), letter.fileName, letter.file);
+    Letter kept = letter;
+    kept.answers = findingsToAnswer(client);
+    LetterRows(m_database).add(client, kept);
     clients::Clearance clearance = readClearance(m_database, client);
     clearance.state = clients::ClearanceState::Granted;
     clearance.grantedOn = letter.day;
@@ -239,9 +242,7 @@ Result<void> ClientWriter::finishForm(base::ClientId client, FormKind kind)
 
 void ClientWriter::putForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
 {
-    Statement(m_database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, ?, ?, 0, ?) "
-                                         "ON CONFLICT (client_id, kind) WHERE is_finished = 0 DO UPDATE SET detail = excluded.detail"))
-        .run(client, keyOf(kind), day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
+    putOpenForm(m_database, client, kind, day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
 }
 
 Result<void> ClientWriter::discard(base::ClientId client)
@@ -272,8 +273,7 @@ Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const c
     if (id.isNone()) {
         id = ClientInserts(m_database).caution(client, caution);
     } else {
-        Statement(m_database, QStringLiteral("UPDATE caution SET body_part = ?, text = ?, short_text = ?, tags = ?, until_day = ? WHERE id = ? AND client_id = ?"))
-            .run(caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until, id, client);
+        ClientInserts(m_database).changeCaution(client, caution);
     }
     return finish(transaction, id);
 }

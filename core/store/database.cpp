@@ -1,5 +1,6 @@
 #include "core/store/database.h"
 
+#include "core/store/key_ring.h"
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
 #include "core/store/server_target.h"
@@ -21,10 +22,14 @@ Database::Database(Access access, bool isReadOnly)
       m_connection(QSqlDatabase::addDatabase(m_engine->driver(), m_name)),
       m_isReadOnly(isReadOnly)
 {
+    if (!m_access.keys) {
+        m_access.keys = std::make_shared<KeyRing>();
+    }
 }
 
 Database::~Database()
 {
+    m_vault.reset();
     m_connection.close();
     m_connection = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
@@ -57,10 +62,25 @@ Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode 
     }
     database->m_role = standing->role;
     database->m_author = standing->coach;
+    if (auto opened = database->openVault(); !opened) {
+        return tl::make_unexpected(opened.error());
+    }
     if (auto completed = completeCaches(*database); !completed) {
         return tl::make_unexpected(completed.error());
     }
     return database;
+}
+
+Result<void> Database::openVault()
+{
+    m_vault = std::make_unique<Vault>(*this);
+    m_vault->refresh();
+    if (m_failure) {
+        return tl::make_unexpected(*m_failure);
+    }
+    const auto& wrapped = m_vault->wrapped();
+    const bool isLocked = wrapped && m_access.keys->isLocked() && m_access.keys->knows(wrapped->fingerprint);
+    return !wrapped || isLocked ? Result<void>() : m_access.keys->open(*wrapped, m_access.target);
 }
 
 void Database::fail(StoreError error)
@@ -93,6 +113,9 @@ bool Database::begin(const QStringList& statements)
     m_isInTransaction = std::all_of(statements.begin(), statements.end(), [this](const QString& statement) { return run(statement); });
     if (!m_isInTransaction && statements.size() > 1) {
         QSqlQuery(m_connection).exec(QStringLiteral("ROLLBACK"));  // it began, and waited in vain
+    }
+    if (m_isInTransaction && m_vault) {
+        m_vault->refresh();
     }
     return m_isInTransaction;
 }

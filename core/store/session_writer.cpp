@@ -146,8 +146,11 @@ Result<void> SessionWriter::setLifts(base::SessionId session, const std::vector<
             m_database.fail({StoreError::Kind::Refused, QStringLiteral("Lift %1 is not one of session %2, or is named twice").arg(one.lift.value()).arg(session.value())});
             break;
         }
+        Vault& vault = m_database.vault();
+        const SealedRow row = vault.toWrite("session_lift", session, one.lift);
+        const auto leftOut = one.leftOut ? std::optional(vault.sealed(row, "left_out", *one.leftOut)) : std::nullopt;
         Statement(m_database, QStringLiteral("INSERT INTO session_lift (session_id, position, lift_id, left_out) VALUES (?, ?, ?, ?)"))
-            .run(session, position++, one.lift, one.leftOut);
+            .run(session, position++, one.lift, leftOut);
     }
     return transaction.commit();
 }

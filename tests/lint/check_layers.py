@@ -22,7 +22,7 @@ DOMAIN = {
     "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week", "checkin", "direction"),
     "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin", "direction"),
 }
-STORE = ("store", "exchange")
+STORE = ("store", "exchange", "seal")
 GUI = ("QtGui", "QtWidgets", "QtPrintSupport", "QtCharts", "QtSvg")
 GUI_HEADERS = ("QWidget", "QPainter", "QApplication", "QGuiApplication", "QFont", "QColor", "QPixmap", "QImage", "QIcon", "QPen", "QBrush",
                "QPalette", "QPrinter", "QPdfWriter", "QChart", "QMessageBox", "QFileDialog")
