@@ -13,6 +13,7 @@
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
 #include "app/commands/rotate_command.h"
+#include "app/commands/server_command.h"
 #include "app/commands/trace_command.h"
 #include "app/commands/trends_command.h"
 #include "app/commands/week_command.h"
@@ -22,8 +23,8 @@ namespace chalk::app {
 const std::vector<Command>& allCommands()
 {
     static const std::vector<Command> commands{backupCommand(), cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(),
-                                               fillCommand(), judgeCommand(), normsCommand(), planCommand(), recordCommand(), restoreCommand(),
-                                               rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), verifyCommand(), weekCommand()};
+                                               fillCommand(), judgeCommand(), moveCommand(), normsCommand(), planCommand(), recordCommand(), restoreCommand(),
+                                               rosterCommand(), rotateCommand(), serverCommand(), traceCommand(), trendsCommand(), verifyCommand(), weekCommand()};
     return commands;
 }
 

@@ -236,6 +236,9 @@ Result<qint64> RowCopying::run()
 
 Result<qint64> copyRows(Database& from, Database& to, const Progress& progress)
 {
+    if (to.isOnServer() && from.vault().wrapped()) {
+        return storeError(Kind::Refused, QStringLiteral("%1 is sealed by a passphrase, and a server's studio is guarded by its roles: take the passphrase away first").arg(from.target()));
+    }
     return RowCopying(from, to, progress).run();
 }
 
