@@ -43,7 +43,7 @@ void RosterReader::readClients(std::vector<RosterEntry>& entries)
     const QString clearance = maySee ? QStringLiteral(", ") + clearanceColumns() : QString();
     const QString fromClearance = maySee ? QStringLiteral("LEFT JOIN clearance q ON q.client_id = c.id ") : QString();
     Statement rows(m_database, QStringLiteral("SELECT ") + clientColumnsFor(m_database) + QStringLiteral(", coach.name") + clearance +
-                                   QStringLiteral(" FROM client c JOIN coach ON coach.id = c.coach_id ") + fromClearance + QStringLiteral("ORDER BY c.name, c.id"));
+                                   QStringLiteral(" FROM client c JOIN coach ON coach.id = c.coach_id ") + fromClearance + QStringLiteral("WHERE c.is_withdrawn = 0 ORDER BY c.name, c.id"));
     rows.run();
     while (rows.next()) {
         RosterEntry& entry = entries.emplace_back();
