@@ -18,18 +18,18 @@ namespace {
 using store::Role;
 using store::ServerLogin;
 
-QString keyText(Role role)
+QString roleText(Role role)
 {
     const std::string_view key = store::keyOf(role);
     return QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()));
 }
 
-QString rowsText(qint64 rows)
+QString movedRowsText(qint64 rows)
 {
     return rows == 1 ? QStringLiteral("1 row") : QStringLiteral("%1 rows").arg(rows);
 }
 
-void writeJson(const CommandContext& context, const QJsonObject& object)
+void writeServerJson(const CommandContext& context, const QJsonObject& object)
 {
     context.out << QJsonDocument(object).toJson(QJsonDocument::Indented);
 }
@@ -45,7 +45,7 @@ int initServer(const CommandContext& context)
         return context.report(studio.error());
     }
     if (context.isJson()) {
-        writeJson(context, {{QStringLiteral("studio"), (*studio)->target()}});
+        writeServerJson(context, {{QStringLiteral("studio"), (*studio)->target()}});
     } else {
         context.out << "A studio is ready in " << (*studio)->target() << '\n';
     }
@@ -61,13 +61,13 @@ int listLogins(const CommandContext& context, store::Database& studio)
     QJsonArray list;
     for (const ServerLogin& login : *logins) {
         const QString coach = QString::fromStdString(login.coachName);
-        list.append(QJsonObject{{QStringLiteral("login"), login.name}, {QStringLiteral("role"), keyText(login.role)}, {QStringLiteral("coach"), coach}});
+        list.append(QJsonObject{{QStringLiteral("login"), login.name}, {QStringLiteral("role"), roleText(login.role)}, {QStringLiteral("coach"), coach}});
         if (!context.isJson()) {
-            context.out << login.name << "  " << keyText(login.role) << "  " << coach << '\n';
+            context.out << login.name << "  " << roleText(login.role) << "  " << coach << '\n';
         }
     }
     if (context.isJson()) {
-        writeJson(context, {{QStringLiteral("logins"), list}});
+        writeServerJson(context, {{QStringLiteral("logins"), list}});
     } else if (logins->empty()) {
         context.out << "Nobody has a login yet\n";
     }
@@ -94,9 +94,9 @@ int addLogin(const CommandContext& context, store::Database& studio)
         return context.report(added.error());
     }
     if (context.isJson()) {
-        writeJson(context, {{QStringLiteral("added"), login.name}, {QStringLiteral("role"), keyText(login.role)}});
+        writeServerJson(context, {{QStringLiteral("added"), login.name}, {QStringLiteral("role"), roleText(login.role)}});
     } else {
-        context.out << login.name << " may sign in as " << keyText(login.role) << '\n';
+        context.out << login.name << " may sign in as " << roleText(login.role) << '\n';
     }
     return kDone;
 }
@@ -108,7 +108,7 @@ int removeLogin(const CommandContext& context, store::Database& studio)
         return context.report(removed.error());
     }
     if (context.isJson()) {
-        writeJson(context, {{QStringLiteral("removed"), login}});
+        writeServerJson(context, {{QStringLiteral("removed"), login}});
     } else {
         context.out << login << " may sign in no more\n";
     }
@@ -177,7 +177,9 @@ int runMove(const CommandContext& context)
         return context.refuse(QStringLiteral("--from and --to are needed, each a file or a server's URL"));
     }
     const StopRequest stop;
-    const auto studio = store::Database::open(from, store::OpenMode::MustExist);
+    CommandContext origin = context;
+    origin.studioFile = from;
+    const auto studio = origin.openStudio(store::OpenMode::MustExist);
     if (!studio) {
         return context.report(studio.error());
     }
@@ -187,9 +189,9 @@ int runMove(const CommandContext& context)
         return context.report(rows.error());
     }
     if (context.isJson()) {
-        writeJson(context, {{QStringLiteral("from"), (*studio)->target()}, {QStringLiteral("to"), place}, {QStringLiteral("rows"), *rows}});
+        writeServerJson(context, {{QStringLiteral("from"), (*studio)->target()}, {QStringLiteral("to"), place}, {QStringLiteral("rows"), *rows}});
     } else {
-        context.out << "Copied, compared and verified " << rowsText(*rows) << " from " << (*studio)->target() << " to " << place << "\nWhat it came from is left as it is\n";
+        context.out << "Copied, compared and verified " << movedRowsText(*rows) << " from " << (*studio)->target() << " to " << place << "\nWhat it came from is left as it is\n";
     }
     return kDone;
 }

@@ -25,7 +25,7 @@ constexpr const char* kSettings[] = {"SET search_path = chalkrung, pg_temp",  "S
                                      "SET client_min_messages = warning", "SET TimeZone = 'UTC'"};
 
 // A server that is gone is noticed within seconds; `connect_timeout` holds for each address that a name has.
-constexpr const char* kConnectionOptions = "connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
+constexpr const char* kPatience = "connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
 
 std::optional<QVariant> valueFrom(QSqlDatabase& database, const QString& sql, QSqlError& error)
 {
@@ -225,7 +225,7 @@ private:
         database.setDatabaseName(target.database);
         database.setUserName(target.login);
         database.setPassword(password);
-        database.setConnectOptions((QStringList(QLatin1String(kConnectionOptions)) + target.options).join(QLatin1Char(';')));
+        database.setConnectOptions((QStringList(QLatin1String(kPatience)) + target.options).join(QLatin1Char(';')));
     }
 };
 

@@ -31,7 +31,7 @@ const QString& passwordOnTest()
 }
 
 /// The SQLSTATE of a statement that goes to the server as it is; empty where it ran.
-std::string stateOf(Database& database, const QString& sql)
+std::string sqlStateOf(Database& database, const QString& sql)
 {
     QSqlQuery query(database.connection());
     return query.exec(sql) ? std::string() : query.lastError().nativeErrorCode().toStdString();
@@ -123,57 +123,58 @@ TEST_F(ServerLoginsTest, TheFrontDeskReadsNothingButNamesAndBookings)
     const QStringList open{QStringLiteral("studio"),  QStringLiteral("coach"), QStringLiteral("closure"),        QStringLiteral("week_quota"),
                            QStringLiteral("session"), QStringLiteral("act"),   QStringLiteral("session_change"), QStringLiteral("booking_change")};
     for (const QString& table : schemaTables()) {
-        EXPECT_EQ(stateOf(*m_desk, QStringLiteral("SELECT * FROM %1").arg(table)), open.contains(table) ? "" : kNotAllowed) << table.toStdString();
+        EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("SELECT * FROM %1").arg(table)), open.contains(table) ? "" : kNotAllowed) << table.toStdString();
     }
-    EXPECT_EQ(stateOf(*m_desk, QStringLiteral("SELECT id, name, coach_id, planning FROM client")), "");
+    EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("SELECT id, name, coach_id, planning FROM client")), "");
     for (const char* column : {"goal", "birth_day", "body_mass_centi"}) {
-        EXPECT_EQ(stateOf(*m_desk, QStringLiteral("SELECT %1 FROM client").arg(QLatin1String(column))), kNotAllowed) << column;
+        EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("SELECT %1 FROM client").arg(QLatin1String(column))), kNotAllowed) << column;
     }
     // Nor by the way of an answer to what it may write.
-    EXPECT_EQ(stateOf(*m_desk, QStringLiteral("UPDATE session SET state = state RETURNING (SELECT detail FROM form LIMIT 1)")), kNotAllowed);
+    EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("UPDATE session SET state = state RETURNING (SELECT detail FROM form LIMIT 1)")), kNotAllowed);
 }
 
 TEST_F(ServerLoginsTest, TheFrontDeskWritesNothingButBookings)
 {
     for (const QString& table : schemaTables()) {
-        EXPECT_EQ(stateOf(*m_desk, QStringLiteral("DELETE FROM %1").arg(table)), kNotAllowed) << table.toStdString();
-        EXPECT_EQ(stateOf(*m_desk, QStringLiteral("TRUNCATE %1 CASCADE").arg(table)), kNotAllowed) << table.toStdString();
+        EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("DELETE FROM %1").arg(table)), kNotAllowed) << table.toStdString();
+        EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("TRUNCATE %1 CASCADE").arg(table)), kNotAllowed) << table.toStdString();
     }
     for (const char* sql :
          {"UPDATE client SET name = 'x'", "UPDATE session SET code = 'x'", "UPDATE session SET client_id = 2", "UPDATE act SET kind = 'x'", "UPDATE coach SET name = 'x'",
           "INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (1, 'profile', 1, 0, '{}')", "INSERT INTO login (name) VALUES ('x')",
           "UPDATE studio SET settings = '{}'", "UPDATE server SET schema_version = 1", "CREATE TABLE chalkrung.mine (a integer)", "CREATE ROLE mine"}) {
-        EXPECT_EQ(stateOf(*m_desk, QLatin1String(sql)), kNotAllowed) << sql;
+        EXPECT_EQ(sqlStateOf(*m_desk, QLatin1String(sql)), kNotAllowed) << sql;
     }
     const QString base = m_studio.rows(QStringLiteral("SELECT role_base FROM server")).front();
-    EXPECT_EQ(stateOf(*m_desk, QStringLiteral("SET ROLE %1_owner").arg(base)), kNotAllowed);
-    EXPECT_EQ(stateOf(*m_desk, QStringLiteral("GRANT %1_owner TO %2").arg(base, m_logins[2])), kNotAllowed);
-    EXPECT_EQ(stateOf(*m_desk, QStringLiteral("UPDATE session SET state = 'missed'")), "");
+    EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("SET ROLE %1_owner").arg(base)), kNotAllowed);
+    EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("GRANT %1_owner TO %2").arg(base, m_logins[2])), kNotAllowed);
+    EXPECT_EQ(sqlStateOf(*m_desk, QStringLiteral("UPDATE session SET state = 'missed'")), "");
 }
 
 TEST_F(ServerLoginsTest, ACoachAddsToTheLogAndTakesNothingFromIt)
 {
     for (const char* table : {"act", "event", "event_set", "session_change", "report_change", "booking_change", "decision", "plan", "tested_maximum"}) {
-        EXPECT_EQ(stateOf(*m_coach, QStringLiteral("SELECT * FROM %1").arg(QLatin1String(table))), "") << table;
-        EXPECT_EQ(stateOf(*m_coach, QStringLiteral("DELETE FROM %1").arg(QLatin1String(table))), kNotAllowed) << table;
-        EXPECT_EQ(stateOf(*m_coach, QStringLiteral("TRUNCATE %1 CASCADE").arg(QLatin1String(table))), kNotAllowed) << table;
+        EXPECT_EQ(sqlStateOf(*m_coach, QStringLiteral("SELECT * FROM %1").arg(QLatin1String(table))), "") << table;
+        EXPECT_EQ(sqlStateOf(*m_coach, QStringLiteral("DELETE FROM %1").arg(QLatin1String(table))), kNotAllowed) << table;
+        EXPECT_EQ(sqlStateOf(*m_coach, QStringLiteral("TRUNCATE %1 CASCADE").arg(QLatin1String(table))), kNotAllowed) << table;
     }
     for (const char* sql : {"UPDATE event SET pain = 0", "UPDATE act SET at_utc = ''", "UPDATE event_set SET rir = 0", "UPDATE decision SET note = ''", "UPDATE plan SET note = ''",
                             "ALTER TABLE event DISABLE TRIGGER ALL", "DROP TRIGGER event_is_never_changed ON event", "DROP TABLE lift_state", "SET session_replication_role = replica"}) {
-        EXPECT_EQ(stateOf(*m_coach, QLatin1String(sql)), kNotAllowed) << sql;
+        EXPECT_EQ(sqlStateOf(*m_coach, QLatin1String(sql)), kNotAllowed) << sql;
     }
-    EXPECT_EQ(stateOf(*m_coach, QStringLiteral("INSERT INTO act (at_utc, kind) VALUES ('2026-11-24T08:42:00Z', 'session')")), "");
+    EXPECT_EQ(sqlStateOf(*m_coach, QStringLiteral("INSERT INTO act (at_utc, kind, coach_id) VALUES ('2026-11-24T08:42:00Z', 'session', 2)")), "");
+    EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT coach_id FROM act ORDER BY id DESC LIMIT 1")), QStringList(QStringLiteral("1"))) << "in nobody's name but their own";
 }
 
 TEST_F(ServerLoginsTest, ACoachLeavesTheStudioToItsOwner)
 {
     for (const char* sql : {"UPDATE studio SET settings = '{}'", "UPDATE coach SET name = 'x'", "INSERT INTO coach (name) VALUES ('x')", "DELETE FROM coach", "DELETE FROM studio_equipment",
                             "INSERT INTO login (name) VALUES ('x')", "UPDATE login SET coach_id = 2", "UPDATE server SET role_base = 'x'", "CREATE ROLE mine"}) {
-        EXPECT_EQ(stateOf(*m_coach, QLatin1String(sql)), kNotAllowed) << sql;
+        EXPECT_EQ(sqlStateOf(*m_coach, QLatin1String(sql)), kNotAllowed) << sql;
     }
-    EXPECT_EQ(stateOf(*m_coach, QStringLiteral("UPDATE coach SET work = '{}' WHERE id = 1")), "") << "hours are everybody's own matter";
-    EXPECT_EQ(stateOf(*m_owner, QStringLiteral("UPDATE studio SET settings = '{}'")), "");
-    EXPECT_EQ(stateOf(*m_owner, QStringLiteral("UPDATE act SET kind = 'x'")), "23001") << "the guard of the log holds for owners as well";
+    EXPECT_EQ(sqlStateOf(*m_coach, QStringLiteral("UPDATE coach SET work = '{}' WHERE id = 1")), "") << "hours are everybody's own matter";
+    EXPECT_EQ(sqlStateOf(*m_owner, QStringLiteral("UPDATE studio SET settings = '{}'")), "");
+    EXPECT_EQ(sqlStateOf(*m_owner, QStringLiteral("UPDATE act SET kind = 'x'")), "23001") << "the guard of the log holds for owners as well";
 }
 
 TEST_F(ServerLoginsTest, TheFrontDeskWorksWithoutWhatItMayNotSee)

@@ -21,14 +21,14 @@ using Kind = StoreError::Kind;
 
 namespace {
 
-exchange::StudioDocument fullStudio()
+exchange::StudioDocument studioToMove()
 {
     exchange::StudioDocument document = test::smallStudio();
     test::addKept(document);
     return document;
 }
 
-exchange::StudioDocument documentOf(Database& database)
+exchange::StudioDocument wholeDocumentOf(Database& database)
 {
     return exportStudio(database, test::smallStudioDay()).value();
 }
@@ -52,7 +52,7 @@ protected:
     QString path(const char* name) { return m_studio.folder() + QLatin1Char('/') + QLatin1String(name); }
     std::unique_ptr<Database> fresh(const QString& target) { return Database::open(target, OpenMode::CreateIfMissing).value(); }
 
-    test::StudioOnTest m_studio{fullStudio()};
+    test::StudioOnTest m_studio{studioToMove()};
 };
 
 TEST_F(StudioMoveTest, EverythingComesOverWithItsIdsAndUndo)
@@ -63,7 +63,7 @@ TEST_F(StudioMoveTest, EverythingComesOverWithItsIdsAndUndo)
     EXPECT_EQ(QFileInfo(path("moved.chalkrung")).permissions() & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions());
     EXPECT_FALSE(QFileInfo::exists(path("moved.chalkrung.part")));
     const auto moved = Database::open(path("moved.chalkrung"), OpenMode::MustExist).value();
-    EXPECT_TRUE(documentOf(*moved) == documentOf(m_studio.database()));
+    EXPECT_TRUE(wholeDocumentOf(*moved) == wholeDocumentOf(m_studio.database()));
     EXPECT_TRUE(checkStudio(*moved)->isSound());
     const auto before = ActReader(m_studio.database()).latest(100).value();
     const auto after = ActReader(*moved).latest(100).value();
@@ -88,7 +88,7 @@ TEST_F(StudioMoveTest, ThereAndBackAgainIsTheSame)
         const auto second = fresh(server ? server->url() : path("second.chalkrung"));
         const auto rows = copyRows(*file, *second);
         ASSERT_TRUE(rows) << rows.error().message.toStdString();
-        EXPECT_TRUE(documentOf(*second) == documentOf(m_studio.database()));
+        EXPECT_TRUE(wholeDocumentOf(*second) == wholeDocumentOf(m_studio.database()));
         EXPECT_TRUE(checkStudio(*second)->isSound());
         // New rows go on after those that came.
         Transaction transaction(*second);
@@ -101,12 +101,12 @@ TEST_F(StudioMoveTest, ThereAndBackAgainIsTheSame)
 TEST_F(StudioMoveTest, AStudioThatIsThereIsLeftAsItIs)
 {
     test::StudioOnTest other;
-    const auto before = documentOf(other.database());
+    const auto before = wholeDocumentOf(other.database());
     const auto refused = copyRows(m_studio.database(), other.database());
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().kind, Kind::Refused);
     EXPECT_TRUE(refused.error().message.contains(other.file()));
-    EXPECT_TRUE(documentOf(other.database()) == before);
+    EXPECT_TRUE(wholeDocumentOf(other.database()) == before);
     ASSERT_TRUE(copyRowsToFile(m_studio.database(), path("once.chalkrung")));
     EXPECT_EQ(copyRowsToFile(m_studio.database(), path("once.chalkrung")).error().kind, Kind::Refused);
 }
