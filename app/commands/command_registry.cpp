@@ -16,6 +16,7 @@
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
 #include "app/commands/rotate_command.h"
+#include "app/commands/server_command.h"
 #include "app/commands/trace_command.h"
 #include "app/commands/trends_command.h"
 #include "app/commands/week_command.h"
@@ -35,6 +36,7 @@ const std::vector<Command>& allCommands()
         importCommand(),
         judgeCommand(),
         mergeCommand(),
+        moveCommand(),
         normsCommand(),
         passphraseCommand(),
         planCommand(),
@@ -42,6 +44,7 @@ const std::vector<Command>& allCommands()
         restoreCommand(),
         rosterCommand(),
         rotateCommand(),
+        serverCommand(),
         traceCommand(),
         trendsCommand(),
         verifyCommand(),

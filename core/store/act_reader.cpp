@@ -48,8 +48,8 @@ void ActReader::readTouched(ActRecord& act)
     std::set<lifts::Pattern> patterns;
     Statement lifts(m_database, QStringLiteral("SELECT DISTINCT l.pattern FROM event e JOIN lift l ON l.id = e.lift_id WHERE e.act_id = ? "
                                               "UNION SELECT l.pattern FROM decision d JOIN lift l ON l.id = d.lift_id WHERE d.act_id = ?"));
-    lifts.run(act.id, act.id);
-    while (lifts.next()) {
+    const bool isRead = m_database.may(Right::SeeHealth) && lifts.run(act.id, act.id);
+    while (isRead && lifts.next()) {
         if (const auto pattern = lifts::patternOf(lifts.text(0))) {
             patterns.insert(*pattern);
         }

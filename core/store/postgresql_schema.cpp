@@ -59,6 +59,16 @@ QStringList triggerStatements(const QString& statement)
             QStringLiteral("CREATE TRIGGER %1 BEFORE %2 ON %3 FOR EACH ROW EXECUTE FUNCTION %1()").arg(found.captured(1), found.captured(2), found.captured(3))};
 }
 
+/// Whoever is no owner acts in the name of their own login, whatever their program says. An owner may bring in what others did.
+QStringList authorStatements()
+{
+    return {QStringLiteral("CREATE OR REPLACE FUNCTION act_is_in_its_authors_name() RETURNS trigger LANGUAGE plpgsql SET search_path = %1, pg_temp AS $$\n"
+                           "BEGIN IF NOT pg_has_role(session_user, (SELECT role_base FROM server) || '_owner', 'member') THEN "
+                           "NEW.coach_id := (SELECT coach_id FROM login WHERE name = session_user); END IF; RETURN NEW; END $$")
+                .arg(QLatin1String(kServerSchema)),
+            QStringLiteral("CREATE OR REPLACE TRIGGER act_is_in_its_authors_name BEFORE INSERT ON act FOR EACH ROW EXECUTE FUNCTION act_is_in_its_authors_name()")};
+}
+
 /// The file of roles, with their names put in.
 QStringList roleStatements(const QString& base)
 {
@@ -136,6 +146,7 @@ QStringList postgresqlAfterSteps(QSqlDatabase& database, int version)
     for (const QString& table : guardedTables(database, "_is_never_deleted")) {
         statements.append(QStringLiteral("REVOKE DELETE ON %1 FROM %2").arg(quotedName(table), coach));
     }
+    statements += authorStatements();
     statements += roleStatements(base);
     statements.append(QStringLiteral("UPDATE server SET schema_version = %1").arg(version));
     return statements;
