@@ -6,9 +6,13 @@
 #include "app/commands/clearance_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
+#include "app/commands/dossier_command.h"
+#include "app/commands/erase_command.h"
 #include "app/commands/fill_command.h"
+#include "app/commands/history_command.h"
 #include "app/commands/judge_command.h"
 #include "app/commands/norms_command.h"
+#include "app/commands/open_files_command.h"
 #include "app/commands/plan_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
@@ -21,9 +25,10 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{backupCommand(), cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(),
-                                               fillCommand(), judgeCommand(), normsCommand(), planCommand(), recordCommand(), restoreCommand(),
-                                               rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), verifyCommand(), weekCommand()};
+    static const std::vector<Command> commands{
+        backupCommand(),  cardsCommand(),   checkInCommand(), clearanceCommand(), clientCommand(),    demoCommand(), dossierCommand(), eraseCommand(),
+        exportCommand(),  fillCommand(),    historyCommand(), judgeCommand(),     normsCommand(),     openFilesCommand(), planCommand(), recordCommand(),
+        restoreCommand(), rosterCommand(),  rotateCommand(),  traceCommand(),     trendsCommand(),    verifyCommand(), weekCommand()};
     return commands;
 }
 

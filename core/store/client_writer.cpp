@@ -4,6 +4,7 @@
 #include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/store/audit.h"
 #include "core/store/lift_codec.h"
 #include "core/store/lift_start.h"
 #include "core/store/profile_rows.h"
@@ -30,6 +31,25 @@ bool isHealthForm(FormKind kind)
         return true;
     }
     return true;
+}
+
+AuditWhat auditOf(FormKind kind)
+{
+    switch (kind) {
+    case FormKind::Profile:
+        return AuditWhat::Profile;
+    case FormKind::HealthIntake:
+        return AuditWhat::HealthIntake;
+    case FormKind::BodyMeasures:
+        return AuditWhat::BodyMeasures;
+    case FormKind::MovementScreen:
+        return AuditWhat::MovementScreen;
+    case FormKind::FieldTests:
+        return AuditWhat::FieldTests;
+    case FormKind::StartingPlan:
+        return AuditWhat::StartingPlan;
+    }
+    return AuditWhat::Profile;
 }
 
 }  // namespace
@@ -93,25 +113,30 @@ Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Da
     clients::Clearance clearance;
     clearance.state = clients::ClearanceState::Unanswered;
     inserts.clearance(id, clearance);
+    writeAudit(m_database, AuditWhat::ClientAdded, id);
     return finish(transaction, id);
 }
 
 Result<void> ClientWriter::change(const clients::Client& client, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange details(m_database, AuditWhat::ClientDetails, client.id);
     checkClient(client, today);
     Statement(m_database, QStringLiteral("UPDATE client SET name = ?, birth_day = ?, goal = ?, coach_id = ?, unit = ?, body_mass_centi = ?, started_day = ?, "
                                          "sessions_per_week = ?, away_until_day = ? WHERE id = ?"))
         .run(client.name, client.birthDate, client.goal, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn, client.sessionsPerWeek,
              client.awayUntil, client.id);
+    details.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::Profile, client);
     refuse(clients::faultOf(profile, today));
     putForm(client, FormKind::Profile, exchange::toJson(profile), today);
+    form.keep();
     return transaction.commit();
 }
 
@@ -119,6 +144,8 @@ Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, c
                                                         const std::string& reason, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::HealthIntake, client);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     checkConsent(client, today);
     putForm(client, FormKind::HealthIntake, exchange::toJson(intake), today);
     clients::HealthOutcome outcome = clients::outcomeOf(intake, limits);
@@ -126,20 +153,26 @@ Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, c
         const auto answered = letters->empty() ? std::nullopt : std::optional(letters->back().answers);
         ClientInserts(m_database).clearance(client, clients::clearanceAfter(readClearance(m_database, client), outcome, reason, answered));
     }
+    form.keep();
+    cleared.keep();
     return finish(transaction, std::move(outcome));
 }
 
 Result<void> ClientWriter::askForLetter(base::ClientId client, base::Date day)
 {
     Transaction transaction(m_database);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     Statement(m_database, QStringLiteral("UPDATE clearance SET asked_day = ? WHERE client_id = ?")).run(day, client);
+    cleared.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::remindOfLetter(base::ClientId client, base::Date day)
 {
     Transaction transaction(m_database);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     Statement(m_database, QStringLiteral("UPDATE clearance SET remind_day = ? WHERE client_id = ?")).run(day, client);
+    cleared.keep();
     return transaction.commit();
 }
 
@@ -153,6 +186,8 @@ std::vector<clients::HealthMark> ClientWriter::findingsToAnswer(base::ClientId c
 Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& letter, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange letters(m_database, AuditWhat::Letter, client);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     checkConsent(client, today);
     if (letter.writtenBy.empty()) {
         refuse(QStringLiteral("written_by is required"));
@@ -174,16 +209,20 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     clearance.grantedBy = letter.writtenBy;
     clearance.remindOn.reset();
     ClientInserts(m_database).clearance(client, clearance);
+    letters.keep();
+    cleared.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::BodyMeasures, client);
     checkConsent(client, today);
     refuse(clients::faultOf(measures, today));
     putFormOfDay(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
     takeLatestMass(client);
+    form.keep();
     return transaction.commit();
 }
 
@@ -199,11 +238,13 @@ void ClientWriter::putFormOfDay(base::ClientId client, FormKind kind, const QJso
 Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::FieldTests, client);
     checkConsent(client, today);
     if (tests.date > today) {
         refuse(QStringLiteral("date is after today"));
     }
     putFormOfDay(client, FormKind::FieldTests, exchange::toJson(tests), tests.date);
+    form.keep();
     return transaction.commit();
 }
 
@@ -223,17 +264,21 @@ void ClientWriter::takeLatestMass(base::ClientId client)
 Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, auditOf(kind), client);
     if (isHealthForm(kind)) {
         checkConsent(client, day);
     }
     putForm(client, kind, detail, day);
+    form.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::finishForm(base::ClientId client, FormKind kind)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, auditOf(kind), client);
     closeOpenForm(m_database, client, kind);
+    form.keep();
     return transaction.commit();
 }
 
@@ -257,13 +302,16 @@ Result<void> ClientWriter::discard(base::ClientId client)
     for (const char* table : {"caution", "clearance", "form", "letter", "client_week"}) {
         Statement(m_database, QStringLiteral("DELETE FROM %1 WHERE client_id = ?").arg(QLatin1String(table))).run(client);
     }
+    forgetAuditOf(m_database, client);
     Statement(m_database, QStringLiteral("DELETE FROM client WHERE id = ?")).run(client);
+    writeAudit(m_database, AuditWhat::ClientDiscarded, {});
     return transaction.commit();
 }
 
 Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange cautions(m_database, AuditWhat::Cautions, client);
     checkConsent(client, today);
     if (caution.bodyPart.empty()) {
         refuse(QStringLiteral("body_part is required"));
@@ -275,13 +323,18 @@ Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const c
         Statement(m_database, QStringLiteral("UPDATE caution SET body_part = ?, text = ?, short_text = ?, tags = ?, until_day = ? WHERE id = ? AND client_id = ?"))
             .run(caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until, id, client);
     }
+    cautions.keep();
     return finish(transaction, id);
 }
 
 Result<void> ClientWriter::endCaution(base::CautionId caution, base::Date day)
 {
     Transaction transaction(m_database);
+    Statement owner(m_database, QStringLiteral("SELECT client_id FROM caution WHERE id = ?"));
+    const base::ClientId client(owner.run(caution) && owner.next() ? owner.integer(0) : 0);
+    AuditedChange cautions(m_database, AuditWhat::Cautions, client);
     Statement(m_database, QStringLiteral("UPDATE caution SET until_day = ? WHERE id = ?")).run(day - 1, caution);
+    cautions.keep();
     return transaction.commit();
 }
 
