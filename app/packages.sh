@@ -3,12 +3,13 @@
 # A compiler, the build and the libraries' headers.
 BUILD_PACKAGES="g++ cmake ninja-build ccache lld pkg-config qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
   libspdlog-dev libfmt-dev libexpected-dev libqrencode-dev libsqlite3-dev"
-# What Qt loads while it runs, which nothing links to: the database driver and the icons.
-RUN_PACKAGES="libqt6sql6-sqlite libqt6svg6"
+# What Qt loads while it runs, which nothing links to: the database drivers and the icons.
+RUN_PACKAGES="libqt6sql6-sqlite libqt6sql6-psql libqt6svg6"
 # The same for a display that is Wayland's alone.
 WAYLAND_PACKAGES="qt6-wayland"
-# Test libraries, and what looks at what was made: calendars, PDF text, codes on cards, a window on a display of its own and its keys.
-TEST_PACKAGES="libgtest-dev libgmock-dev librapidcheck-dev libical-dev python3 poppler-utils zbar-tools xvfb xauth xdotool"
+# Test libraries, a database server, and what looks at what was made: calendars, PDF text, codes on cards, a window on a display of its own and its keys.
+TEST_PACKAGES="libgtest-dev libgmock-dev librapidcheck-dev libical-dev python3 poppler-utils postgresql
+  zbar-tools xvfb xauth xdotool"
 # The fuzzers are built by clang.
 FUZZ_PACKAGES="clang-14 libclang-rt-14-dev"
 

@@ -25,6 +25,8 @@
 #include "ui/print/plan_dialog.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
+#include "ui/settings/appearance_section.h"
+#include "ui/settings/settings_page.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge.h"
 #include "ui/shell/ledge_note.h"
@@ -197,6 +199,14 @@ private:
         return page;
     }
 
+    ui::settings::SettingsPage* settingsPage(QWidget* parent)
+    {
+        std::vector<ui::settings::SectionEntry> sections;
+        sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
+                            [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
+        return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
+    }
+
     ui::shell::PageRegistry pages()
     {
         ui::shell::PageRegistry registry;
@@ -222,6 +232,8 @@ private:
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return page;
                       }});
+        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
+                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           return new ui::onboarding::OnboardingPage(

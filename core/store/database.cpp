@@ -2,18 +2,20 @@
 
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
+#include "core/store/server_target.h"
 
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QStandardPaths>
 #include <QUuid>
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace chalk::store {
 
 Database::Database(Access access, bool isReadOnly)
-    : m_engine(sqliteEngine()),
+    : m_engine(engineFor(access.target)),
       m_access(std::move(access)),
       m_name(QUuid::createUuid().toString(QUuid::WithoutBraces)),
       m_connection(QSqlDatabase::addDatabase(m_engine->driver(), m_name)),
@@ -30,9 +32,9 @@ Database::~Database()
 
 Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode mode)
 {
-    const QString& target = access.target;
-    std::unique_ptr<Database> database(new Database(access, mode == OpenMode::ReadOnly));
-    if (auto opened = database->m_engine->open(database->m_connection, target, mode); !opened) {
+    std::unique_ptr<Database> database(new Database(withoutPasswordInTarget(access), mode == OpenMode::ReadOnly));
+    const QString& target = database->target();
+    if (auto opened = database->m_engine->open(database->m_connection, database->m_access, mode); !opened) {
         return tl::make_unexpected(opened.error());
     }
     const auto version = database->m_engine->schemaVersion(database->m_connection, target);
@@ -49,6 +51,12 @@ Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode 
     if (auto migrated = migrate(database->m_connection, *database->m_engine, *version, target); !migrated) {
         return tl::make_unexpected(migrated.error());
     }
+    const auto standing = database->m_engine->standing(database->m_connection, target);
+    if (!standing) {
+        return tl::make_unexpected(standing.error());
+    }
+    database->m_role = standing->role;
+    database->m_author = standing->coach;
     if (auto completed = completeCaches(*database); !completed) {
         return tl::make_unexpected(completed.error());
     }
@@ -79,11 +87,19 @@ bool Database::run(const QString& statement)
     return true;
 }
 
-bool Database::begin(const QString& statement)
+bool Database::begin(const QStringList& statements)
 {
     m_failure.reset();
-    m_isInTransaction = run(statement);
+    m_isInTransaction = std::all_of(statements.begin(), statements.end(), [this](const QString& statement) { return run(statement); });
+    if (!m_isInTransaction && statements.size() > 1) {
+        QSqlQuery(m_connection).exec(QStringLiteral("ROLLBACK"));  // it began, and waited in vain
+    }
     return m_isInTransaction;
+}
+
+bool Database::isOnServer() const
+{
+    return isServerTarget(m_access.target);
 }
 
 Transaction::Transaction(Database& database) : m_database(database)

@@ -34,6 +34,11 @@ public:
     /// Who works with this connection: what is done is written down as theirs. None where nobody said.
     [[nodiscard]] base::CoachId author() const { return m_author; }
     void setAuthor(base::CoachId author) { m_author = author; }
+    /// What this connection reaches; everything in a file.
+    [[nodiscard]] Role role() const { return m_role; }
+    [[nodiscard]] bool may(Right right) const { return store::may(m_role, right); }
+    /// Whether the studio is on a server, where others write at the same time.
+    [[nodiscard]] bool isOnServer() const;
 
     /// The first failure since the last transaction or snapshot began.
     [[nodiscard]] const std::optional<StoreError>& failure() const { return m_failure; }
@@ -55,8 +60,8 @@ private:
     friend class Snapshot;
 
     Database(Access access, bool isReadOnly);
-    /// Begins a transaction, or does nothing inside of one; answers whether it began.
-    bool begin(const QString& statement);
+    /// Begins a transaction; answers whether it began.
+    bool begin(const QStringList& statements);
     bool run(const QString& statement);
 
     std::unique_ptr<Engine> m_engine;
@@ -65,6 +70,7 @@ private:
     QSqlDatabase m_connection;
     bool m_isReadOnly = false;
     base::CoachId m_author;
+    Role m_role = Role::Owner;
     bool m_isInTransaction = false;
     std::optional<StoreError> m_failure;
 };

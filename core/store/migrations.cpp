@@ -26,6 +26,11 @@ bool runOne(QSqlDatabase& database, const QString& statement, QSqlError& error)
     return false;
 }
 
+bool runAll(QSqlDatabase& database, const QStringList& statements, QSqlError& error)
+{
+    return std::all_of(statements.begin(), statements.end(), [&](const QString& sql) { return runOne(database, sql, error); });
+}
+
 bool runStep(QSqlDatabase& database, const Engine& engine, const QString& name, QSqlError& error)
 {
     QFile file(QStringLiteral(":/schema/") + name);
@@ -34,7 +39,7 @@ bool runStep(QSqlDatabase& database, const Engine& engine, const QString& name, 
         return false;
     }
     const QStringList statements = statementsOf(QString::fromUtf8(file.readAll()));
-    return std::all_of(statements.begin(), statements.end(), [&](const QString& sql) { return runOne(database, engine.adapted(sql), error); });
+    return std::all_of(statements.begin(), statements.end(), [&](const QString& sql) { return runAll(database, engine.adapted(sql), error); });
 }
 
 }  // namespace
@@ -75,14 +80,15 @@ Result<void> migrate(QSqlDatabase& database, const Engine& engine, int version, 
         return {};
     }
     QSqlError error;
-    bool isDone = runOne(database, engine.beginWriting(), error);
+    bool isDone = runAll(database, engine.beginWriting(), error);
     // Another program may have been at it in the meantime.
     const auto present = isDone ? engine.schemaVersion(database, target) : Result<int>(version);
     int step = present.value_or(version);
+    isDone = isDone && present && runAll(database, engine.beforeSteps(database, step), error);
     for (; step < files.size() && isDone; ++step) {
         isDone = runStep(database, engine, files[step], error);
     }
-    isDone = isDone && present && engine.setSchemaVersion(database, step) && runOne(database, QStringLiteral("COMMIT"), error);
+    isDone = isDone && runAll(database, engine.afterSteps(database, step), error) && runOne(database, QStringLiteral("COMMIT"), error);
     if (!isDone) {
         const StoreError failure = present ? engine.errorOf(database, error, target) : present.error();
         runOne(database, QStringLiteral("ROLLBACK"), error);

@@ -75,8 +75,9 @@ class SqliteEngine final : public Engine {
 public:
     [[nodiscard]] QString driver() const override { return QStringLiteral("QSQLITE"); }
 
-    [[nodiscard]] Result<void> open(QSqlDatabase& database, const QString& target, OpenMode mode) const override
+    [[nodiscard]] Result<void> open(QSqlDatabase& database, const Access& access, OpenMode mode) const override
     {
+        const QString& target = access.target;
         if (auto ready = checkSqliteFile(target, mode); !ready) {
             return ready;
         }
@@ -115,16 +116,31 @@ public:
         return *version;
     }
 
-    bool setSchemaVersion(QSqlDatabase& database, int version) const override
+    [[nodiscard]] Result<Standing> standing(QSqlDatabase&, const QString&) const override { return Standing(); }
+    [[nodiscard]] QStringList beforeSteps(QSqlDatabase&, int) const override { return {}; }
+    [[nodiscard]] QStringList afterSteps(QSqlDatabase&, int version) const override
     {
-        return execAll(database, {QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId),
-                                  QStringLiteral("PRAGMA user_version = %1").arg(version)});
+        return {QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId), QStringLiteral("PRAGMA user_version = %1").arg(version)};
     }
 
-    [[nodiscard]] QString adapted(const QString& schemaStatement) const override { return schemaStatement; }
-    [[nodiscard]] QString beginWriting() const override { return QStringLiteral("BEGIN IMMEDIATE"); }
-    [[nodiscard]] QString beginReading() const override { return QStringLiteral("BEGIN"); }
+    [[nodiscard]] QStringList adapted(const QString& schemaStatement) const override { return {schemaStatement}; }
+    [[nodiscard]] QStringList beginWriting() const override { return {QStringLiteral("BEGIN IMMEDIATE")}; }
+    [[nodiscard]] QStringList beginReading() const override { return {QStringLiteral("BEGIN")}; }
+    [[nodiscard]] bool readsRowByRow() const override { return true; }
     void settle(QSqlDatabase& database) const override { QSqlQuery(database).exec(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)")); }
+
+    [[nodiscard]] Result<QStringList> structureFaults(QSqlDatabase& database, const QString& target) const override
+    {
+        auto lines = rowsFrom(database, target, QStringLiteral("PRAGMA integrity_check"), QStringLiteral("%1"));
+        return lines.map([](QStringList found) { return found == QStringList(QStringLiteral("ok")) ? QStringList() : found; });
+    }
+
+    [[nodiscard]] Result<QStringList> referenceFaults(QSqlDatabase& database, const QString& target) const override
+    {
+        return rowsFrom(database, target, QStringLiteral("PRAGMA foreign_key_check"), QStringLiteral("row %2 of %1 points to nothing in %3"));
+    }
+
+    [[nodiscard]] QStringList afterCopying(const QString&) const override { return {}; }
 
     [[nodiscard]] StoreError errorOf(const QSqlDatabase& database, const QSqlError& error, const QString& target) const override
     {
@@ -165,6 +181,25 @@ public:
     }
 
 private:
+    /// The rows of a pragma, each put into `words`. What can be read before a damaged page is answered too.
+    [[nodiscard]] Result<QStringList> rowsFrom(QSqlDatabase& database, const QString& target, const QString& sql, const QString& words) const
+    {
+        QStringList found;
+        QSqlQuery query(database);
+        query.setForwardOnly(true);
+        if (!query.exec(sql)) {
+            return tl::make_unexpected(errorOf(database, query.lastError(), target));
+        }
+        while (query.next()) {
+            QString line = words;
+            for (int column = 0; column < words.count(QLatin1Char('%')); ++column) {
+                line = line.arg(query.value(column).toString());
+            }
+            found.append(line);
+        }
+        return query.lastError().isValid() ? Result<QStringList>(tl::make_unexpected(errorOf(database, query.lastError(), target))) : found;
+    }
+
     static void connect(QSqlDatabase& database, const QString& target, OpenMode mode)
     {
         QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000");

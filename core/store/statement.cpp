@@ -6,7 +6,7 @@ namespace chalk::store {
 
 Statement::Statement(Database& database, QString sql) : m_database(database), m_sql(std::move(sql)), m_query(database.connection())
 {
-    m_query.setForwardOnly(true);
+    m_query.setForwardOnly(database.engine().readsRowByRow());
 }
 
 bool Statement::prepare()

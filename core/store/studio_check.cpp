@@ -71,6 +71,7 @@ public:
     Result<StudioCheck> run();
 
 private:
+    void tellAll(CheckPart part, const Result<QStringList>& faults);
     void checkIntegrity();
     void checkReferences();
     void checkReplay();
@@ -85,33 +86,33 @@ private:
     StudioCheck m_check;
 };
 
+void Checking::tellAll(CheckPart part, const Result<QStringList>& faults)
+{
+    Telling telling(m_check, part);
+    if (!faults) {
+        m_database.fail(faults.error());
+        return;
+    }
+    for (const QString& fault : *faults) {
+        telling.tell(fault);
+    }
+}
+
 void Checking::checkIntegrity()
 {
-    Telling telling(m_check, CheckPart::Integrity);
-    Statement rows(m_database, QStringLiteral("PRAGMA integrity_check"));
-    rows.run();
-    while (rows.next()) {
-        if (const QString line = rows.qtext(0); line != QLatin1String("ok")) {
-            telling.tell(line);
-        }
-    }
+    tellAll(CheckPart::Integrity, m_database.engine().structureFaults(m_database.connection(), m_database.target()));
 }
 
 void Checking::checkReferences()
 {
-    Telling telling(m_check, CheckPart::References);
-    Statement rows(m_database, QStringLiteral("PRAGMA foreign_key_check"));
-    rows.run();
-    while (rows.next()) {
-        telling.tell(QStringLiteral("row %1 of %2 points to nothing in %3").arg(rows.qtext(1), rows.qtext(0), rows.qtext(2)));
-    }
+    tellAll(CheckPart::References, m_database.engine().referenceFaults(m_database.connection(), m_database.target()));
 }
 
 CacheRows Checking::rowsOf(const CacheTable& table)
 {
     CacheRows found;
     QSqlQuery rows(m_database.connection());
-    rows.setForwardOnly(true);
+    rows.setForwardOnly(m_database.engine().readsRowByRow());
     if (!rows.exec(QLatin1String(table.rows))) {
         m_database.failWith(rows.lastError());
         return found;

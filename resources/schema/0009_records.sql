@@ -40,8 +40,9 @@ CREATE INDEX erased_session_by_day ON erased_session (day, start_minute);
 
 CREATE TRIGGER audit_is_never_changed BEFORE UPDATE ON audit
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
+-- Only of a client who is being taken out, and has done nothing yet or is erased with all of it.
 CREATE TRIGGER audit_is_never_deleted BEFORE DELETE ON audit
-WHEN NOT EXISTS (SELECT 1 FROM erasing e WHERE e.client_id = OLD.client_id)
+WHEN NOT EXISTS (SELECT 1 FROM erasing e WHERE e.client_id = OLD.client_id AND NOT EXISTS (SELECT 1 FROM act a WHERE a.client_id = OLD.client_id))
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 
 -- The log stays append-only, but for the rows of the client who is being erased.

@@ -104,6 +104,7 @@ exchange::StudioDocument smallStudio()
 }
 
 StudioOnTest::StudioOnTest(const exchange::StudioDocument& document)
+    : m_server(serverOnTest().isEmpty() ? nullptr : std::make_unique<DatabaseOnServer>(DatabaseOnServer::Holding::EmptyStudio))
 {
     auto database = store::Database::open(file(), store::OpenMode::CreateIfMissing);
     if (!database) {
@@ -144,7 +145,7 @@ QStringList StudioOnTest::rows(const QString& sql)
 QStringList StudioOnTest::cacheRows()
 {
     return rows(QStringLiteral("SELECT * FROM lift_state ORDER BY lift_id")) + rows(QStringLiteral("SELECT * FROM stage_reached ORDER BY 1, 2, 3")) +
-           rows(QStringLiteral("SELECT * FROM client_week ORDER BY 1, 2")) + rows(QStringLiteral("SELECT lift_id, hex(log) FROM lift_log ORDER BY lift_id"));
+           rows(QStringLiteral("SELECT * FROM client_week ORDER BY 1, 2")) + rows(QStringLiteral("SELECT lift_id, %1 FROM lift_log ORDER BY lift_id").arg(QLatin1String(m_server ? "encode(log, 'hex')" : "hex(log)")));
 }
 
 void StudioOnTest::rebuildCaches()

@@ -2,6 +2,7 @@
 
 #include "core/exchange/studio_document.h"
 #include "core/store/database.h"
+#include "tests/support/server_on_test.h"
 
 #include <QString>
 #include <QStringList>
@@ -16,13 +17,14 @@ namespace chalk::test {
 [[nodiscard]] exchange::StudioDocument smallStudio();
 [[nodiscard]] base::Date smallStudioDay();
 
-/// A studio file in a folder of its own that goes away with this.
+/// A studio file in a folder of its own that goes away with this; where the tests are given a server, a database of its own there.
 class StudioOnTest {
 public:
     explicit StudioOnTest(const exchange::StudioDocument& document = smallStudio());
 
     [[nodiscard]] store::Database& database() { return *m_database; }
-    [[nodiscard]] QString file() const { return m_folder.filePath(QStringLiteral("studio.chalkrung")); }
+    /// The file's path, or the database's URL.
+    [[nodiscard]] QString file() const { return m_server ? m_server->url() : m_folder.filePath(QStringLiteral("studio.chalkrung")); }
     [[nodiscard]] QString folder() const { return m_folder.path(); }
     void close() { m_database.reset(); }
     void open();
@@ -35,6 +37,7 @@ public:
 
 private:
     QTemporaryDir m_folder;
+    std::unique_ptr<DatabaseOnServer> m_server;
     std::unique_ptr<store::Database> m_database;
 };
 

@@ -26,7 +26,7 @@ public:
 
 private:
     store::Database& m_database;
-    QString m_access;
+    store::Access m_access;
     const lifts::Catalogue& m_catalogue;
     std::function<QString()> m_atUtc;
 };

@@ -55,7 +55,7 @@ private:
     void begin();
     void take();
 
-    QString m_access;
+    store::Access m_access;
     const lifts::Catalogue& m_catalogue;
     QFutureWatcher<Read> m_watcher;
     std::optional<Asked> m_asked;   ///< that is to be read next

@@ -28,7 +28,7 @@ public:
     [[nodiscard]] store::Result<RosterView> read(base::Date today) override;
 
 private:
-    QString m_access;
+    store::Access m_access;
     lifts::Catalogue m_catalogue;
 };
 

@@ -52,7 +52,7 @@ public:
     [[nodiscard]] store::Result<TrendsView> read(const TrendsAsk& ask) override;
 
 private:
-    QString m_access;
+    store::Access m_access;
     lifts::Catalogue m_catalogue;
 };
 

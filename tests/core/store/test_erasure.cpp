@@ -61,6 +61,9 @@ protected:
     base::LiftId m_squat = test::liftOf(m_studio.database(), m_ada, lifts::Pattern::Squat);
 };
 
+/// What looks into the file itself.
+class FileOnlyErasureTest : public ErasureTest {};
+
 }  // namespace
 
 TEST_F(ErasureTest, ThePreviewSaysWhatThereIs)
@@ -76,7 +79,7 @@ TEST_F(ErasureTest, ThePreviewSaysWhatThereIs)
     EXPECT_FALSE(previewErasure(m_studio.database(), base::ClientId(99), test::smallStudioDay()));
 }
 
-TEST_F(ErasureTest, TheWordsAreGoneFromTheRawBytes)
+TEST_F(FileOnlyErasureTest, TheWordsAreGoneFromTheRawBytes)
 {
     const QByteArray before = bytes();
     for (const char* word : kPlanted) {
@@ -148,7 +151,7 @@ TEST_F(ErasureTest, TheLogOfOthersStaysAppendOnly)
     }
 }
 
-TEST_F(ErasureTest, NoTableThatPointsToAClientIsLeftOut)
+TEST_F(FileOnlyErasureTest, NoTableThatPointsToAClientIsLeftOut)
 {
     ASSERT_TRUE(erase());
     const QStringList tables = m_studio.rows(QStringLiteral("SELECT name FROM sqlite_master WHERE type = 'table'"));

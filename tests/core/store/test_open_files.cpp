@@ -89,7 +89,7 @@ const std::map<QString, QString>& tablesOfStudio()
 
 }  // namespace
 
-TEST(OpenFiles, EveryTableIsAccountedFor)
+TEST(FileOnlyOpenFiles, EveryTableIsAccountedFor)
 {
     test::StudioOnTest studio;
     for (const QString& name : studio.rows(QStringLiteral("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%'"))) {

@@ -127,7 +127,7 @@ TEST(SqliteEngine, ANameWithAMeaningOfItsOwnIsNoStudio)
     // SQLite would take the first for a database in memory, and the program for one of its own resources: all would be lost.
     for (const char* name : {":memory:", ":/demo/studio.json", ""}) {
         for (const OpenMode mode : {OpenMode::MustExist, OpenMode::CreateIfMissing, OpenMode::ReadOnly}) {
-            EXPECT_FALSE(Database::open(QLatin1String(name), mode)) << name;
+            EXPECT_FALSE(Database::open(QString(QLatin1String(name)), mode)) << name;
         }
         EXPECT_FALSE(QFile::exists(QStringLiteral("./") + QLatin1String(name)) && *name == ':') << name;
     }

@@ -2,6 +2,8 @@
 
 #include "tests/ui/check_in/check_in_fixture.h"
 
+#include <QStringList>
+
 #include <gtest/gtest.h>
 
 namespace chalk::ui::check_in {

@@ -100,7 +100,7 @@ TEST_F(DirectionTabTest, StartsThePlanThatIsShownAndSaysSo)
     open("Ada Lund");
     press(Qt::Key_3);
     const QSignalSpy written(&m_tab, &DirectionTab::written);
-    button(QStringLiteral("Start strength"))->click();
+    button(QStringLiteral("Start movement"))->click();
     EXPECT_EQ(written.count(), 1);
     ASSERT_TRUE(m_acts.lastDone());
     EXPECT_TRUE(m_acts.lastDone()->words.startsWith(QStringLiteral("Movement, 12 weeks begun for Ada")));
@@ -234,7 +234,8 @@ TEST_F(DirectionTabTest, AnotherClientIsShownFromThePlanOn)
 TEST_F(DirectionTabTest, TTurnsPlannedAndDoneIntoATableWhereverTheFocusIs)
 {
     open("Ada Lund");
-    button(QStringLiteral("Start strength"))->click();
+    press(Qt::Key_3);
+    button(QStringLiteral("Start movement"))->click();
     open("Ada Lund");
     ASSERT_TRUE(m_tab.shown()->running);
     auto* part = m_tab.findChild<common::SegmentedChoice*>();

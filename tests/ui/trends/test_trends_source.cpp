@@ -29,7 +29,7 @@ TEST(TrendsSource, SaysWhatIsWrong)
 {
     test::StudioOnTest studio;
     EXPECT_FALSE(StudioTrendsSource(studio.file(), exchange::builtInCatalogue()).read({base::ClientId(99), test::smallStudioDay(), 12}));
-    EXPECT_FALSE(StudioTrendsSource(studio.folder() + QStringLiteral("/none.chalkrung"), exchange::builtInCatalogue()).read({{}, test::smallStudioDay(), 12}));
+    EXPECT_FALSE(StudioTrendsSource(QString(studio.folder() + QStringLiteral("/none.chalkrung")), exchange::builtInCatalogue()).read({{}, test::smallStudioDay(), 12}));
 }
 
 }  // namespace chalk::ui::trends
