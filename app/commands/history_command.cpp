@@ -11,7 +11,7 @@ namespace {
 
 constexpr int kMostHistory = 10'000'000;
 
-void writeLine(const CommandContext& context, const store::HistoryEntry& entry)
+void writeLine(const CommandContext& context, const store::ChangeEntry& entry)
 {
     const QString detail = ui::history::historyDetail(entry);
     context.out << ui::history::momentText(entry.atUtc) << "  " << ui::history::historyAuthor(entry) << "  "
@@ -50,7 +50,7 @@ int runHistory(const CommandContext& context)
     } else if (context.has(QStringLiteral("csv"))) {
         context.out << QString::fromUtf8(ui::history::historyCsvOf(*entries));
     } else {
-        for (const store::HistoryEntry& entry : *entries) {
+        for (const store::ChangeEntry& entry : *entries) {
             writeLine(context, entry);
         }
     }

@@ -40,9 +40,10 @@ CsvResult<QByteArrayList> fieldsOf(const QByteArray& record, int line)
     }
 }
 
+/// A mark at the start would be taken for that of the file.
 bool needsQuotes(const QByteArray& field)
 {
-    return std::any_of(field.begin(), field.end(), [](char c) { return c == ',' || c == '"' || c == '\r' || c == '\n'; });
+    return field.startsWith("\xEF\xBB\xBF") || std::any_of(field.begin(), field.end(), [](char c) { return c == ',' || c == '"' || c == '\r' || c == '\n'; });
 }
 
 }  // namespace

@@ -10,7 +10,7 @@ namespace chalk::store {
 
 namespace {
 
-HistoryEntry entryOfAct(ActRecord act)
+ChangeEntry entryOfAct(ActRecord act)
 {
     return {act.atUtc, act.coachName, act.client, act.clientName, std::move(act)};
 }
@@ -21,15 +21,15 @@ QJsonObject changedIn(const QString& text)
 }
 
 /// Both the latest first; of one moment the acts stand first.
-std::vector<HistoryEntry> merged(std::vector<ActRecord> acts, std::vector<HistoryEntry> audited, int count)
+std::vector<ChangeEntry> merged(std::vector<ActRecord> acts, std::vector<ChangeEntry> audited, int count)
 {
-    std::vector<HistoryEntry> all;
+    std::vector<ChangeEntry> all;
     all.reserve(acts.size() + audited.size());
     for (ActRecord& act : acts) {
         all.push_back(entryOfAct(std::move(act)));
     }
     std::move(audited.begin(), audited.end(), std::back_inserter(all));
-    std::stable_sort(all.begin(), all.end(), [](const HistoryEntry& a, const HistoryEntry& b) { return a.atUtc > b.atUtc; });
+    std::stable_sort(all.begin(), all.end(), [](const ChangeEntry& a, const ChangeEntry& b) { return a.atUtc > b.atUtc; });
     if (all.size() > static_cast<std::size_t>(count)) {
         all.erase(all.begin() + count, all.end());
     }
@@ -38,9 +38,9 @@ std::vector<HistoryEntry> merged(std::vector<ActRecord> acts, std::vector<Histor
 
 }  // namespace
 
-std::vector<HistoryEntry> ChangeHistory::audited(base::ClientId client, int count)
+std::vector<ChangeEntry> ChangeHistory::audited(base::ClientId client, int count)
 {
-    std::vector<HistoryEntry> entries;
+    std::vector<ChangeEntry> entries;
     Statement rows(m_database, QStringLiteral("SELECT a.id, a.at_utc, a.what, a.before, a.after, a.client_id, coalesce(c.name, ''), coalesce(o.name, '') FROM audit a "
                                               "LEFT JOIN client c ON c.id = a.client_id LEFT JOIN coach o ON o.id = a.coach_id %1ORDER BY a.id DESC LIMIT ?")
                                    .arg(client.isNone() ? QString() : QStringLiteral("WHERE a.client_id = ? ")));
@@ -52,7 +52,7 @@ std::vector<HistoryEntry> ChangeHistory::audited(base::ClientId client, int coun
     return entries;
 }
 
-Result<std::vector<HistoryEntry>> ChangeHistory::of(base::ClientId client, int count)
+Result<std::vector<ChangeEntry>> ChangeHistory::of(base::ClientId client, int count)
 {
     const Snapshot snapshot(m_database);
     auto acts = ActReader(m_database).of(client, count);
@@ -62,7 +62,7 @@ Result<std::vector<HistoryEntry>> ChangeHistory::of(base::ClientId client, int c
     return m_database.resultOf(merged(*std::move(acts), audited(client, count), count));
 }
 
-Result<std::vector<HistoryEntry>> ChangeHistory::all(int count)
+Result<std::vector<ChangeEntry>> ChangeHistory::all(int count)
 {
     const Snapshot snapshot(m_database);
     auto acts = ActReader(m_database).latest(count);

@@ -18,7 +18,7 @@ struct AuditRecord {
 };
 
 /// One thing that somebody did: an act of the log, or what the audit holds.
-struct HistoryEntry {
+struct ChangeEntry {
     std::string atUtc;       ///< ISO 8601
     std::string coachName;   ///< empty where nobody said
     base::ClientId client;   ///< none where it was about several, or none
@@ -35,12 +35,12 @@ public:
     explicit ChangeHistory(Database& database) : m_database(database) {}
 
     /// Of one client, the latest first, at most `count`.
-    [[nodiscard]] Result<std::vector<HistoryEntry>> of(base::ClientId client, int count = kUsualHistory);
+    [[nodiscard]] Result<std::vector<ChangeEntry>> of(base::ClientId client, int count = kUsualHistory);
     /// Of the whole studio.
-    [[nodiscard]] Result<std::vector<HistoryEntry>> all(int count = kUsualHistory);
+    [[nodiscard]] Result<std::vector<ChangeEntry>> all(int count = kUsualHistory);
 
 private:
-    [[nodiscard]] std::vector<HistoryEntry> audited(base::ClientId client, int count);
+    [[nodiscard]] std::vector<ChangeEntry> audited(base::ClientId client, int count);
 
     Database& m_database;
 };

@@ -27,7 +27,7 @@ constexpr int kWhatWidth = 280;
 
 HistoryModel::HistoryModel(QObject* parent) : QAbstractTableModel(parent) {}
 
-void HistoryModel::setEntries(std::vector<store::HistoryEntry> entries)
+void HistoryModel::setEntries(std::vector<store::ChangeEntry> entries)
 {
     beginResetModel();
     m_entries = std::move(entries);
@@ -49,7 +49,7 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const
     if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::ToolTipRole && role != Qt::AccessibleTextRole)) {
         return {};
     }
-    const store::HistoryEntry& entry = m_entries[static_cast<std::size_t>(index.row())];
+    const store::ChangeEntry& entry = m_entries[static_cast<std::size_t>(index.row())];
     switch (static_cast<Column>(index.column())) {
     case When:
         return momentText(entry.atUtc);
@@ -168,7 +168,7 @@ void HistoryTab::showEvent(QShowEvent* event)
 void HistoryTab::read()
 {
     auto history = store::ChangeHistory(m_database).of(m_client);
-    m_all = history ? *std::move(history) : std::vector<store::HistoryEntry>();
+    m_all = history ? *std::move(history) : std::vector<store::ChangeEntry>();
     fillPeople();
     filter();
     if (!history) {
@@ -184,7 +184,7 @@ void HistoryTab::fillPeople()
     m_person->clear();
     m_person->addItem(tr("Everybody"));
     QStringList names;
-    for (const store::HistoryEntry& entry : m_all) {
+    for (const store::ChangeEntry& entry : m_all) {
         if (const QString name = historyAuthor(entry); !names.contains(name)) {
             names.append(name);
         }
@@ -198,8 +198,8 @@ void HistoryTab::filter()
 {
     const int topic = m_topic->currentData().toInt();
     const bool isEverybody = m_person->currentIndex() <= 0;
-    std::vector<store::HistoryEntry> shown;
-    for (const store::HistoryEntry& entry : m_all) {
+    std::vector<store::ChangeEntry> shown;
+    for (const store::ChangeEntry& entry : m_all) {
         const bool isTopic = topic == kEverything || static_cast<int>(topicOf(entry)) == topic;
         if (isTopic && (isEverybody || historyAuthor(entry) == m_person->currentText())) {
             shown.push_back(entry);

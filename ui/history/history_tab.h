@@ -29,8 +29,8 @@ public:
 
     explicit HistoryModel(QObject* parent = nullptr);
 
-    void setEntries(std::vector<store::HistoryEntry> entries);
-    [[nodiscard]] const std::vector<store::HistoryEntry>& entries() const { return m_entries; }
+    void setEntries(std::vector<store::ChangeEntry> entries);
+    [[nodiscard]] const std::vector<store::ChangeEntry>& entries() const { return m_entries; }
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -38,7 +38,7 @@ public:
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
 
 private:
-    std::vector<store::HistoryEntry> m_entries;
+    std::vector<store::ChangeEntry> m_entries;
 };
 
 /// The history of one client, by what it is about and by who did it; as CSV too.
@@ -70,7 +70,7 @@ private:
     common::Dialogs& m_dialogs;
     base::ClientId m_client;
     QString m_name;
-    std::vector<store::HistoryEntry> m_all;
+    std::vector<store::ChangeEntry> m_all;
     HistoryModel* m_model;
     QComboBox* m_topic;
     QComboBox* m_person;

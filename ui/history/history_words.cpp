@@ -216,7 +216,7 @@ QString stateWord(sessions::SessionState state)
     return fieldText(common::qstring(sessions::keyOf(state)));
 }
 
-QJsonObject historyJson(const store::HistoryEntry& entry)
+QJsonObject historyJson(const store::ChangeEntry& entry)
 {
     QJsonObject object{{QStringLiteral("at"), common::qstring(entry.atUtc)},
                        {QStringLiteral("who"), common::qstring(entry.coachName)},
@@ -259,13 +259,13 @@ QString historyTopicName(HistoryTopic topic)
     return {};
 }
 
-HistoryTopic topicOf(const store::HistoryEntry& entry)
+HistoryTopic topicOf(const store::ChangeEntry& entry)
 {
     const auto* act = std::get_if<store::ActRecord>(&entry.did);
     return act != nullptr ? topicOfAct(act->kind) : topicOfAudit(std::get<store::AuditRecord>(entry.did).what);
 }
 
-QString historyTitle(const store::HistoryEntry& entry)
+QString historyTitle(const store::ChangeEntry& entry)
 {
     const auto* act = std::get_if<store::ActRecord>(&entry.did);
     if (act == nullptr) {
@@ -279,7 +279,7 @@ QString historyTitle(const store::HistoryEntry& entry)
     return patterns.isEmpty() ? name : QStringLiteral("%1: %2").arg(name, patterns.join(QStringLiteral(", ")));
 }
 
-QString historyDetail(const store::HistoryEntry& entry)
+QString historyDetail(const store::ChangeEntry& entry)
 {
     const auto* act = std::get_if<store::ActRecord>(&entry.did);
     if (act == nullptr) {
@@ -303,25 +303,25 @@ QString momentText(const std::string& atUtc)
     return moment.isValid() ? QLocale(QLocale::English).toString(moment.toUTC(), QStringLiteral("d MMM yyyy HH:mm")) + QStringLiteral(" UTC") : common::qstring(atUtc);
 }
 
-QString historyAuthor(const store::HistoryEntry& entry)
+QString historyAuthor(const store::ChangeEntry& entry)
 {
     return entry.coachName.empty() ? historyText(QT_TRANSLATE_NOOP("History", "nobody named")) : common::qstring(entry.coachName);
 }
 
-QByteArray historyCsvOf(const std::vector<store::HistoryEntry>& entries)
+QByteArray historyCsvOf(const std::vector<store::ChangeEntry>& entries)
 {
     QByteArray text = exchange::csvRecord({"at_utc", "who", "client", "topic", "what", "detail"});
-    for (const store::HistoryEntry& entry : entries) {
+    for (const store::ChangeEntry& entry : entries) {
         text += exchange::csvRecord({QByteArray::fromStdString(entry.atUtc), QByteArray::fromStdString(entry.coachName), QByteArray::fromStdString(entry.clientName),
                                      historyTopicName(topicOf(entry)).toUtf8(), historyTitle(entry).toUtf8(), historyDetail(entry).toUtf8()});
     }
     return text;
 }
 
-QByteArray historyJsonOf(const std::vector<store::HistoryEntry>& entries)
+QByteArray historyJsonOf(const std::vector<store::ChangeEntry>& entries)
 {
     QJsonArray list;
-    for (const store::HistoryEntry& entry : entries) {
+    for (const store::ChangeEntry& entry : entries) {
         list.append(historyJson(entry));
     }
     return QJsonDocument(QJsonObject{{QStringLiteral("history"), list}}).toJson(QJsonDocument::Indented);

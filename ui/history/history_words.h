@@ -17,22 +17,22 @@ inline constexpr std::array<HistoryTopic, 7> kHistoryTopics{HistoryTopic::Traini
 
 /// `Profile and contact`.
 [[nodiscard]] QString historyTopicName(HistoryTopic topic);
-[[nodiscard]] HistoryTopic topicOf(const store::HistoryEntry& entry);
+[[nodiscard]] HistoryTopic topicOf(const store::ChangeEntry& entry);
 
 /// What was done: `Recorded: Squat, Hinge`, `Profile changed`.
-[[nodiscard]] QString historyTitle(const store::HistoryEntry& entry);
+[[nodiscard]] QString historyTitle(const store::ChangeEntry& entry);
 /// The particulars: `goal: Carry the boat → Carry two boats`; of health the names of the fields alone. Empty where there are none.
-[[nodiscard]] QString historyDetail(const store::HistoryEntry& entry);
+[[nodiscard]] QString historyDetail(const store::ChangeEntry& entry);
 /// `24 Nov 2026 17:31 UTC`, from ISO 8601; the text itself where it is none.
 [[nodiscard]] QString momentText(const std::string& atUtc);
 /// Who did it; `nobody named` where nobody said.
-[[nodiscard]] QString historyAuthor(const store::HistoryEntry& entry);
+[[nodiscard]] QString historyAuthor(const store::ChangeEntry& entry);
 
 /// CSV by RFC 4180: `at_utc,who,client,topic,what,detail`.
-[[nodiscard]] QByteArray historyCsvOf(const std::vector<store::HistoryEntry>& entries);
+[[nodiscard]] QByteArray historyCsvOf(const std::vector<store::ChangeEntry>& entries);
 
 /// JSON: `history`, a list of objects with `at`, `who`, `client`, `what`, `title`, `detail`, and of acts `act` and `taken_back`, of the audit `before`
 /// and `after`.
-[[nodiscard]] QByteArray historyJsonOf(const std::vector<store::HistoryEntry>& entries);
+[[nodiscard]] QByteArray historyJsonOf(const std::vector<store::ChangeEntry>& entries);
 
 }  // namespace chalk::ui::history

@@ -229,10 +229,10 @@ DossierPart plansPart(const board::ClientCase& about, const std::vector<directio
     return part;
 }
 
-DossierPart historyPart(const std::vector<store::HistoryEntry>& history)
+DossierPart historyPart(const std::vector<store::ChangeEntry>& history)
 {
     DossierPart part{dossierText(QT_TRANSLATE_NOOP("Dossier", "Who changed what")), {}};
-    for (const store::HistoryEntry& entry : history) {
+    for (const store::ChangeEntry& entry : history) {
         const QString detail = history::historyDetail(entry);
         addEntry(part, history::momentText(entry.atUtc), QStringLiteral("%1: %2%3").arg(history::historyAuthor(entry), history::historyTitle(entry), detail.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(detail)));
     }

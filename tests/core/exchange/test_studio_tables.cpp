@@ -156,7 +156,7 @@ TEST(StudioTables, AFaultNamesTheFileAndTheLine)
     {
         const TablesOnTest tables;
         tables.replace("sessions.csv", "1,2,", "1,5,");
-        EXPECT_EQ(tables.fault().rfind("sessions.csv, line 3", 0), 0U) << tables.fault();
+        EXPECT_EQ(tables.fault().rfind("sessions.csv, line 4", 0), 0U) << "the note before it has two lines: " << tables.fault();
     }
     {
         const TablesOnTest tables;
@@ -176,7 +176,7 @@ TEST(StudioTables, AFaultOfAValueIsPlacedInItsRow)
     TablesReader reader(tables.folder());
     ASSERT_TRUE(reader.studio());
     ASSERT_TRUE(reader.nextClient());
-    EXPECT_EQ(reader.placed({"sessions[1].state", "is unknown"}).message().toStdString(), "sessions.csv, line 3, column 1: state is unknown");
+    EXPECT_EQ(reader.placed({"sessions[1].state", "is unknown"}).message().toStdString(), "sessions.csv, line 4, column 1: state is unknown");
     EXPECT_EQ(reader.placed({"clearance.limits", "is too long"}).message().toStdString(), "clients.csv, line 2, column 1: clearance_limits is too long");
     EXPECT_EQ(reader.placed({"lifts[1].events[1].sets[1].load", "is too much"}).message().toStdString(), "sets.csv, line 3, column 1: load is too much");
     EXPECT_EQ(reader.placed({"forms[0].detail.sex", "is unknown"}).message().toStdString(), "forms.csv, line 2, column 1: detail is unknown");

@@ -11,8 +11,6 @@
 
 namespace chalk::store {
 
-namespace {
-
 class AuditTest : public ::testing::Test {
 protected:
     AuditTest() { m_studio.database().setAuthor(base::CoachId(2)); }
@@ -36,8 +34,6 @@ protected:
     base::ClientId m_ada = test::clientNamed(m_studio.database(), "Ada Lund");
     ClientWriter m_writer{m_studio.database()};
 };
-
-}  // namespace
 
 TEST(Audit, EveryWhatHasAKeyOfItsOwn)
 {

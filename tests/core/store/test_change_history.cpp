@@ -11,7 +11,7 @@ namespace chalk::store {
 
 namespace {
 
-bool isAct(const HistoryEntry& entry)
+bool isAct(const ChangeEntry& entry)
 {
     return std::holds_alternative<ActRecord>(entry.did);
 }
@@ -27,16 +27,16 @@ TEST(ChangeHistory, TellsActsAndTheAuditTogether)
     studio.database().setAuthor(base::CoachId(1));
     ASSERT_TRUE(RecordWriter(studio.database(), test::someMoment).record(ada, {}, {{squat, {test::smallStudioDay(), test::exposureOf({{45, 8, 2}})}}}));
     clients::Profile profile;
-    profile.phone = "555 0100";
+    profile.contact.phone = "555 0100";
     ASSERT_TRUE(ClientWriter(studio.database()).saveProfile(ada, profile, test::smallStudioDay()));
-    profile.phone = "555 0199";
+    profile.contact.phone = "555 0199";
     ASSERT_TRUE(ClientWriter(studio.database()).saveProfile(bo, profile, test::smallStudioDay()));
 
     ChangeHistory history(studio.database());
     const auto ofAda = history.of(ada).value();
     ASSERT_EQ(ofAda.size(), 2U);
     EXPECT_EQ(std::count_if(ofAda.begin(), ofAda.end(), isAct), 1);
-    for (const HistoryEntry& entry : ofAda) {
+    for (const ChangeEntry& entry : ofAda) {
         EXPECT_EQ(entry.client, ada);
         EXPECT_EQ(entry.clientName, "Ada Lund");
         EXPECT_EQ(entry.coachName, "Ines");
@@ -44,7 +44,7 @@ TEST(ChangeHistory, TellsActsAndTheAuditTogether)
     EXPECT_EQ(history.of(bo).value().size(), 1U);
     const auto all = history.all().value();
     EXPECT_EQ(all.size(), 4U) << "with the import";
-    EXPECT_TRUE(std::is_sorted(all.begin(), all.end(), [](const HistoryEntry& a, const HistoryEntry& b) { return a.atUtc > b.atUtc; }));
+    EXPECT_TRUE(std::is_sorted(all.begin(), all.end(), [](const ChangeEntry& a, const ChangeEntry& b) { return a.atUtc > b.atUtc; }));
     EXPECT_EQ(history.all(2).value().size(), 2U);
 }
 

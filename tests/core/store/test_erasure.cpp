@@ -19,6 +19,8 @@ namespace {
 
 constexpr const char* kPlanted[] = {"Ada Lund", "Carry the boat", "Quassel-Note", "Zwirbelknie", "555 0100"};
 
+}  // namespace
+
 class ErasureTest : public ::testing::Test {
 protected:
     ErasureTest()
@@ -26,14 +28,14 @@ protected:
         RecordWriter writer(m_studio.database(), test::someMoment);
         EXPECT_TRUE(writer.record(m_ada, {}, {{m_squat, {test::smallStudioDay(), test::exposureOf({{45, 8, 2}})}}}));
         clients::Profile profile;
-        profile.phone = "555 0100";
+        profile.contact.phone = "555 0100";
         profile.consentOn = test::smallStudioDay();
         ClientWriter clients(m_studio.database());
         EXPECT_TRUE(clients.saveProfile(m_ada, profile, test::smallStudioDay()));
         clients::Caution caution;
         caution.bodyPart = "Zwirbelknie";
         EXPECT_TRUE(clients.saveCaution(m_ada, caution, test::smallStudioDay()));
-        m_studio.rows(QStringLiteral("INSERT INTO session_report (session_id, note) SELECT min(id), 'Quassel-Note' FROM session"));
+        m_studio.rows(QStringLiteral("UPDATE session_report SET note = 'Quassel-Note'"));
     }
 
     Result<Erased> erase(const std::string& name = "Ada Lund") { return eraseClient(m_studio.database(), m_ada, name, test::smallStudioDay()); }
@@ -63,8 +65,6 @@ protected:
 
 /// What looks into the file itself.
 class FileOnlyErasureTest : public ErasureTest {};
-
-}  // namespace
 
 TEST_F(ErasureTest, ThePreviewSaysWhatThereIs)
 {

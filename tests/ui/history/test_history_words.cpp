@@ -13,12 +13,12 @@ namespace chalk::ui::history {
 
 namespace {
 
-store::HistoryEntry audited(store::AuditWhat what, const QJsonObject& before, const QJsonObject& after)
+store::ChangeEntry audited(store::AuditWhat what, const QJsonObject& before, const QJsonObject& after)
 {
     return {"2026-11-24T17:31:05Z", "Ines", base::ClientId(1), "Ada Lund", store::AuditRecord{1, what, before, after}};
 }
 
-store::HistoryEntry acted(store::ActKind kind)
+store::ChangeEntry acted(store::ActKind kind)
 {
     store::ActRecord act;
     act.kind = kind;
