@@ -2,7 +2,7 @@
 
 # A compiler, the build and the libraries' headers.
 BUILD_PACKAGES="g++ cmake ninja-build ccache lld pkg-config qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
-  libspdlog-dev libfmt-dev libexpected-dev libqrencode-dev libsqlite3-dev"
+  libspdlog-dev libfmt-dev libexpected-dev libqrencode-dev libsqlite3-dev libsodium-dev"
 # What Qt loads while it runs, which nothing links to: the database drivers and the icons.
 RUN_PACKAGES="libqt6sql6-sqlite libqt6sql6-psql libqt6svg6"
 # The same for a display that is Wayland's alone.

@@ -3,8 +3,10 @@
 #include "app/commands/command.h"
 #include "app/ending_signals.h"
 #include "app/logging.h"
+#include "app/studio_opening.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
+#include "core/store/key_ring.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
@@ -14,15 +16,23 @@
 #include "ui/check_in/studio_check_in_source.h"
 #include "ui/common/act_history.h"
 #include "ui/common/backup_keeper.h"
+#include "ui/common/connection_words.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/common/studio_watch.h"
+#include "ui/common/write_desk.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
+#include "ui/lock/lock_desk.h"
+#include "ui/lock/lock_section.h"
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/print/plan_dialog.h"
+#include "ui/people/duplicates_page.h"
+#include "ui/people/import_page.h"
+#include "ui/people/import_section.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/records/client_records.h"
@@ -30,6 +40,7 @@
 #include "ui/settings/author_section.h"
 #include "ui/settings/export_section.h"
 #include "ui/settings/settings_page.h"
+#include "ui/settings/sharing_section.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge.h"
 #include "ui/shell/ledge_note.h"
@@ -38,6 +49,7 @@
 #include "ui/trends/trends_page.h"
 #include "ui/week/week_page.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QDate>
 #include <QSettings>
@@ -61,10 +73,13 @@ public:
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
+          m_lock(m_look, *m_database, m_settings),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
+          m_writes(*m_database, m_dialogs, SystemClock::nowUtc, store::Outbox::fileFor(m_database->target())),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
     {
+        m_floor.writeThrough(m_writes);
     }
 
     int run()
@@ -79,8 +94,12 @@ public:
                                    [&window](const QString& why) { window.ledge()->note()->sayTrouble(why); }});
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
+        addLocking(window);
+        ui::common::StudioWatch watch(*m_database, m_writes);
+        connectWatch(watch, window);
         window.openLastPlace();
         window.show();
+        watch.start();
         qCInfo(appLog) << "window shown";
         ui::common::BackupKeeper backups(m_database->access(), SystemClock::localMoment);
         QObject::connect(&backups, &ui::common::BackupKeeper::failed, &window, [&window](const QString& why) {
@@ -90,12 +109,65 @@ public:
         const EndingSignals endings;
         const int status = QApplication::exec();
         makeLastBackup(backups);
+        if (!m_writes.waiting().empty()) {
+            std::fprintf(stderr, "chalkrung: %zu changes wait for the server; they are kept and sent at the next start\n", m_writes.waiting().size());
+        }
         return status;
     }
 
 private:
     /// A studio in a file knows nobody by a sign-in: who works with it is chosen in the settings.
     [[nodiscard]] bool isFile() const { return m_database->engine().driver() == QLatin1String("QSQLITE"); }
+
+    void addLocking(ui::shell::MainWindow& window)
+    {
+        auto* lock = new QAction(QApplication::translate("StudioWindow", "Lock"), &window);
+        lock->setShortcut(Qt::CTRL | Qt::Key_L);
+        window.addAction(lock);
+        QObject::connect(lock, &QAction::triggered, &window, [this, &window] {
+            if (m_lock.canLock()) {
+                m_lock.lock();
+            } else {
+                window.ledge()->note()->sayNews(QApplication::translate("StudioWindow", "There is nothing to unlock it by: set a passphrase in Settings, Lock"));
+            }
+        });
+        QObject::connect(&m_lock, &ui::lock::LockDesk::quitAsked, &window, [&window] {
+            window.close();
+            QApplication::exit(kDone);
+        });
+    }
+
+    void connectWatch(ui::common::StudioWatch& watch, ui::shell::MainWindow& window)
+    {
+        using ui::common::StudioWatch;
+        using ui::common::WriteDesk;
+        const auto show = [this, &watch, &window] {
+            const auto& waiting = m_writes.waiting();
+            window.showTrouble(watch.isLost() ? std::optional(ui::common::lostConnection(m_lostMinute, waiting)) : ui::common::stillWaiting(waiting));
+        };
+        QObject::connect(&watch, &StudioWatch::changed, &window, &ui::shell::MainWindow::takeNews);
+        QObject::connect(&watch, &StudioWatch::lost, &window, [this, show] {
+            m_lostMinute = m_clock.minuteOfDay();
+            qCWarning(appLog) << "the server does not answer";
+            show();
+        });
+        QObject::connect(&watch, &StudioWatch::found, &window, [&window, show] {
+            qCInfo(appLog) << "the server answers again";
+            show();
+            window.takeNews(QApplication::translate("StudioWindow", "The server answers again"));
+        });
+        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, [&watch, show] {
+            watch.look();
+            show();
+        });
+        QObject::connect(&m_writes, &WriteDesk::sent, &window, [&window](int count) {
+            window.takeNews(count == 1 ? QApplication::translate("StudioWindow", "What waited was sent")
+                                       : QApplication::translate("StudioWindow", "%1 changes that waited were sent").arg(count));
+        });
+        if (!m_writes.trouble().isEmpty()) {
+            window.ledge()->note()->sayTrouble(m_writes.trouble());
+        }
+    }
 
     tl::expected<base::ActId, QString> undo(base::ActId act)
     {
@@ -112,7 +184,12 @@ private:
         }
     }
 
-    QString studioName() { return ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string())); }
+    /// On a server with the role of who works here.
+    QString studioName()
+    {
+        const QString name = ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string()));
+        return m_database->isOnServer() ? QStringLiteral("%1 (%2)").arg(name, ui::common::roleName(m_database->role())) : name;
+    }
 
     std::vector<ui::shell::LedgeSession> sessionsToday()
     {
@@ -188,7 +265,7 @@ private:
 
     ui::week::WeekPage* weekPage(QWidget* parent)
     {
-        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}, m_dialogs}, parent);
+        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc, &m_writes}, m_dialogs}, parent);
         QObject::connect(page, &ui::week::WeekPage::weekPaperAsked, page, [this, page](const ui::print::RosterWeek& week) { showOnPaper(week, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,
@@ -199,7 +276,7 @@ private:
 
     ui::check_in::CheckInPage* checkInPage(QWidget* parent)
     {
-        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc);
+        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc, &m_dialogs);
         auto* page = new ui::check_in::CheckInPage({m_look, m_clock, m_acts, m_dialogs, m_catalogue}, std::move(source), parent);
         QObject::connect(page, &ui::check_in::CheckInPage::reportAsked, &m_cards, [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
         QObject::connect(page, &ui::check_in::CheckInPage::reportsAsked, &m_cards,
@@ -213,6 +290,12 @@ private:
         std::vector<ui::settings::SectionEntry> sections;
         sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
+        sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
+                            [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
+        sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
+                            [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
+        sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
+                            [this](QWidget* in) { return new ui::settings::SharingSection(m_look, *m_database, in); }});
         sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
                                 return new ui::settings::ExportSection({m_database->access(), [this] { return m_database->author(); }, m_look, m_clock, m_dialogs}, in);
                             }});
@@ -242,17 +325,22 @@ private:
         });
     }
 
-    ui::shell::PageRegistry pages()
+    /// Where lists come in, and where two records become one.
+    void addPeoplePages(ui::shell::PageRegistry& registry)
     {
-        ui::shell::PageRegistry registry;
-        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
+        registry.add({QStringLiteral("import"), QApplication::translate("Pages", "Import a list"), QStringLiteral("roster"), RailSlot::None, {},
                       [this](QWidget* parent) {
-                          auto* page = new ui::roster::RosterPage(
-                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
-                          return withCards(page, &ui::roster::RosterPage::cardAsked);
-                      }});
-        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
-                      [this](QWidget* parent) { return weekPage(parent); }});
+                          return new ui::people::ImportPage({m_look, m_acts, m_dialogs}, {*m_database, m_catalogue, m_clock, m_settings, SystemClock::nowUtc}, parent);
+                      },
+                      QStringLiteral("roster")});
+        registry.add({QStringLiteral("duplicates"), QApplication::translate("Pages", "Duplicates"), QStringLiteral("client"), RailSlot::None, {},
+                      [this](QWidget* parent) { return new ui::people::DuplicatesPage({m_look, *m_database, m_clock, m_acts, SystemClock::nowUtc}, parent); },
+                      QStringLiteral("roster")});
+    }
+
+    /// Pages that show health and training: who may not see that has none of them.
+    void addHealthPages(ui::shell::PageRegistry& registry)
+    {
         registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
                       [this](QWidget* parent) {
                           return floorPage(parent);
@@ -267,8 +355,6 @@ private:
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return page;
                       }});
-        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
-                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           return new ui::onboarding::OnboardingPage(
@@ -284,6 +370,25 @@ private:
                           takeRecordWishes(page);
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
+    }
+
+    ui::shell::PageRegistry pages()
+    {
+        ui::shell::PageRegistry registry;
+        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
+                      [this](QWidget* parent) {
+                          auto* page = new ui::roster::RosterPage(
+                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
+                          return withCards(page, &ui::roster::RosterPage::cardAsked);
+                      }});
+        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
+                      [this](QWidget* parent) { return weekPage(parent); }});
+        if (m_database->may(store::Right::SeeHealth)) {
+            addHealthPages(registry);
+            addPeoplePages(registry);
+        }
+        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
+                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         return registry;
     }
 
@@ -293,8 +398,11 @@ private:
     screens::ScreenCatalogue m_screens;
     ui::common::Look m_look;
     QSettings m_settings;
+    ui::lock::LockDesk m_lock;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
+    ui::common::WriteDesk m_writes;
+    int m_lostMinute = 0;  ///< of the day, when the server last stopped to answer
     ui::floor::FloorPresenter m_floor;
     ui::floor::CardDesk m_cards;
     ui::records::ClientRecords m_records{{*m_database, m_catalogue, m_look, m_clock, m_dialogs}};
@@ -320,7 +428,7 @@ void sayThatItCannotOpen(const QApplication& application, const store::StoreErro
 
 }  // namespace
 
-int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const SystemClock& clock)
+int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const seal::Passphrase& passphrase, const SystemClock& clock)
 {
     if (!hasDisplay()) {
         std::fputs("chalkrung: there is no display to open a window on; chalkrung --help says what goes without one\n", stderr);
@@ -330,7 +438,12 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
     QApplication::setApplicationName(QStringLiteral("chalkrung"));
     QApplication::setOrganizationName(QStringLiteral("chalkrung"));
     ui::common::loadFonts();
-    auto database = store::Database::open(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
+    store::Access access(studioFile);
+    access.keys = std::make_shared<store::KeyRing>(passphrase);
+    auto database = openForWindow(access, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
+    if (!database && database.error().kind == store::StoreError::Kind::Cancelled) {
+        return kDone;
+    }
     if (!database) {
         sayThatItCannotOpen(application, database.error());
         return kWrongUse;

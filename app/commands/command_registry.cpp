@@ -10,9 +10,12 @@
 #include "app/commands/erase_command.h"
 #include "app/commands/fill_command.h"
 #include "app/commands/history_command.h"
+#include "app/commands/import_command.h"
 #include "app/commands/judge_command.h"
+#include "app/commands/merge_command.h"
 #include "app/commands/norms_command.h"
 #include "app/commands/open_files_command.h"
+#include "app/commands/passphrase_command.h"
 #include "app/commands/plan_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
@@ -26,9 +29,33 @@ namespace chalk::app {
 const std::vector<Command>& allCommands()
 {
     static const std::vector<Command> commands{
-        backupCommand(),  cardsCommand(),   checkInCommand(), clearanceCommand(), clientCommand(),    demoCommand(), dossierCommand(), eraseCommand(),
-        exportCommand(),  fillCommand(),    historyCommand(), judgeCommand(),     normsCommand(),     openFilesCommand(), planCommand(), recordCommand(),
-        restoreCommand(), rosterCommand(),  rotateCommand(),  traceCommand(),     trendsCommand(),    verifyCommand(), weekCommand()};
+        backupCommand(),
+        cardsCommand(),
+        checkInCommand(),
+        clearanceCommand(),
+        clientCommand(),
+        demoCommand(),
+        dossierCommand(),
+        eraseCommand(),
+        exportCommand(),
+        fillCommand(),
+        historyCommand(),
+        importCommand(),
+        judgeCommand(),
+        mergeCommand(),
+        normsCommand(),
+        openFilesCommand(),
+        passphraseCommand(),
+        planCommand(),
+        recordCommand(),
+        restoreCommand(),
+        rosterCommand(),
+        rotateCommand(),
+        traceCommand(),
+        trendsCommand(),
+        verifyCommand(),
+        weekCommand(),
+    };
     return commands;
 }
 

@@ -1,130 +1,114 @@
 #include "core/exchange/csv_records.h"
 
-#include <algorithm>
-#include <set>
-
 namespace chalk::exchange {
 
-namespace {
-
-/// The fields of a record whose quotes are balanced; a fault where one stands in the wrong place.
-CsvResult<QByteArrayList> fieldsOf(const QByteArray& record, int line)
+CsvRecords::CsvRecords(const QByteArray& text, char separator) : m_text(text), m_separator(separator)
 {
-    QByteArrayList fields;
-    qsizetype at = 0;
-    const auto faultAt = [&](const char* reason) { return tl::make_unexpected(CsvFault{line, static_cast<int>(at) + 1, {}, reason}); };
-    while (true) {
-        QByteArray field;
-        if (at < record.size() && record[at] == '"') {
-            for (++at; !(record[at] == '"' && (at + 1 == record.size() || record[at + 1] != '"')); ++at) {
-                field += record[at];
-                at += record[at] == '"' ? 1 : 0;
-            }
-            ++at;
-            if (at < record.size() && record[at] != ',') {
-                return faultAt("a quoted field goes on behind its quote");
-            }
-        } else {
-            const qsizetype end = std::min<qsizetype>(record.indexOf(',', at) < 0 ? record.size() : record.indexOf(',', at), record.size());
-            field = record.mid(at, end - at);
-            at = end;
-            if (field.contains('"')) {
-                return faultAt("a quote stands inside of a field without quotes");
-            }
+    const QByteArray mark("\xEF\xBB\xBF");
+    m_at = m_text.startsWith(mark) ? mark.size() : 0;
+}
+
+void CsvRecords::advance()
+{
+    constexpr unsigned kContinues = 0x80;  // a byte of UTF-8 that belongs to the character before: 10xxxxxx
+    constexpr unsigned kTopBits = 0xC0;
+    const char letter = m_text[m_at++];
+    const bool isLineEnd = letter == '\n' || (letter == '\r' && (isAtEnd() || here() != '\n'));
+    if (isLineEnd) {
+        ++m_line;
+        m_column = 1;
+    } else if (isAtEnd() || (static_cast<unsigned char>(here()) & kTopBits) != kContinues) {
+        ++m_column;
+    }
+}
+
+bool CsvRecords::passLineEnd()
+{
+    if (!isAtLineEnd()) {
+        return false;
+    }
+    const bool isReturn = here() == '\r';
+    advance();
+    if (isReturn && !isAtEnd() && here() == '\n') {
+        advance();
+    }
+    return true;
+}
+
+CsvResult<QByteArray> CsvRecords::quoted()
+{
+    const qsizetype begin = m_at;
+    const CsvFault opened{m_line, m_column, {}, "the quote that opens here is never closed"};
+    QByteArray text;
+    advance();
+    while (!isAtEnd()) {
+        const char letter = here();
+        advance();
+        if (letter == '"' && (isAtEnd() || here() != '"')) {
+            return isAtFieldEnd() ? CsvResult<QByteArray>(text) : faultHere("a field ends where its quotes close");
         }
-        fields.append(field);
-        if (at >= record.size()) {
+        if (letter == '"') {
+            advance();
+        }
+        text += letter;
+    }
+    m_at = begin;
+    m_line = opened.line;
+    m_column = opened.column;
+    return tl::make_unexpected(opened);
+}
+
+CsvResult<QByteArray> CsvRecords::plain()
+{
+    const qsizetype begin = m_at;
+    while (!isAtFieldEnd()) {
+        if (here() == '"') {
+            return faultHere("a field with a quote must stand in quotes");
+        }
+        advance();
+    }
+    return m_text.mid(begin, m_at - begin);
+}
+
+CsvResult<CsvField> CsvRecords::field()
+{
+    CsvField field{{}, m_line, m_column};
+    auto text = !isAtEnd() && here() == '"' ? quoted() : plain();
+    if (!text) {
+        return tl::make_unexpected(text.error());
+    }
+    field.text = std::move(*text);
+    return field;
+}
+
+CsvResult<CsvRecord> CsvRecords::record()
+{
+    CsvRecord fields;
+    for (;;) {
+        auto next = field();
+        if (!next) {
+            return tl::make_unexpected(next.error());
+        }
+        fields.push_back(std::move(*next));
+        if (isAtEnd() || passLineEnd()) {
             return fields;
         }
-        ++at;  // the comma
+        advance();
     }
 }
 
-/// A mark at the start would be taken for that of the file.
-bool needsQuotes(const QByteArray& field)
+std::optional<CsvResult<CsvRecord>> CsvRecords::next()
 {
-    return field.startsWith("\xEF\xBB\xBF") || std::any_of(field.begin(), field.end(), [](char c) { return c == ',' || c == '"' || c == '\r' || c == '\n'; });
-}
-
-}  // namespace
-
-QByteArray csvRecord(const QByteArrayList& fields)
-{
-    QByteArray record;
-    for (qsizetype i = 0; i < fields.size(); ++i) {
-        QByteArray field = fields[i];
-        record += i == 0 ? "" : ",";
-        record += needsQuotes(field) ? "\"" + field.replace("\"", "\"\"") + "\"" : field;
+    while (passLineEnd()) {
     }
-    return record + "\r\n";
-}
-
-CsvRecords::CsvRecords(QIODevice& file) : m_file(file)
-{
-    if (m_file.peek(3) == QByteArray("\xEF\xBB\xBF")) {
-        m_file.skip(3);
+    if (isAtEnd()) {
+        return std::nullopt;
     }
-    if (!readRecord(m_columns) && !m_fault) {
-        m_fault = CsvFault{1, 1, {}, "there is nothing in it"};
+    auto read = record();
+    while (!read && !isAtEnd() && !passLineEnd()) {
+        advance();
     }
-    std::set<QByteArray> names;
-    for (const QByteArray& name : m_columns) {
-        if (!names.insert(name).second) {
-            m_fault = CsvFault{1, 1, name.toStdString(), "is there twice"};
-        }
-    }
-}
-
-/// Lines until the quotes are balanced; what is left at the end where they are not is a fault.
-QByteArray CsvRecords::readText()
-{
-    QByteArray text;
-    qsizetype quotes = 0;
-    do {
-        const QByteArray line = m_file.readLine();
-        if (line.isEmpty() || text.size() + line.size() > kMostBytes) {
-            m_fault = CsvFault{m_line, 1, {}, line.isEmpty() ? "a quote is never closed" : "a record has more than 64 MB"};
-            return {};
-        }
-        ++m_nextLine;
-        quotes += line.count('"');
-        text += line;
-    } while (quotes % 2 != 0);
-    if (text.endsWith('\n')) {
-        text.chop(text.endsWith("\r\n") ? 2 : 1);
-    }
-    return text;
-}
-
-bool CsvRecords::readRecord(QByteArrayList& fields)
-{
-    QByteArray text;
-    while (text.isEmpty()) {
-        if (m_fault || m_file.atEnd()) {
-            return false;
-        }
-        m_line = m_nextLine;
-        text = readText();
-    }
-    auto read = fieldsOf(text, m_line);
-    if (!read) {
-        m_fault = read.error();
-        return false;
-    }
-    fields = *std::move(read);
-    return true;
-}
-
-bool CsvRecords::next()
-{
-    if (m_fault || !readRecord(m_fields)) {
-        return false;
-    }
-    if (m_fields.size() != m_columns.size()) {
-        m_fault = CsvFault{m_line, 1, {}, "has " + std::to_string(m_fields.size()) + " fields where there are " + std::to_string(m_columns.size()) + " columns"};
-        return false;
-    }
-    return true;
+    return read;
 }
 
 }  // namespace chalk::exchange

@@ -2,45 +2,42 @@
 
 #include "core/exchange/csv_reading.h"
 
-#include <QByteArrayList>
-#include <QIODevice>
-
 #include <optional>
 
 namespace chalk::exchange {
 
-/// A record as RFC 4180 writes it: quotes only where they are needed, CRLF at the end.
-[[nodiscard]] QByteArray csvRecord(const QByteArrayList& fields);
+using CsvRecord = std::vector<CsvField>;
 
-/// Reads a CSV of any length record by record, by the same rules as parseCsv: of the file only one record is in memory. Its first record
-/// names the columns.
+/// Goes through a text of CSV record by record, so that not all of a large one need be in memory: RFC 4180 with a separator of one's choice, lines that end
+/// by LF, CRLF or CR, a byte order mark at the start. The text outlives it.
 class CsvRecords {
 public:
-    /// The most that one record may have.
-    static constexpr qsizetype kMostBytes = 64 * 1024 * 1024;
+    explicit CsvRecords(const QByteArray& text, char separator = ',');
 
-    /// `file` is open for reading and outlives this. Columns are read at once: the fault says what is wrong with them.
-    explicit CsvRecords(QIODevice& file);
-
-    [[nodiscard]] const QByteArrayList& columns() const { return m_columns; }
-    /// Goes to the next record; false behind the last one, and after a fault.
-    [[nodiscard]] bool next();
-    /// Of the present record.
-    [[nodiscard]] const QByteArrayList& fields() const { return m_fields; }
-    /// The line that the present record begins in, from 1.
-    [[nodiscard]] int line() const { return m_line; }
-    [[nodiscard]] const std::optional<CsvFault>& fault() const { return m_fault; }
+    /// The next record, or what is wrong with it; nothing at the end. Empty lines are passed over. After a fault it goes on with the line after the one
+    /// that the fault begins in.
+    [[nodiscard]] std::optional<CsvResult<CsvRecord>> next();
+    /// How far it has come, in bytes.
+    [[nodiscard]] qsizetype position() const { return m_at; }
 
 private:
-    [[nodiscard]] bool readRecord(QByteArrayList& fields);
-    [[nodiscard]] QByteArray readText();
+    [[nodiscard]] CsvResult<CsvRecord> record();
+    [[nodiscard]] CsvResult<CsvField> field();
+    [[nodiscard]] CsvResult<QByteArray> quoted();
+    [[nodiscard]] CsvResult<QByteArray> plain();
+    [[nodiscard]] bool isAtEnd() const { return m_at >= m_text.size(); }
+    [[nodiscard]] char here() const { return m_text[m_at]; }
+    [[nodiscard]] bool isAtLineEnd() const { return !isAtEnd() && (here() == '\n' || here() == '\r'); }
+    [[nodiscard]] bool isAtFieldEnd() const { return isAtEnd() || here() == m_separator || isAtLineEnd(); }
+    [[nodiscard]] tl::unexpected<CsvFault> faultHere(const char* reason) const { return tl::make_unexpected(CsvFault{m_line, m_column, {}, reason}); }
+    bool passLineEnd();
+    void advance();
 
-    QIODevice& m_file;
-    QByteArrayList m_columns;
-    QByteArrayList m_fields;
-    int m_line = 0;
-    int m_nextLine = 1;
-    std::optional<CsvFault> m_fault;
+    const QByteArray& m_text;
+    char m_separator;
+    qsizetype m_at = 0;
+    int m_line = 1;
+    int m_column = 1;
 };
 
 }  // namespace chalk::exchange

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/exchange/csv_records.h"
+#include "core/exchange/csv_rows.h"
 #include "core/exchange/studio_json.h"
 #include "core/exchange/studio_tables.h"
 
@@ -57,7 +57,7 @@ public:
 private:
     struct OpenTable {
         std::unique_ptr<QFile> file;
-        std::unique_ptr<CsvRecords> records;
+        std::unique_ptr<CsvRows> records;
         std::vector<int> columns;  ///< where each column of the table stands in the file; -1 where it is not there
         int more = -1;
         std::vector<int> numbers;  ///< where the numbers stand

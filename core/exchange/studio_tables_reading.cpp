@@ -101,7 +101,7 @@ bool TablesReader::open(const StudioTable& table, const std::vector<const char*>
         fail(table, 1, {}, "cannot be read: " + open.file->errorString().toStdString());
         return false;
     }
-    open.records = std::make_unique<CsvRecords>(*open.file);
+    open.records = std::make_unique<CsvRows>(*open.file);
     const QByteArrayList& columns = open.records->columns();
     QByteArrayList known;
     for (const QByteArray& name : columnNames(table, numbers)) {

@@ -92,7 +92,7 @@ void TablesWriter::begin(const StudioTable& table, const std::vector<const char*
     for (const QByteArray& name : columnNames(table, numbers)) {
         names.append(name);
     }
-    write(fileOf(table), csvRecord(names));
+    write(fileOf(table), csvRow(names));
     std::vector<const char*> deeper;
     if (&table != &studioTable()) {
         deeper = numbers;
@@ -139,7 +139,7 @@ void TablesWriter::add(const StudioTable& table, const std::vector<int>& numbers
         cells.append(takeCell(rest, column));
     }
     cells.append(rest.isEmpty() ? QByteArray() : jsonCell(rest));
-    write(fileOf(table), csvRecord(cells));
+    write(fileOf(table), csvRow(cells));
     for (const auto& [part, list] : lists) {
         std::vector<int> deeper = &table == &studioTable() ? std::vector<int>() : numbers;
         deeper.push_back(0);

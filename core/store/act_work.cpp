@@ -1,8 +1,11 @@
 #include "core/store/act_work.h"
 
+#include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_week_json.h"
+#include "core/store/conflict.h"
 #include "core/store/decision_rows.h"
 #include "core/store/entry_versions.h"
+#include "core/store/people_changes.h"
 #include "core/store/plan_rows.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
@@ -50,8 +53,8 @@ struct ReportChange {
 
 void ActWork::begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes)
 {
-    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id) VALUES (?, ?, ?, ?, ?) RETURNING id"));
-    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes));
+    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id, token) VALUES (?, ?, ?, ?, ?, ?) RETURNING id"));
+    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes, m_database.takeToken()));
     m_outcome.client = client;
 }
 
@@ -105,9 +108,50 @@ void ActWork::changeReport(base::SessionId session, const sessions::SessionRepor
     if (expected && before != *expected) {
         refuse(QStringLiteral("What was said of the session was changed since: take that change back first"));
     }
+    Vault& vault = m_database.vault();
+    const SealedRow row = vault.toWrite("report_change", m_outcome.act, session);
     Statement(m_database, QStringLiteral("INSERT INTO report_change (act_id, session_id, before, after) VALUES (?, ?, ?, ?)"))
-        .run(m_outcome.act, session, textOfReport(before), textOfReport(report));
+        .run(m_outcome.act, session, vault.sealed(row, "before", textOfReport(before)), vault.sealed(row, "after", textOfReport(report)));
     putReport(m_database, session, report);
+}
+
+void ActWork::compareReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen)
+{
+    if (!seen || isRefused()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Report, clientOf(session), session};
+    conflict.yours = exchange::toJson(report);
+    conflict.theirs = exchange::toJson(readReport(m_database, session));
+    nameLastAct(m_database, conflict, QStringLiteral("report_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), exchange::toJson(*seen));
+}
+
+void ActWork::compareState(base::SessionId session, SessionState state, SessionState seen)
+{
+    const auto asJson = [](std::string_view key) { return QJsonObject{{QStringLiteral("state"), QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()))}}; };
+    Statement row(m_database, QStringLiteral("SELECT state FROM session WHERE id = ?"));
+    if (!row.run(session) || !row.next()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::SessionState, clientOf(session), session};
+    conflict.yours = asJson(sessions::keyOf(state));
+    conflict.theirs = asJson(row.text(0));
+    nameLastAct(m_database, conflict, QStringLiteral("session_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), asJson(sessions::keyOf(seen)));
+}
+
+void ActWork::comparePlace(base::SessionId session, const week::BookingPlace& place, const week::BookingPlace& seen)
+{
+    const auto now = placeOf(session);
+    if (!now) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Booking, clientOf(session), session};
+    conflict.yours = exchange::toJson(place, exchange::CoachNames());
+    conflict.theirs = exchange::toJson(*now, exchange::CoachNames());
+    nameLastAct(m_database, conflict, QStringLiteral("booking_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), exchange::toJson(seen, exchange::CoachNames()));
 }
 
 std::optional<week::BookingPlace> ActWork::placeOf(base::SessionId session)
@@ -144,6 +188,7 @@ void ActWork::takeBack(base::ActId act)
     takeBackDecisions(m_database, act, m_outcome.act);
     takeBackPlans(m_database, act, m_outcome.act);
     takeBackTestedMaxima(m_database, act, m_outcome.act);
+    takeBackPeople(m_database, act, m_outcome.act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)
@@ -159,8 +204,11 @@ void ActWork::takeBackEntries(base::ActId act)
             return;
         }
         const LogEntry* former = versions.formerOf(entry);
-        m_edit.replace(versions.latest(), former == nullptr ? entry.event : former->event, former == nullptr || former->isVoid);
+        const LogEntry& latest = versions.latest();
+        m_edit.writeLater({latest.lift, former == nullptr ? entry.event : former->event, m_outcome.act, latest.session, latest.id,
+                           former == nullptr || former->isVoid});
     }
+    m_edit.settle();
 }
 
 void ActWork::takeBackSessions(base::ActId act)
@@ -201,7 +249,9 @@ void ActWork::takeBackReports(base::ActId act)
     std::vector<ReportChange> changes;
     rows.run(act);
     while (rows.next()) {
-        changes.push_back({base::SessionId(rows.integer(0)), reportOf(m_database, rows.qtext(1)), reportOf(m_database, rows.qtext(2))});
+        const base::SessionId session(rows.integer(0));
+        const SealedRow row = rows.sealedRow("report_change", act, session);
+        changes.push_back({session, reportOf(m_database, rows.opened(1, row, "before")), reportOf(m_database, rows.opened(2, row, "after"))});
     }
     for (const ReportChange& change : changes) {
         changeReport(change.session, change.before, change.after);

@@ -138,15 +138,22 @@ QJsonObject imageOfSetting(Database& database, const QString& name)
     return row.run() && row.next() ? auditObjectOf(row.qtext(0)).value(name).toObject() : QJsonObject();
 }
 
-QJsonObject imageOfDetails(Database& database, base::ClientId client)
+QJsonObject imageOfDetails(Database& database, base::ClientId id)
 {
-    QJsonObject image = imageOfRow(database, {QStringLiteral("name"), QStringLiteral("birth_day"), QStringLiteral("goal"), QStringLiteral("unit"),
-                                              QStringLiteral("started_day"), QStringLiteral("sessions_per_week"), QStringLiteral("away_until_day")},
-                                   QStringLiteral("client"), client);
-    Statement coach(database, QStringLiteral("SELECT o.name FROM client c JOIN coach o ON o.id = c.coach_id WHERE c.id = ?"));
-    if (coach.run(client) && coach.next()) {
-        image.insert(QStringLiteral("coach"), coach.qtext(0));
+    QJsonObject image;
+    Statement row(database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(", o.name FROM client c JOIN coach o ON o.id = c.coach_id WHERE c.id = ?"));
+    if (!row.run(id) || !row.next()) {
+        return image;
     }
+    const clients::Client client = clientOf(row);
+    putAudited(image, "name", client.name);
+    putAudited(image, "goal", client.goal);
+    putAudited(image, "coach", row.text(kClientColumns));
+    putAudited(image, "unit", client.unit == base::MassUnit::Pound ? "lb" : "kg");
+    putAudited(image, "sessions_per_week", std::to_string(client.sessionsPerWeek));
+    putAuditedDay(image, "born", client.birthDate);
+    putAuditedDay(image, "started", client.startedOn);
+    putAuditedDay(image, "away_until", client.awayUntil);
     return image;
 }
 
@@ -244,8 +251,10 @@ bool isHealth(AuditWhat what)
 void writeAudit(Database& database, AuditWhat what, base::ClientId client, const QJsonObject& before, const QJsonObject& after)
 {
     if (!database.isReadOnly()) {
+        Vault& vault = database.vault();
+        const SealedRow place = vault.toWrite("audit", client, keyOf(what));
         Statement(database, QStringLiteral("INSERT INTO audit (at_utc, coach_id, client_id, what, before, after) VALUES (%1, ?, ?, ?, ?, ?)").arg(momentByDatabase()))
-            .run(database.author(), client, keyOf(what), auditText(before), auditText(after));
+            .run(database.author(), client, keyOf(what), vault.sealed(place, "before", auditText(before)), vault.sealed(place, "after", auditText(after)));
     }
 }
 

@@ -46,8 +46,11 @@ std::vector<ChangeEntry> ChangeHistory::audited(base::ClientId client, int count
                                    .arg(client.isNone() ? QString() : QStringLiteral("WHERE a.client_id = ? ")));
     client.isNone() ? rows.run(count) : rows.run(client, count);
     while (rows.next()) {
-        AuditRecord record{rows.integer(0), rows.known(auditWhatOf(rows.text(2)), 2, "audit", 0), changedIn(rows.qtext(3)), changedIn(rows.qtext(4))};
-        entries.push_back({rows.text(1), rows.text(7), base::ClientId(rows.integer(5)), rows.text(6), std::move(record)});
+        const base::ClientId about(rows.integer(5));
+        const SealedRow place = rows.sealedRow("audit", about, rows.text(2));
+        AuditRecord record{rows.integer(0), rows.known(auditWhatOf(rows.text(2)), 2, "audit", 0), changedIn(rows.opened(3, place, "before")),
+                           changedIn(rows.opened(4, place, "after"))};
+        entries.push_back({rows.text(1), rows.text(7), about, rows.text(6), std::move(record)});
     }
     return entries;
 }

@@ -6,6 +6,7 @@
 #include "core/exchange/movement_screen_json.h"
 #include "core/exchange/plan_draft_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/store/form_rows.h"
 #include "core/store/profile_rows.h"
 #include "core/store/statement.h"
 
@@ -49,10 +50,10 @@ Result<std::vector<Form>> ClientForms::all(base::ClientId client, FormKind kind)
 {
     const Snapshot snapshot(m_database);
     std::vector<Form> forms;
-    Statement rows(m_database, QStringLiteral("SELECT day, is_finished, detail FROM form WHERE client_id = ? AND kind = ? ORDER BY day, id"));
+    Statement rows(m_database, QStringLiteral("SELECT day, is_finished, detail, id FROM form WHERE client_id = ? AND kind = ? ORDER BY day, id"));
     rows.run(client, keyOf(kind));
     while (rows.next()) {
-        forms.push_back({rows.date(0), rows.number(1) == 1, QJsonDocument::fromJson(rows.qtext(2).toUtf8()).object()});
+        forms.push_back({rows.date(0), rows.number(1) == 1, QJsonDocument::fromJson(rows.opened(2, rows.sealedRow("form", rows.integer(3)), "detail").toUtf8()).object()});
     }
     return m_database.resultOf(std::move(forms));
 }
@@ -156,12 +157,12 @@ Result<std::vector<clients::BodyMeasures>> ClientForms::measures(base::ClientId 
 std::vector<Letter> ClientForms::readLetters(base::ClientId client, bool withCopies)
 {
     std::vector<Letter> letters;
-    Statement rows(m_database, QStringLiteral("SELECT written_by, day, valid_until_day, limits, findings, file_name, %1 FROM letter WHERE client_id = ? "
+    Statement rows(m_database, QStringLiteral("SELECT written_by, day, valid_until_day, limits, findings, file_name, %1, id FROM letter WHERE client_id = ? "
                                               "ORDER BY day, id")
                                    .arg(withCopies ? QStringLiteral("file") : QStringLiteral("NULL")));
     rows.run(client);
     while (rows.next()) {
-        letters.push_back({rows.text(0), rows.date(1), rows.optionalDate(2), rows.text(3), marksOf(rows.qtext(4)), rows.text(5), rows.bytes(6)});
+        letters.push_back(letterOf(rows));
     }
     return letters;
 }

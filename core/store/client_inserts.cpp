@@ -6,11 +6,14 @@
 namespace chalk::store {
 
 ClientInserts::ClientInserts(Database& database)
-    : m_client(database, QStringLiteral("INSERT INTO client (name, birth_day, goal, coach_id, unit, body_mass_centi, started_day, sessions_per_week, "
-                                        "away_until_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
+    : m_database(database),
+      m_client(database, QStringLiteral("INSERT INTO client (name, birth_day, goal, coach_id, unit, body_mass_centi, started_day, sessions_per_week, "
+                                        "away_until_day) VALUES (?, ?, '', ?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_goal(database, QStringLiteral("UPDATE client SET goal = ? WHERE id = ?")),
       m_lift(database, QStringLiteral("INSERT INTO lift (client_id, pattern, equipment_key, unit, region, body_mass_centi, kit, start_stage, policy, "
                                       "started_day) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
-      m_caution(database, QStringLiteral("INSERT INTO caution (client_id, body_part, text, short_text, tags, until_day) VALUES (?, ?, ?, ?, ?, ?) RETURNING id")),
+      m_caution(database, QStringLiteral("INSERT INTO caution (client_id, body_part, text, short_text, tags) VALUES (?, '', '', '', '') RETURNING id")),
+      m_cautionTexts(database, QStringLiteral("UPDATE caution SET body_part = ?, text = ?, short_text = ?, tags = ?, until_day = ? WHERE id = ? AND client_id = ?")),
       m_clearance(database, QStringLiteral("INSERT INTO clearance (client_id, state, reason, asked_day, granted_day, valid_until_day, limits, granted_by, remind_day) "
                                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (client_id) DO UPDATE SET state = excluded.state, reason = excluded.reason, "
                                            "asked_day = excluded.asked_day, granted_day = excluded.granted_day, valid_until_day = excluded.valid_until_day, "
@@ -20,8 +23,11 @@ ClientInserts::ClientInserts(Database& database)
 
 base::ClientId ClientInserts::client(const clients::Client& client)
 {
-    return base::ClientId(m_client.runForId(client.name, client.birthDate, client.goal, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn,
-                                            client.sessionsPerWeek, client.awayUntil));
+    const base::ClientId id(m_client.runForId(client.name, client.birthDate, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn,
+                                              client.sessionsPerWeek, client.awayUntil));
+    Vault& vault = m_database.vault();
+    m_goal.run(vault.sealed(vault.toWrite("client", id), "goal", client.goal), id);
+    return id;
 }
 
 base::LiftId ClientInserts::lift(base::ClientId client, const NewLift& lift)
@@ -33,13 +39,26 @@ base::LiftId ClientInserts::lift(base::ClientId client, const NewLift& lift)
 
 base::CautionId ClientInserts::caution(base::ClientId client, const clients::Caution& caution)
 {
-    return base::CautionId(m_caution.runForId(client, caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until));
+    clients::Caution made = caution;
+    made.id = base::CautionId(m_caution.runForId(client));
+    changeCaution(client, made);
+    return made.id;
+}
+
+void ClientInserts::changeCaution(base::ClientId client, const clients::Caution& caution)
+{
+    Vault& vault = m_database.vault();
+    const SealedRow row = vault.toWrite("caution", caution.id);
+    m_cautionTexts.run(vault.sealed(row, "body_part", caution.bodyPart), vault.sealed(row, "text", caution.text), vault.sealed(row, "short_text", caution.shortText),
+                       vault.sealed(row, "tags", textOfTags(caution.tags)), caution.until, caution.id, client);
 }
 
 void ClientInserts::clearance(base::ClientId client, const clients::Clearance& clearance)
 {
-    m_clearance.run(client, clients::keyOf(clearance.state), clearance.reason, clearance.askedOn, clearance.grantedOn, clearance.validUntil, clearance.limits,
-                    clearance.grantedBy, clearance.remindOn);
+    Vault& vault = m_database.vault();
+    const SealedRow row = vault.toWrite("clearance", client);
+    m_clearance.run(client, clients::keyOf(clearance.state), vault.sealed(row, "reason", clearance.reason), clearance.askedOn, clearance.grantedOn,
+                    clearance.validUntil, vault.sealed(row, "limits", clearance.limits), vault.sealed(row, "granted_by", clearance.grantedBy), clearance.remindOn);
 }
 
 }  // namespace chalk::store

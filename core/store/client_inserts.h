@@ -25,13 +25,18 @@ public:
     [[nodiscard]] base::ClientId client(const clients::Client& client);
     [[nodiscard]] base::LiftId lift(base::ClientId client, const NewLift& lift);
     base::CautionId caution(base::ClientId client, const clients::Caution& caution);
+    /// Writes over one of the client's cautions, known by its id.
+    void changeCaution(base::ClientId client, const clients::Caution& caution);
     /// Puts the clearance in the place of the former one.
     void clearance(base::ClientId client, const clients::Clearance& clearance);
 
 private:
+    Database& m_database;
     Statement m_client;
+    Statement m_goal;
     Statement m_lift;
     Statement m_caution;
+    Statement m_cautionTexts;
     Statement m_clearance;
 };
 

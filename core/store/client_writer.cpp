@@ -5,6 +5,9 @@
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
 #include "core/store/audit.h"
+#include "core/store/client_inserts.h"
+#include "core/store/client_row_json.h"
+#include "core/store/form_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/lift_start.h"
 #include "core/store/profile_rows.h"
@@ -50,6 +53,31 @@ AuditWhat auditOf(FormKind kind)
         return AuditWhat::StartingPlan;
     }
     return AuditWhat::Profile;
+}
+
+void compareClient(Database& database, const clients::Client& client, const std::optional<clients::Client>& seen)
+{
+    Statement row(database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(" FROM client c WHERE c.id = ?"));
+    if (!seen || !row.run(client.id) || !row.next()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Client, client.id};
+    conflict.yours = rowJson(client);
+    conflict.theirs = rowJson(clientOf(row));
+    refuseChanged(database, std::move(conflict), rowJson(*seen));
+}
+
+ConflictAbout aboutForm(FormKind kind)
+{
+    switch (kind) {
+    case FormKind::Profile: return ConflictAbout::Profile;
+    case FormKind::HealthIntake: return ConflictAbout::HealthIntake;
+    case FormKind::BodyMeasures: return ConflictAbout::BodyMeasures;
+    case FormKind::MovementScreen: return ConflictAbout::MovementScreen;
+    case FormKind::FieldTests: return ConflictAbout::FieldTests;
+    case FormKind::StartingPlan: return ConflictAbout::StartingPlan;
+    }
+    return ConflictAbout::Profile;
 }
 
 }  // namespace
@@ -104,6 +132,34 @@ void ClientWriter::checkConsent(base::ClientId client, base::Date today)
     }
 }
 
+void ClientWriter::compareForm(base::ClientId client, FormKind kind, const QJsonObject& detail, const Seen& seen, std::optional<base::Date> day)
+{
+    if (!seen) {
+        return;
+    }
+    const auto newest = ClientForms(m_database).latest(client, kind);
+    if (!newest || !*newest || (day && (*newest)->day != *day)) {
+        return;  // nothing is there that could be lost
+    }
+    Conflict conflict{aboutForm(kind), client};
+    conflict.yours = detail;
+    conflict.theirs = (*newest)->detail;
+    refuseChanged(m_database, std::move(conflict), seen);
+}
+
+void ClientWriter::compareCaution(base::ClientId client, const clients::Caution& caution, const std::optional<clients::Caution>& seen)
+{
+    const auto cautions = readCautions(m_database, client, {});
+    const auto now = std::find_if(cautions.begin(), cautions.end(), [&caution](const clients::Caution& one) { return one.id == caution.id; });
+    if (!seen || now == cautions.end()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Caution, client};
+    conflict.yours = rowJson(caution);
+    conflict.theirs = rowJson(*now);
+    refuseChanged(m_database, std::move(conflict), rowJson(*seen));
+}
+
 Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Date today)
 {
     Transaction transaction(m_database);
@@ -117,23 +173,26 @@ Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Da
     return finish(transaction, id);
 }
 
-Result<void> ClientWriter::change(const clients::Client& client, base::Date today)
+Result<void> ClientWriter::change(const clients::Client& client, base::Date today, const std::optional<clients::Client>& seen)
 {
     Transaction transaction(m_database);
     AuditedChange details(m_database, AuditWhat::ClientDetails, client.id);
     checkClient(client, today);
+    compareClient(m_database, client, seen);
+    Vault& vault = m_database.vault();
     Statement(m_database, QStringLiteral("UPDATE client SET name = ?, birth_day = ?, goal = ?, coach_id = ?, unit = ?, body_mass_centi = ?, started_day = ?, "
                                          "sessions_per_week = ?, away_until_day = ? WHERE id = ?"))
-        .run(client.name, client.birthDate, client.goal, client.coach, textOfUnit(client.unit), client.bodyMass, client.startedOn, client.sessionsPerWeek,
-             client.awayUntil, client.id);
+        .run(client.name, client.birthDate, vault.sealed(vault.toWrite("client", client.id), "goal", client.goal), client.coach, textOfUnit(client.unit),
+             client.bodyMass, client.startedOn, client.sessionsPerWeek, client.awayUntil, client.id);
     details.keep();
     return transaction.commit();
 }
 
-Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today)
+Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
     AuditedChange form(m_database, AuditWhat::Profile, client);
+    compareForm(client, FormKind::Profile, exchange::toJson(profile), seen);
     refuse(clients::faultOf(profile, today));
     putForm(client, FormKind::Profile, exchange::toJson(profile), today);
     form.keep();
@@ -141,12 +200,13 @@ Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Pro
 }
 
 Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, const clients::HealthIntake& intake, const clients::RestingLimits& limits,
-                                                        const std::string& reason, base::Date today)
+                                                        const std::string& reason, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
     AuditedChange form(m_database, AuditWhat::HealthIntake, client);
     AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     checkConsent(client, today);
+    compareForm(client, FormKind::HealthIntake, exchange::toJson(intake), seen);
     putForm(client, FormKind::HealthIntake, exchange::toJson(intake), today);
     clients::HealthOutcome outcome = clients::outcomeOf(intake, limits);
     if (const auto letters = ClientForms(m_database).letters(client)) {
@@ -198,9 +258,9 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     if (letter.validUntil && *letter.validUntil < letter.day) {
         refuse(QStringLiteral("valid_until is before the letter's day"));
     }
-    Statement(m_database, QStringLiteral("INSERT INTO letter (client_id, written_by, day, valid_until_day, limits, findings, file_name, file) "
-                                         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)"))
-        .run(client, letter.writtenBy, letter.day, letter.validUntil, letter.limits, textOfMarks(findingsToAnswer(client)), letter.fileName, letter.file);
+    Letter kept = letter;
+    kept.answers = findingsToAnswer(client);
+    LetterRows(m_database).add(client, kept);
     clients::Clearance clearance = readClearance(m_database, client);
     clearance.state = clients::ClearanceState::Granted;
     clearance.grantedOn = letter.day;
@@ -214,10 +274,11 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     return transaction.commit();
 }
 
-Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today)
+Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
     AuditedChange form(m_database, AuditWhat::BodyMeasures, client);
+    compareForm(client, FormKind::BodyMeasures, exchange::toJson(measures), seen, measures.date);
     checkConsent(client, today);
     refuse(clients::faultOf(measures, today));
     putFormOfDay(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
@@ -235,10 +296,11 @@ void ClientWriter::putFormOfDay(base::ClientId client, FormKind kind, const QJso
     putForm(client, kind, detail, day);
 }
 
-Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today)
+Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
     AuditedChange form(m_database, AuditWhat::FieldTests, client);
+    compareForm(client, FormKind::FieldTests, exchange::toJson(tests), seen, tests.date);
     checkConsent(client, today);
     if (tests.date > today) {
         refuse(QStringLiteral("date is after today"));
@@ -261,10 +323,11 @@ void ClientWriter::takeLatestMass(base::ClientId client)
     }
 }
 
-Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
+Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day, const Seen& seen)
 {
     Transaction transaction(m_database);
     AuditedChange form(m_database, auditOf(kind), client);
+    compareForm(client, kind, detail, seen);
     if (isHealthForm(kind)) {
         checkConsent(client, day);
     }
@@ -284,15 +347,13 @@ Result<void> ClientWriter::finishForm(base::ClientId client, FormKind kind)
 
 void ClientWriter::putForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
 {
-    Statement(m_database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, ?, ?, 0, ?) "
-                                         "ON CONFLICT (client_id, kind) WHERE is_finished = 0 DO UPDATE SET detail = excluded.detail"))
-        .run(client, keyOf(kind), day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
+    putOpenForm(m_database, client, kind, day, QString::fromUtf8(QJsonDocument(detail).toJson(QJsonDocument::Compact)));
 }
 
 Result<void> ClientWriter::discard(base::ClientId client)
 {
     Transaction transaction(m_database);
-    for (const char* table : {"lift", "session", "act"}) {
+    for (const char* table : {"lift", "session", "act", "client_change"}) {
         Statement kept(m_database, QStringLiteral("SELECT 1 FROM %1 WHERE client_id = ? LIMIT 1").arg(QLatin1String(table)));
         if (kept.run(client) && kept.next()) {
             refuse(QStringLiteral("This client has a lift or a session already and stays on file"));
@@ -308,11 +369,13 @@ Result<void> ClientWriter::discard(base::ClientId client)
     return transaction.commit();
 }
 
-Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today)
+Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today,
+                                                   const std::optional<clients::Caution>& seen)
 {
     Transaction transaction(m_database);
     AuditedChange cautions(m_database, AuditWhat::Cautions, client);
     checkConsent(client, today);
+    compareCaution(client, caution, seen);
     if (caution.bodyPart.empty()) {
         refuse(QStringLiteral("body_part is required"));
     }
@@ -320,8 +383,7 @@ Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const c
     if (id.isNone()) {
         id = ClientInserts(m_database).caution(client, caution);
     } else {
-        Statement(m_database, QStringLiteral("UPDATE caution SET body_part = ?, text = ?, short_text = ?, tags = ?, until_day = ? WHERE id = ? AND client_id = ?"))
-            .run(caution.bodyPart, caution.text, caution.shortText, textOfTags(caution.tags), caution.until, id, client);
+        ClientInserts(m_database).changeCaution(client, caution);
     }
     cautions.keep();
     return finish(transaction, id);

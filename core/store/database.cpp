@@ -1,5 +1,6 @@
 #include "core/store/database.h"
 
+#include "core/store/key_ring.h"
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
 #include "core/store/server_target.h"
@@ -21,10 +22,14 @@ Database::Database(Access access, bool isReadOnly)
       m_connection(QSqlDatabase::addDatabase(m_engine->driver(), m_name)),
       m_isReadOnly(isReadOnly)
 {
+    if (!m_access.keys) {
+        m_access.keys = std::make_shared<KeyRing>();
+    }
 }
 
 Database::~Database()
 {
+    m_vault.reset();
     m_connection.close();
     m_connection = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
@@ -57,10 +62,25 @@ Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode 
     }
     database->m_role = standing->role;
     database->m_author = standing->coach;
+    if (auto opened = database->openVault(); !opened) {
+        return tl::make_unexpected(opened.error());
+    }
     if (auto completed = completeCaches(*database); !completed) {
         return tl::make_unexpected(completed.error());
     }
     return database;
+}
+
+Result<void> Database::openVault()
+{
+    m_vault = std::make_unique<Vault>(*this);
+    m_vault->refresh();
+    if (m_failure) {
+        return tl::make_unexpected(*m_failure);
+    }
+    const auto& wrapped = m_vault->wrapped();
+    const bool isLocked = wrapped && m_access.keys->isLocked() && m_access.keys->knows(wrapped->fingerprint);
+    return !wrapped || isLocked ? Result<void>() : m_access.keys->open(*wrapped, m_access.target);
 }
 
 void Database::fail(StoreError error)
@@ -75,6 +95,21 @@ void Database::failWith(const QSqlError& error)
     if (!m_failure) {
         m_failure = m_engine->errorOf(m_connection, error, m_access.target);
     }
+}
+
+QString Database::takeToken()
+{
+    const QString token = m_nextToken.isEmpty() ? newToken() : m_nextToken;
+    m_nextToken.clear();
+    return token;
+}
+
+Result<void> Database::reconnect()
+{
+    m_isInTransaction = false;
+    m_failure.reset();
+    m_connection.close();
+    return m_engine->open(m_connection, m_access, m_isReadOnly ? OpenMode::ReadOnly : OpenMode::MustExist);
 }
 
 bool Database::run(const QString& statement)
@@ -93,6 +128,9 @@ bool Database::begin(const QStringList& statements)
     m_isInTransaction = std::all_of(statements.begin(), statements.end(), [this](const QString& statement) { return run(statement); });
     if (!m_isInTransaction && statements.size() > 1) {
         QSqlQuery(m_connection).exec(QStringLiteral("ROLLBACK"));  // it began, and waited in vain
+    }
+    if (m_isInTransaction && m_vault) {
+        m_vault->refresh();
     }
     return m_isInTransaction;
 }
@@ -128,6 +166,9 @@ void Transaction::rollBack()
 
 Result<void> Transaction::commit()
 {
+    if (!m_database.m_failure) {
+        m_database.m_engine->announce(m_database.m_connection, QStringLiteral("%1 %2").arg(runToken()).arg(m_database.m_author.value()));
+    }
     if (!m_database.m_failure && m_database.run(QStringLiteral("COMMIT"))) {
         m_isOpen = false;
         m_database.m_isInTransaction = false;
@@ -150,6 +191,17 @@ Snapshot::~Snapshot()
         QSqlQuery(m_database.m_connection).exec(QStringLiteral("ROLLBACK"));
         m_database.m_isInTransaction = false;
     }
+}
+
+QString runToken()
+{
+    static const QString token = QUuid::createUuid().toString(QUuid::Id128).left(12);
+    return token;
+}
+
+QString newToken()
+{
+    return runToken() + QUuid::createUuid().toString(QUuid::Id128);
 }
 
 QString defaultStudioFile()

@@ -4,6 +4,7 @@
 #include "core/store/access.h"
 #include "core/store/engine.h"
 #include "core/store/store_error.h"
+#include "core/store/vault.h"
 
 #include <QSqlDatabase>
 #include <QString>
@@ -18,7 +19,8 @@ namespace chalk::store {
 /// asks for the failure once, at the end.
 class Database {
 public:
-    /// Opens a studio of the present schema; older ones are brought up to it first. Fails with a message that names the file.
+    /// Opens a studio of the present schema; older ones are brought up to it first. A sealed one needs a key or the passphrase in `access.keys`; where the keys
+    /// were locked since, it opens, and its texts do not. Fails with a message that names the file.
     [[nodiscard]] static Result<std::unique_ptr<Database>> open(const Access& access, OpenMode mode);
     ~Database();
     Database(const Database&) = delete;
@@ -30,6 +32,8 @@ public:
     [[nodiscard]] const Access& access() const { return m_access; }
     [[nodiscard]] const Engine& engine() const { return *m_engine; }
     [[nodiscard]] bool isReadOnly() const { return m_isReadOnly; }
+    /// What seals and opens the texts of this studio.
+    [[nodiscard]] Vault& vault() { return *m_vault; }
 
     /// Who works with this connection: what is done is written down as theirs. None where nobody said.
     [[nodiscard]] base::CoachId author() const { return m_author; }
@@ -39,6 +43,13 @@ public:
     [[nodiscard]] bool may(Right right) const { return store::may(m_role, right); }
     /// Whether the studio is on a server, where others write at the same time.
     [[nodiscard]] bool isOnServer() const;
+
+    /// The next act is written under this token, once: a second act of the same token is refused by the studio, so what was sent twice
+    /// is done once. Without it an act gets a token of its own.
+    void setNextToken(const QString& token) { m_nextToken = token; }
+    [[nodiscard]] QString takeToken();
+    /// Connects again after the connection was lost. Nothing of it is open then.
+    [[nodiscard]] Result<void> reconnect();
 
     /// The first failure since the last transaction or snapshot began.
     [[nodiscard]] const std::optional<StoreError>& failure() const { return m_failure; }
@@ -63,6 +74,7 @@ private:
     /// Begins a transaction; answers whether it began.
     bool begin(const QStringList& statements);
     bool run(const QString& statement);
+    [[nodiscard]] Result<void> openVault();
 
     std::unique_ptr<Engine> m_engine;
     Access m_access;
@@ -70,9 +82,11 @@ private:
     QSqlDatabase m_connection;
     bool m_isReadOnly = false;
     base::CoachId m_author;
+    QString m_nextToken;
     Role m_role = Role::Owner;
     bool m_isInTransaction = false;
     std::optional<StoreError> m_failure;
+    std::unique_ptr<Vault> m_vault;
 };
 
 /// A transaction that rolls back unless it is committed. There is one at a time; what failed before it is forgotten.
@@ -106,6 +120,11 @@ private:
     Database& m_database;
     bool m_isOpen = false;
 };
+
+/// What the tokens of this run of the program begin with.
+[[nodiscard]] QString runToken();
+/// A token that no other act has.
+[[nodiscard]] QString newToken();
 
 /// The studio file in the user's own data folder.
 [[nodiscard]] QString defaultStudioFile();

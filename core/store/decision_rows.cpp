@@ -26,18 +26,21 @@ checkin::Decision decisionOf(const Statement& row)
     decision.day = row.date(4);
     decision.about = row.known(checkin::findingKindOf(row.text(5)), 5, "decision", 0);
     decision.choice = row.known(checkin::choiceKindOf(row.text(6)), 6, "decision", 0);
-    decision.note = row.text(7);
+    decision.note = row.openedText(7, row.sealedRow("decision", decision.client, row.integer(3), decision.day.daysSince1970(), row.text(5)), "note");
     decision.nextReview = row.date(8);
     return decision;
 }
 
 void insertDecision(Database& database, const checkin::Decision& decision)
 {
+    Vault& vault = database.vault();
+    const SealedRow row =
+        vault.toWrite("decision", decision.client, decision.lift.value_or(base::LiftId()), decision.day.daysSince1970(), checkin::keyOf(decision.about));
     Statement(database, QStringLiteral("INSERT INTO decision "
                                        "(act_id, is_void, client_id, lift_id, day, about, choice, note, next_review_day) "
                                        "VALUES (?, 0, ?, ?, ?, ?, ?, ?, ?)"))
         .run(decision.act, decision.client, decision.lift, decision.day, checkin::keyOf(decision.about), checkin::keyOf(decision.choice),
-             decision.note, decision.nextReview);
+             vault.sealed(row, "note", decision.note), decision.nextReview);
 }
 
 void takeBackDecisions(Database& database, base::ActId act, base::ActId by)

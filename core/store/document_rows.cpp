@@ -2,6 +2,7 @@
 
 #include "core/exchange/client_form_json.h"
 #include "core/exchange/plan_template_json.h"
+#include "core/store/form_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/profile_rows.h"
 #include "core/store/studio_settings.h"
@@ -15,6 +16,11 @@ namespace {
 QString compactText(const QJsonObject& object)
 {
     return QString::fromUtf8(QJsonDocument(object).toJson(QJsonDocument::Compact));
+}
+
+QJsonObject sealedObjectIn(const Statement& row, int column, const SealedRow& sealed)
+{
+    return QJsonDocument::fromJson(row.opened(column, sealed, "detail").toUtf8()).object();
 }
 
 QJsonObject objectIn(const Statement& row, int column)
@@ -32,19 +38,17 @@ void failAt(Database& database, const QString& what, const exchange::JsonFault& 
 
 void insertForms(Database& database, base::ClientId client, const std::vector<studio::DocumentForm>& forms)
 {
-    Statement insert(database, QStringLiteral("INSERT INTO form (client_id, kind, day, is_finished, detail) VALUES (?, ?, ?, ?, ?)"));
+    FormRows rows(database);
     for (const studio::DocumentForm& form : forms) {
-        insert.run(client, studio::kindOf(form.content), form.day, form.isFinished, compactText(exchange::toJson(form.content)));
+        rows.add(client, studio::kindOf(form.content), form.day, form.isFinished, compactText(exchange::toJson(form.content)));
     }
 }
 
 void insertLetters(Database& database, base::ClientId client, const std::vector<studio::DocumentLetter>& letters)
 {
-    Statement insert(database, QStringLiteral("INSERT INTO letter (client_id, written_by, day, valid_until_day, limits, findings, file_name, file) "
-                                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?)"));
+    LetterRows rows(database);
     for (const studio::DocumentLetter& letter : letters) {
-        insert.run(client, letter.writtenBy, letter.day, letter.validUntil, letter.limits, textOfMarks(letter.answers), letter.fileName,
-                   QByteArray::fromStdString(letter.copy));
+        rows.add(client, {letter.writtenBy, letter.day, letter.validUntil, letter.limits, letter.answers, letter.fileName, QByteArray::fromStdString(letter.copy)});
     }
 }
 
@@ -77,7 +81,7 @@ std::vector<studio::DocumentForm> readDocumentForms(Database& database, base::Cl
     Statement rows(database, QStringLiteral("SELECT kind, day, is_finished, detail, id FROM form WHERE client_id = ? ORDER BY id"));
     rows.run(client);
     while (rows.next()) {
-        auto content = exchange::readFormContent(rows.text(0), objectIn(rows, 3), {});
+        auto content = exchange::readFormContent(rows.text(0), sealedObjectIn(rows, 3, rows.sealedRow("form", rows.integer(4))), {});
         if (!content) {
             failAt(database, QStringLiteral("form %1").arg(rows.integer(4)), content.error());
             break;
@@ -90,10 +94,12 @@ std::vector<studio::DocumentForm> readDocumentForms(Database& database, base::Cl
 std::vector<studio::DocumentLetter> readDocumentLetters(Database& database, base::ClientId client)
 {
     std::vector<studio::DocumentLetter> letters;
-    Statement rows(database, QStringLiteral("SELECT written_by, day, valid_until_day, limits, findings, file_name, file FROM letter WHERE client_id = ? ORDER BY id"));
+    Statement rows(database, QStringLiteral("SELECT written_by, day, valid_until_day, limits, findings, file_name, file, id FROM letter WHERE client_id = ? ORDER BY id"));
     rows.run(client);
     while (rows.next()) {
-        letters.push_back({rows.text(0), rows.date(1), rows.optionalDate(2), rows.text(3), marksOf(rows.qtext(4)), rows.text(5), rows.bytes(6).toStdString()});
+        Letter letter = letterOf(rows);
+        letters.push_back({std::move(letter.writtenBy), letter.day, letter.validUntil, std::move(letter.limits), std::move(letter.answers),
+                           std::move(letter.fileName), letter.file.toStdString()});
     }
     return letters;
 }
@@ -117,11 +123,11 @@ std::vector<planning::PlanTemplate> readDocumentTemplates(Database& database, co
 std::map<std::string, std::map<lifts::Pattern, std::string>> readLeftOutLifts(Database& database, base::ClientId client)
 {
     std::map<std::string, std::map<lifts::Pattern, std::string>> leftOut;
-    Statement rows(database, QStringLiteral("SELECT s.code, l.pattern, l.id, p.left_out FROM session s JOIN session_lift p ON p.session_id = s.id "
+    Statement rows(database, QStringLiteral("SELECT s.code, l.pattern, l.id, p.left_out, s.id FROM session s JOIN session_lift p ON p.session_id = s.id "
                                             "JOIN lift l ON l.id = p.lift_id WHERE s.client_id = ? AND p.left_out IS NOT NULL AND s.state <> 'withdrawn'"));
     rows.run(client);
     while (rows.next()) {
-        leftOut[rows.text(0)][rows.known(lifts::patternOf(rows.text(1)), 1, "lift", 2)] = rows.text(3);
+        leftOut[rows.text(0)][rows.known(lifts::patternOf(rows.text(1)), 1, "lift", 2)] = rows.openedText(3, rows.sealedRow("session_lift", rows.integer(4), rows.integer(2)), "left_out");
     }
     return leftOut;
 }

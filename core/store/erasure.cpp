@@ -5,6 +5,9 @@
 
 #include <QSqlQuery>
 
+#include <algorithm>
+#include <vector>
+
 namespace chalk::store {
 
 namespace {
@@ -20,6 +23,7 @@ constexpr const char* kOfLift = "lift_id IN (SELECT l.id FROM lift l WHERE l.cli
 constexpr const char* kOfSession = "session_id IN (SELECT s.id FROM session s WHERE s.client_id = ?)";
 constexpr const char* kOfEvent = "event_id IN (SELECT e.id FROM event e JOIN lift l ON l.id = e.lift_id WHERE l.client_id = ?)";
 constexpr const char* kOfClient = "client_id = ?";
+constexpr const char* kOfOwner = "? IN (client_before, client_after)";
 
 struct RowsOfClient {
     const char* table;
@@ -28,6 +32,7 @@ struct RowsOfClient {
 
 /// In the order in which they can go: what points to a row goes before it.
 constexpr RowsOfClient kErasedRows[] = {
+    {"client_change", kOfClient},    {"owner_change", kOfOwner},
     {"event_set", kOfEvent},        {"event", kOfLift},          {"decision", kOfClient},      {"tested_maximum", kOfClient}, {"plan", kOfClient},
     {"report_change", kOfSession},  {"session_change", kOfSession}, {"booking_change", kOfSession}, {"session_report", kOfSession}, {"session_lift", kOfSession},
     {"lift_state", kOfLift},        {"stage_reached", kOfLift},  {"lift_log", kOfLift},        {"client_week", kOfClient},    {"lift", kOfClient},
@@ -68,14 +73,37 @@ int keepSessions(Database& database, base::ClientId client, base::Date today)
     return static_cast<int>(id);
 }
 
-void deleteRows(Database& database, base::ClientId client)
+/// The client, and the records of the same person that were merged into theirs.
+std::vector<base::ClientId> recordsOf(Database& database, base::ClientId client)
 {
-    Statement(database, QStringLiteral("INSERT INTO erasing (client_id) VALUES (?)")).run(client);
-    for (const RowsOfClient& rows : kErasedRows) {
-        Statement(database, QStringLiteral("DELETE FROM %1 WHERE %2").arg(QLatin1String(rows.table), QLatin1String(rows.condition))).run(client);
+    std::vector<base::ClientId> records{client};
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        Statement merged(database, QStringLiteral("SELECT DISTINCT o.client_before FROM owner_change o JOIN client c ON c.id = o.client_before "
+                                                  "WHERE o.client_after = ? AND c.is_withdrawn = 1"));
+        merged.run(records[i]);
+        while (merged.next()) {
+            if (const base::ClientId one(merged.integer(0)); std::find(records.begin(), records.end(), one) == records.end()) {
+                records.push_back(one);
+            }
+        }
     }
-    Statement(database, QStringLiteral("DELETE FROM erasing WHERE client_id = ?")).run(client);
-    Statement(database, QStringLiteral("DELETE FROM client WHERE id = ?")).run(client);
+    return records;
+}
+
+void deleteRows(Database& database, const std::vector<base::ClientId>& records)
+{
+    const auto forEach = [&](const QString& sql) {
+        Statement statement(database, sql);
+        for (const base::ClientId client : records) {
+            statement.run(client);
+        }
+    };
+    forEach(QStringLiteral("INSERT INTO erasing (client_id) VALUES (?)"));
+    for (const RowsOfClient& rows : kErasedRows) {
+        forEach(QStringLiteral("DELETE FROM %1 WHERE %2").arg(QLatin1String(rows.table), QLatin1String(rows.condition)));
+    }
+    forEach(QStringLiteral("DELETE FROM erasing WHERE client_id = ?"));
+    forEach(QStringLiteral("DELETE FROM client WHERE id = ?"));
 }
 
 bool isSqlite(const Database& database)
@@ -133,7 +161,7 @@ Result<Erased> eraseClient(Database& database, base::ClientId client, const std:
             database.fail({StoreError::Kind::Refused, QStringLiteral("The name typed is not that of the client: nothing was erased")});
         }
         erased.number = keepSessions(database, client, today);
-        deleteRows(database, client);
+        deleteRows(database, recordsOf(database, client));
         writeAudit(database, AuditWhat::ClientErased, {}, {}, {{QStringLiteral("number"), erased.number}});
         if (auto committed = transaction.commit(); !committed) {
             return tl::make_unexpected(committed.error());

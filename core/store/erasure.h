@@ -35,7 +35,8 @@ struct Erased {
 
 /// Takes a client out of the studio: name, answers, letters, lifts, logs, decisions, plans, reports, acts and audit. What is kept are the
 /// day, time, minutes, coach, kind and state of sessions that lie in the past or were called off, as those of an erased client with a
-/// number. `typedName` must be the client's name, as a check. Cannot be undone. Earlier backups still hold the person.
+/// number. `typedName` must be the client's name, as a check. Records of the same person that were merged into
+/// theirs go with them. Cannot be undone. Earlier backups still hold the person.
 [[nodiscard]] Result<Erased> eraseClient(Database& database, base::ClientId client, const std::string& typedName, base::Date today);
 
 }  // namespace chalk::store

@@ -37,7 +37,8 @@ LogEntry entryOf(const Statement& row, Database& database)
     entry.session = base::SessionId(row.integer(5));
     entry.isVoid = row.number(6) != 0;
     entry.event.date = row.date(7);
-    if (auto body = bodyOf(row.qtext(8), row.qtext(9), row.number(10))) {
+    const SealedRow sealed = row.sealedRow("event", entry.lift, row.integer(7), row.text(8));
+    if (auto body = bodyOf(row.qtext(8), row.opened(9, sealed, "detail"), row.number(10))) {
         entry.event.body = *std::move(body);
     } else {
         database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: entry %2 cannot be read").arg(database.target()).arg(row.integer(0))});
@@ -67,8 +68,11 @@ base::EventId EventLog::append(const NewEntry& entry)
     }
     const auto* exposure = std::get_if<Exposure>(&entry.event.body);
     const auto detail = exposure == nullptr ? std::optional(textOfBody(entry.event.body)) : std::nullopt;
+    Vault& vault = m_database.vault();
+    const SealedRow row = vault.toWrite("event", entry.lift, entry.event.date.daysSince1970(), progression::typeKeyOf(entry.event.body));
     const base::EventId id(m_insertEvent.runForId(root, entry.replaces, entry.lift, entry.event.date, entry.act, entry.session, entry.isVoid,
-                                                  progression::typeKeyOf(entry.event.body), painOf(entry.event.body), detail));
+                                                  progression::typeKeyOf(entry.event.body), painOf(entry.event.body),
+                                                  detail ? std::optional(vault.sealed(row, "detail", *detail)) : std::nullopt));
     for (int i = 0; exposure != nullptr && i < static_cast<int>(exposure->sets.size()); ++i) {
         const SetRecord& set = exposure->sets[static_cast<std::size_t>(i)];
         m_insertSet.run(id, i, set.load, int{set.amount}, int{set.rir}, int{set.restSeconds}, static_cast<int>(set.steadiness), set.isWarmup);

@@ -49,8 +49,9 @@ direction::ClientPlan planOf(const Statement& row)
     plan.client = base::ClientId(row.integer(1));
     plan.begunOn = row.date(2);
     plan.endedOn = row.isNull(3) ? std::nullopt : std::optional(row.date(3));
-    plan.note = row.text(4);
-    auto content = exchange::readPlanContent(QJsonDocument::fromJson(row.qtext(kContentColumn).toUtf8()).object(), "plan");
+    const SealedRow sealed = row.sealedRow("plan", plan.client, plan.begunOn.daysSince1970());
+    plan.note = row.openedText(4, sealed, "note");
+    auto content = exchange::readPlanContent(QJsonDocument::fromJson(row.opened(kContentColumn, sealed, "content").toUtf8()).object(), "plan");
     if (content) {
         plan.plan = std::move(content->plan);
         plan.singles = std::move(content->singles);
@@ -67,10 +68,13 @@ void insertPlan(Database& database, const direction::ClientPlan& plan, base::Act
         database.fail({StoreError::Kind::Refused, QStringLiteral("There is no plan %1 any more").arg(plan.id.value())});
         return;
     }
+    Vault& vault = database.vault();
+    const SealedRow row = vault.toWrite("plan", plan.client, plan.begunOn.daysSince1970());
     const auto version = replaced == 0 ? std::optional<std::int64_t>() : std::optional(replaced);
     Statement(database, QStringLiteral("INSERT INTO plan (root_id, replaces_id, act_id, is_void, client_id, begun_day, last_day, ended_day, note, content) "
                                        "VALUES (?, ?, ?, 0, ?, ?, ?, ?, ?, ?)"))
-        .run(plan.id, version, act, plan.client, plan.begunOn, direction::lastDayOf(plan), plan.endedOn, plan.note, contentOf(plan));
+        .run(plan.id, version, act, plan.client, plan.begunOn, direction::lastDayOf(plan), plan.endedOn,
+             vault.sealed(row, "note", plan.note), vault.sealed(row, "content", contentOf(plan)));
 }
 
 void takeBackPlans(Database& database, base::ActId act, base::ActId by)
@@ -114,15 +118,17 @@ direction::TestedMaximum testedMaximumOf(const Statement& row)
     test.load = base::Load::fromCenti(row.number(5));
     test.reps = base::Reps(row.number(6));
     test.end = row.known(direction::testEndOf(row.text(7)), 7, "tested_maximum", 0);
-    test.note = row.text(8);
+    test.note = row.openedText(8, row.sealedRow("tested_maximum", test.client, test.lift, test.day.daysSince1970()), "note");
     return test;
 }
 
 void insertTestedMaximum(Database& database, const direction::TestedMaximum& test)
 {
+    Vault& vault = database.vault();
     Statement(database, QStringLiteral("INSERT INTO tested_maximum (act_id, is_void, client_id, lift_id, day, load_centi, reps, ending, note) "
                                        "VALUES (?, 0, ?, ?, ?, ?, ?, ?, ?)"))
-        .run(test.act, test.client, test.lift, test.day, test.load.centi(), test.reps.value(), direction::keyOf(test.end), test.note);
+        .run(test.act, test.client, test.lift, test.day, test.load.centi(), test.reps.value(), direction::keyOf(test.end),
+             vault.sealed(vault.toWrite("tested_maximum", test.client, test.lift, test.day.daysSince1970()), "note", test.note));
 }
 
 void takeBackTestedMaxima(Database& database, base::ActId act, base::ActId by)

@@ -7,10 +7,10 @@ namespace chalk::store {
 
 namespace {
 
-std::vector<lifts::CautionTag> tagsOf(const Statement& row, int column)
+std::vector<lifts::CautionTag> tagsOf(const Statement& row, int column, const SealedRow& sealed)
 {
     std::vector<lifts::CautionTag> tags;
-    for (const QString& key : row.qtext(column).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    for (const QString& key : row.opened(column, sealed, "tags").split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
         tags.push_back(row.known(lifts::cautionTagOf(key.toStdString()), column, "caution", 0));
     }
     return tags;
@@ -62,7 +62,7 @@ clients::Client clientOf(const Statement& row, int first)
     client.id = base::ClientId(row.integer(first));
     client.name = row.text(first + 1);
     client.birthDate = row.optionalDate(first + 2);
-    client.goal = row.text(first + 3);
+    client.goal = row.openedText(first + 3, row.sealedRow("client", client.id), "goal");
     client.coach = base::CoachId(row.integer(first + 4));
     client.unit = unitOf(row.qtext(first + 5));
     client.bodyMass = row.optionalLoad(first + 6);
@@ -109,12 +109,13 @@ clients::Clearance clearanceOf(const Statement& row, int first)
     clients::Clearance clearance;
     if (!row.isNull(first)) {
         clearance.state = row.known(clients::clearanceStateOf(row.text(first)), first, "clearance of client", first + 6);
-        clearance.reason = row.text(first + 1);
+        const SealedRow sealed = row.sealedRow("clearance", row.integer(first + 6));
+        clearance.reason = row.openedText(first + 1, sealed, "reason");
         clearance.askedOn = row.optionalDate(first + 2);
         clearance.grantedOn = row.optionalDate(first + 3);
         clearance.validUntil = row.optionalDate(first + 4);
-        clearance.limits = row.text(first + 5);
-        clearance.grantedBy = row.text(first + 7);
+        clearance.limits = row.openedText(first + 5, sealed, "limits");
+        clearance.grantedBy = row.openedText(first + 7, sealed, "granted_by");
         clearance.remindOn = row.optionalDate(first + 8);
     }
     return clearance;
@@ -134,7 +135,13 @@ const QString& cautionColumns()
 
 clients::Caution cautionOf(const Statement& row)
 {
-    return {base::CautionId(row.integer(0)), row.text(1), row.text(2), row.text(3), tagsOf(row, 4), row.optionalDate(5)};
+    const SealedRow sealed = row.sealedRow("caution", row.integer(0));
+    return {base::CautionId(row.integer(0)),
+            row.openedText(1, sealed, "body_part"),
+            row.openedText(2, sealed, "text"),
+            row.openedText(3, sealed, "short_text"),
+            tagsOf(row, 4, sealed),
+            row.optionalDate(5)};
 }
 
 std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, std::optional<base::Date> day)

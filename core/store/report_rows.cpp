@@ -18,10 +18,10 @@ std::optional<int> optionalNumber(const Statement& row, int column)
 }
 
 /// The columns of a report from `first` on: sleep, soreness, stress, rpe_tenths, minutes, note.
-SessionReport reportIn(const Statement& row, int first)
+SessionReport reportIn(const Statement& row, int first, base::SessionId session)
 {
     return {optionalNumber(row, first),     optionalNumber(row, first + 1), optionalNumber(row, first + 2), optionalNumber(row, first + 3),
-            optionalNumber(row, first + 4), row.text(first + 5)};
+            optionalNumber(row, first + 4), row.openedText(first + 5, row.sealedRow("session_report", session), "note")};
 }
 
 }  // namespace
@@ -29,7 +29,7 @@ SessionReport reportIn(const Statement& row, int first)
 SessionReport readReport(Database& database, base::SessionId session)
 {
     Statement row(database, QStringLiteral("SELECT sleep, soreness, stress, rpe_tenths, minutes, note FROM session_report WHERE session_id = ?"));
-    return row.run(session) && row.next() ? reportIn(row, 0) : SessionReport();
+    return row.run(session) && row.next() ? reportIn(row, 0, session) : SessionReport();
 }
 
 std::map<base::SessionId, SessionReport> readReports(Database& database, base::ClientId client)
@@ -39,7 +39,8 @@ std::map<base::SessionId, SessionReport> readReports(Database& database, base::C
                                             "FROM session_report r JOIN session s ON s.id = r.session_id WHERE s.client_id = ?"));
     rows.run(client);
     while (rows.next()) {
-        reports[base::SessionId(rows.integer(0))] = reportIn(rows, 1);
+        const base::SessionId session(rows.integer(0));
+        reports[session] = reportIn(rows, 1, session);
     }
     return reports;
 }
@@ -48,8 +49,10 @@ void putReport(Database& database, base::SessionId session, const SessionReport&
 {
     Statement(database, QStringLiteral("DELETE FROM session_report WHERE session_id = ?")).run(session);
     if (!report.isEmpty()) {
+        Vault& vault = database.vault();
         Statement(database, QStringLiteral("INSERT INTO session_report (session_id, sleep, soreness, stress, rpe_tenths, minutes, note) VALUES (?, ?, ?, ?, ?, ?, ?)"))
-            .run(session, report.sleep, report.soreness, report.stress, report.effortTenths, report.minutes, report.note);
+            .run(session, report.sleep, report.soreness, report.stress, report.effortTenths, report.minutes,
+                 vault.sealed(vault.toWrite("session_report", session), "note", report.note));
     }
 }
 

@@ -67,7 +67,8 @@ Result<std::vector<sessions::SessionLift>> SessionReader::lifts(base::SessionId 
     Statement rows(m_database, QStringLiteral("SELECT lift_id, left_out IS NOT NULL, COALESCE(left_out, '') FROM session_lift WHERE session_id = ? ORDER BY position"));
     rows.run(session);
     while (rows.next()) {
-        lifts.push_back({base::LiftId(rows.integer(0)), rows.integer(1) != 0 ? std::optional(rows.text(2)) : std::nullopt});
+        const base::LiftId lift(rows.integer(0));
+        lifts.push_back({lift, rows.integer(1) != 0 ? std::optional(rows.openedText(2, rows.sealedRow("session_lift", session, lift), "left_out")) : std::nullopt});
     }
     return m_database.resultOf(std::move(lifts));
 }

@@ -1,5 +1,7 @@
 #include "core/store/statement.h"
 
+#include "core/seal/text_seal.h"
+
 #include <QSqlError>
 
 namespace chalk::store {
@@ -44,6 +46,25 @@ bool Statement::next()
         m_database.failWith(m_query.lastError());
     }
     return false;
+}
+
+QString Statement::qtext(int column) const
+{
+    QString text = m_query.value(column).toString();
+    if (seal::isSealedText(text)) {
+        m_database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: a sealed text stands where none can be").arg(m_database.target())});
+    }
+    return text;
+}
+
+QString Statement::opened(int column, const SealedRow& row, const char* name) const
+{
+    return m_database.vault().opened(row, name, m_query.value(column).toString());
+}
+
+QByteArray Statement::openedBytes(int column, const SealedRow& row, const char* name) const
+{
+    return m_database.vault().openedBytes(row, name, m_query.value(column).toByteArray());
 }
 
 void Statement::failAsDamaged(int column, const char* what, int idColumn) const

@@ -45,7 +45,18 @@ public:
     [[nodiscard]] std::int64_t integer(int column) const { return m_query.value(column).toLongLong(); }
     [[nodiscard]] int number(int column) const { return m_query.value(column).toInt(); }
     [[nodiscard]] bool isNull(int column) const { return m_query.isNull(column); }
-    [[nodiscard]] QString qtext(int column) const { return m_query.value(column).toString(); }
+    /// A text that is never sealed: the database fails where one is.
+    [[nodiscard]] QString qtext(int column) const;
+    /// A text that may be sealed, of that row.
+    [[nodiscard]] QString opened(int column, const SealedRow& row, const char* name) const;
+    [[nodiscard]] std::string openedText(int column, const SealedRow& row, const char* name) const { return opened(column, row, name).toStdString(); }
+    [[nodiscard]] QByteArray openedBytes(int column, const SealedRow& row, const char* name) const;
+    /// Where the texts of the present row are sealed to; see Vault::toRead.
+    template <class... Parts>
+    [[nodiscard]] SealedRow sealedRow(const char* table, const Parts&... parts) const
+    {
+        return m_database.vault().toRead(table, parts...);
+    }
     [[nodiscard]] std::string text(int column) const { return qtext(column).toStdString(); }
     [[nodiscard]] QByteArray bytes(int column) const { return m_query.value(column).toByteArray(); }
     [[nodiscard]] base::Date date(int column) const { return base::Date::fromDays(number(column)); }

@@ -155,9 +155,10 @@ void StudioImport::addPlannedLifts(const DocumentClient& client)
         }
         insertPlannedLifts(m_database, session->second, lifts);
         const auto reasons = client.leftOut.find(code);
+        Vault& vault = m_database.vault();
         for (std::size_t i = 0; reasons != client.leftOut.end() && i < patterns.size(); ++i) {
             if (const auto why = reasons->second.find(patterns[i]); why != reasons->second.end()) {
-                Statement(m_database, QStringLiteral("UPDATE session_lift SET left_out = ? WHERE session_id = ? AND lift_id = ?")).run(why->second, session->second, lifts[i]);
+                Statement(m_database, QStringLiteral("UPDATE session_lift SET left_out = ? WHERE session_id = ? AND lift_id = ?")).run(vault.sealed(vault.toWrite("session_lift", session->second, lifts[i]), "left_out", why->second), session->second, lifts[i]);
             }
         }
     }

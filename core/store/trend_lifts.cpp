@@ -53,7 +53,7 @@ void readSwaps(Database& database, std::vector<TrendLift>& lifts)
         if (lift == byId.end()) {
             continue;
         }
-        const auto body = bodyOf(rows.qtext(3), rows.qtext(4), 0);
+        const auto body = bodyOf(rows.qtext(3), rows.opened(4, rows.sealedRow("event", rows.integer(0), rows.integer(1), rows.text(3)), "detail"), 0);
         const auto* swap = body ? std::get_if<progression::Swap>(&*body) : nullptr;
         if (swap == nullptr) {
             failAtLift(database, rows.integer(0));

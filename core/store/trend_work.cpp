@@ -26,7 +26,7 @@ LogEntry entryIn(const Statement& row, Database& database)
     entry.lift = base::LiftId(row.integer(1));
     entry.session = base::SessionId(row.integer(2));
     entry.event.date = row.date(3);
-    if (auto body = bodyOf(row.qtext(4), row.qtext(5), row.number(6))) {
+    if (auto body = bodyOf(row.qtext(4), row.opened(5, row.sealedRow("event", row.integer(1), row.integer(3), row.text(4)), "detail"), row.number(6))) {
         entry.event.body = *std::move(body);
     } else {
         database.fail({StoreError::Kind::Damaged, QStringLiteral("%1 is damaged: entry %2 cannot be read").arg(database.target()).arg(row.integer(0))});

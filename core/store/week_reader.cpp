@@ -26,10 +26,10 @@ week::ClientOfWeek* clientIn(week::WeekFacts& facts, base::ClientId id)
 std::map<base::ClientId, QJsonObject> newestForms(Database& database, const char* kind)
 {
     std::map<base::ClientId, QJsonObject> forms;
-    Statement rows(database, QStringLiteral("SELECT client_id, detail FROM form WHERE kind = ? ORDER BY client_id, day, id"));
+    Statement rows(database, QStringLiteral("SELECT client_id, detail, id FROM form WHERE kind = ? ORDER BY client_id, day, id"));
     rows.run(QLatin1String(kind));
     while (rows.next()) {
-        forms[base::ClientId(rows.integer(0))] = QJsonDocument::fromJson(rows.qtext(1).toUtf8()).object();
+        forms[base::ClientId(rows.integer(0))] = QJsonDocument::fromJson(rows.opened(1, rows.sealedRow("form", rows.integer(2)), "detail").toUtf8()).object();
     }
     return forms;
 }

@@ -82,3 +82,11 @@ DROP TRIGGER tested_maximum_is_never_deleted;
 CREATE TRIGGER tested_maximum_is_never_deleted BEFORE DELETE ON tested_maximum
 WHEN NOT EXISTS (SELECT 1 FROM erasing e WHERE e.client_id = OLD.client_id)
 BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
+DROP TRIGGER client_change_is_never_deleted;
+CREATE TRIGGER client_change_is_never_deleted BEFORE DELETE ON client_change
+WHEN NOT EXISTS (SELECT 1 FROM erasing e WHERE e.client_id = OLD.client_id)
+BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
+DROP TRIGGER owner_change_is_never_deleted;
+CREATE TRIGGER owner_change_is_never_deleted BEFORE DELETE ON owner_change
+WHEN NOT EXISTS (SELECT 1 FROM erasing e WHERE e.client_id IN (OLD.client_before, OLD.client_after))
+BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;

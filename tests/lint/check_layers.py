@@ -17,12 +17,13 @@ DOMAIN = {
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
     "direction": ("lifts", "progression"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
+    "tables": ("clients", "lifts", "progression", "planning"),
     "week": ("clients", "lifts", "sessions", "planning"),
     "checkin": ("clients", "lifts", "screens", "progression", "plateau", "sessions", "analysis", "planning"),
     "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week", "checkin", "direction"),
     "simulation": ("clients", "lifts", "screens", "progression", "sessions", "studio", "analysis", "planning", "week", "checkin", "direction"),
 }
-STORE = ("store", "exchange")
+STORE = ("store", "exchange", "seal")
 GUI = ("QtGui", "QtWidgets", "QtPrintSupport", "QtCharts", "QtSvg")
 GUI_HEADERS = ("QWidget", "QPainter", "QApplication", "QGuiApplication", "QFont", "QColor", "QPixmap", "QImage", "QIcon", "QPen", "QBrush",
                "QPalette", "QPrinter", "QPdfWriter", "QChart", "QMessageBox", "QFileDialog")

@@ -1,6 +1,6 @@
 #include "ui/history/history_words.h"
 
-#include "core/exchange/csv_records.h"
+#include "core/exchange/csv_rows.h"
 #include "ui/common/formats.h"
 
 #include <QCoreApplication>
@@ -33,6 +33,7 @@ HistoryTopic topicOfAct(ActKind kind)
     case ActKind::Decide:
         return HistoryTopic::Planning;
     case ActKind::Import:
+    case ActKind::Merge:
         return HistoryTopic::Files;
     case ActKind::Record:
     case ActKind::Release:
@@ -93,6 +94,8 @@ QString nameOfAct(ActKind kind)
         return historyText(QT_TRANSLATE_NOOP("History", "Plan changed"));
     case ActKind::Test:
         return historyText(QT_TRANSLATE_NOOP("History", "Maximum tested"));
+    case ActKind::Merge:
+        return historyText(QT_TRANSLATE_NOOP("History", "Two records made one"));
     }
     return {};
 }
@@ -173,14 +176,10 @@ QString fieldText(const QString& field)
     return QString(field).replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
-/// Days stand as numbers in rows of clients; a Monday of a week's quota too.
-QString fieldValueText(const QString& field, const QJsonValue& value)
+QString fieldValueText(const QJsonValue& value)
 {
     if (value.isUndefined()) {
         return historyText(QT_TRANSLATE_NOOP("History", "nothing"));
-    }
-    if (field.endsWith(QLatin1String("_day"))) {
-        return common::qstring(base::Date::fromDays(value.toVariant().toInt()).toString());
     }
     return valueText(value);
 }
@@ -204,9 +203,9 @@ QString changedText(const store::AuditRecord& record)
     for (const QString& key : keys) {
         const bool isMonday = record.what == AuditWhat::WeekQuota;
         const QString name = isMonday ? common::qstring(base::Date::fromDays(key.toInt()).toString()) : fieldText(key);
-        const QString after = fieldValueText(key, record.after.value(key));
+        const QString after = fieldValueText(record.after.value(key));
         parts.append(record.before.isEmpty() ? QStringLiteral("%1: %2").arg(name, after)
-                                             : QStringLiteral("%1: %2 → %3").arg(name, fieldValueText(key, record.before.value(key)), after));
+                                             : QStringLiteral("%1: %2 → %3").arg(name, fieldValueText(record.before.value(key)), after));
     }
     return parts.join(QStringLiteral("; "));
 }
@@ -310,9 +309,9 @@ QString historyAuthor(const store::ChangeEntry& entry)
 
 QByteArray historyCsvOf(const std::vector<store::ChangeEntry>& entries)
 {
-    QByteArray text = exchange::csvRecord({"at_utc", "who", "client", "topic", "what", "detail"});
+    QByteArray text = exchange::csvRow({"at_utc", "who", "client", "topic", "what", "detail"});
     for (const store::ChangeEntry& entry : entries) {
-        text += exchange::csvRecord({QByteArray::fromStdString(entry.atUtc), QByteArray::fromStdString(entry.coachName), QByteArray::fromStdString(entry.clientName),
+        text += exchange::csvRow({QByteArray::fromStdString(entry.atUtc), QByteArray::fromStdString(entry.coachName), QByteArray::fromStdString(entry.clientName),
                                      historyTopicName(topicOf(entry)).toUtf8(), historyTitle(entry).toUtf8(), historyDetail(entry).toUtf8()});
     }
     return text;

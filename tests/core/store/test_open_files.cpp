@@ -82,7 +82,9 @@ const std::map<QString, QString>& tablesOfStudio()
         {QStringLiteral("tested_maximum"), taken}, {QStringLiteral("erased_client"), taken}, {QStringLiteral("erased_session"), taken},
         {QStringLiteral("lift_state"), cache}, {QStringLiteral("stage_reached"), cache}, {QStringLiteral("client_week"), cache}, {QStringLiteral("lift_log"), cache},
         {QStringLiteral("act"), history}, {QStringLiteral("audit"), history}, {QStringLiteral("session_change"), history}, {QStringLiteral("report_change"), history},
-        {QStringLiteral("booking_change"), history}, {QStringLiteral("erasing"), QStringLiteral("empty outside of an erasure")}};
+        {QStringLiteral("booking_change"), history}, {QStringLiteral("import_source"), history}, {QStringLiteral("client_change"), history},
+        {QStringLiteral("owner_change"), history}, {QStringLiteral("sealing"), QStringLiteral("the passphrase of its file")},
+        {QStringLiteral("sealed_version"), QStringLiteral("the passphrase of its file")}, {QStringLiteral("erasing"), QStringLiteral("empty outside of an erasure")}};
     return tables;
 }
 

@@ -1,6 +1,6 @@
 #include "ui/history/history_words.h"
 
-#include "core/exchange/csv_records.h"
+#include "core/exchange/csv_rows.h"
 
 #include <QBuffer>
 #include <QJsonArray>
@@ -39,11 +39,11 @@ TEST(HistoryWords, SayWhatWasChangedFromWhatToWhat)
     EXPECT_EQ(topicOf(entry), HistoryTopic::Person);
 }
 
-TEST(HistoryWords, DaysAreWrittenAsDays)
+TEST(HistoryWords, AMondayIsWrittenAsADay)
 {
-    const int day = base::Date::parse("2026-12-01")->daysSince1970();
-    const auto entry = audited(store::AuditWhat::ClientDetails, {}, {{QStringLiteral("away_until_day"), QString::number(day)}});
-    EXPECT_EQ(historyDetail(entry), QStringLiteral("away until day: 2026-12-01"));
+    const int monday = base::Date::parse("2026-11-30")->daysSince1970();
+    const auto entry = audited(store::AuditWhat::WeekQuota, {}, {{QString::number(monday), QStringLiteral("3")}});
+    EXPECT_EQ(historyDetail(entry), QStringLiteral("2026-11-30: 3"));
 }
 
 TEST(HistoryWords, OfHealthNameTheFieldsOnly)
@@ -79,7 +79,7 @@ TEST(HistoryWords, AreWrittenAsCsv)
     QByteArray csv = historyCsvOf({audited(store::AuditWhat::ClientDetails, {{QStringLiteral("goal"), QStringLiteral("Run, \"far\"")}}, {{QStringLiteral("goal"), QStringLiteral("Rest")}})});
     QBuffer file(&csv);
     file.open(QIODevice::ReadOnly);
-    exchange::CsvRecords records(file);
+    exchange::CsvRows records(file);
     ASSERT_TRUE(records.next());
     EXPECT_EQ(records.fields().value(5), QByteArray("goal: Run, \"far\" → Rest"));
     EXPECT_FALSE(records.next());

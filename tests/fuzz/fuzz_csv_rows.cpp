@@ -1,4 +1,4 @@
-#include "core/exchange/csv_records.h"
+#include "core/exchange/csv_rows.h"
 
 #include <QBuffer>
 
@@ -23,7 +23,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
     const qsizetype lines = text.count('\n') + 1;
     QBuffer file(&text);
     file.open(QIODevice::ReadOnly);
-    chalk::exchange::CsvRecords records(file);
+    chalk::exchange::CsvRows records(file);
     std::vector<QByteArrayList> read;
     while (records.next()) {
         require(records.fields().size() == records.columns().size() && records.line() >= 1 && records.line() <= lines);
@@ -36,13 +36,13 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
     if (records.columns().size() < 2) {
         return 0;  // a line of one empty field is an empty line
     }
-    QByteArray written = chalk::exchange::csvRecord(records.columns());
+    QByteArray written = chalk::exchange::csvRow(records.columns());
     for (const QByteArrayList& fields : read) {
-        written += chalk::exchange::csvRecord(fields);
+        written += chalk::exchange::csvRow(fields);
     }
     QBuffer again(&written);
     again.open(QIODevice::ReadOnly);
-    chalk::exchange::CsvRecords back(again);
+    chalk::exchange::CsvRows back(again);
     require(back.columns() == records.columns());
     for (const QByteArrayList& fields : read) {
         require(back.next() && back.fields() == fields);
