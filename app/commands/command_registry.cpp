@@ -6,11 +6,15 @@
 #include "app/commands/clearance_command.h"
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
+#include "app/commands/dossier_command.h"
+#include "app/commands/erase_command.h"
 #include "app/commands/fill_command.h"
+#include "app/commands/history_command.h"
 #include "app/commands/import_command.h"
 #include "app/commands/judge_command.h"
 #include "app/commands/merge_command.h"
 #include "app/commands/norms_command.h"
+#include "app/commands/open_files_command.h"
 #include "app/commands/passphrase_command.h"
 #include "app/commands/plan_command.h"
 #include "app/commands/record_command.h"
@@ -32,12 +36,17 @@ const std::vector<Command>& allCommands()
         clearanceCommand(),
         clientCommand(),
         demoCommand(),
+        dossierCommand(),
+        eraseCommand(),
+        exportCommand(),
         fillCommand(),
+        historyCommand(),
         importCommand(),
         judgeCommand(),
         mergeCommand(),
         moveCommand(),
         normsCommand(),
+        openFilesCommand(),
         passphraseCommand(),
         planCommand(),
         recordCommand(),

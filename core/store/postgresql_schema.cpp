@@ -69,6 +69,15 @@ QStringList authorStatements()
             QStringLiteral("CREATE OR REPLACE TRIGGER act_is_in_its_authors_name BEFORE INSERT ON act FOR EACH ROW EXECUTE FUNCTION act_is_in_its_authors_name()")};
 }
 
+/// `DROP TRIGGER table_is_never_deleted;` with its function: the table is named by the trigger.
+QStringList droppedTrigger(const QString& statement)
+{
+    static const QRegularExpression form(QStringLiteral("^DROP TRIGGER ((\\w+)_is_never_(?:changed|deleted));$"));
+    const auto found = form.match(statement);
+    return found.hasMatch() ? QStringList{QStringLiteral("DROP TRIGGER %1 ON %2").arg(found.captured(1), found.captured(2)), QStringLiteral("DROP FUNCTION %1()").arg(found.captured(1))}
+                            : QStringList{statement};
+}
+
 /// The file of roles, with their names put in.
 QStringList roleStatements(const QString& base)
 {
@@ -102,6 +111,9 @@ QStringList postgresqlStatements(const QString& schemaStatement)
     static const QRegularExpression reference(QStringLiteral("(\\w+_id) INTEGER PRIMARY KEY"));
     if (schemaStatement.startsWith(QLatin1String("CREATE TRIGGER"))) {
         return triggerStatements(schemaStatement);
+    }
+    if (schemaStatement.startsWith(QLatin1String("DROP TRIGGER"))) {
+        return droppedTrigger(schemaStatement);
     }
     QString statement = schemaStatement;
     statement.replace(tableOptions, QStringLiteral(");"));

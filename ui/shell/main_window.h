@@ -43,6 +43,8 @@ public:
     void openLastPlace();
     /// Shows a place; does nothing where no page has its key.
     void goTo(const Place& place);
+    /// A client who is gone leaves the rail.
+    void forgetClient(base::ClientId client);
     /// What Ctrl+K finds besides the actions, asked before them.
     void addFinder(std::unique_ptr<FindProvider> finder);
     /// Opens the find box with `query` in it.
