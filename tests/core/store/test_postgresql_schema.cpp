@@ -29,6 +29,7 @@ TEST(PostgresqlSchema, EveryTriggerOfTheSchemaIsRead)
     const QStringList gone = postgresqlStatements(QStringLiteral("CREATE TRIGGER a BEFORE DELETE ON act\nBEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;"));
     ASSERT_EQ(gone.size(), 2);
     EXPECT_TRUE(gone[0].contains(QStringLiteral("RETURN OLD"))) << "else nothing could be deleted where it may be";
+    EXPECT_EQ(postgresqlStatements(QStringLiteral("DROP TRIGGER a;")), QStringList(QStringLiteral("DROP FUNCTION a() CASCADE")));
 }
 
 TEST(PostgresqlSchema, TablesComeAfterWhatTheyReferTo)
