@@ -110,10 +110,6 @@ QStringList postgresqlStatements(const QString& schemaStatement)
     static const QRegularExpression bytes(QStringLiteral("\\bBLOB\\b"));
     // A key that refers to another table is given, and not counted.
     static const QRegularExpression reference(QStringLiteral("(\\w+_id) INTEGER PRIMARY KEY"));
-    static const QRegularExpression droppedTrigger(QStringLiteral("^DROP TRIGGER (\\w+);$"));
-    if (const auto dropped = droppedTrigger.match(schemaStatement); dropped.hasMatch()) {
-        return {QStringLiteral("DROP FUNCTION %1() CASCADE").arg(dropped.captured(1))};  // and the trigger with it
-    }
     if (schemaStatement.startsWith(QLatin1String("CREATE TRIGGER"))) {
         return triggerStatements(schemaStatement);
     }
