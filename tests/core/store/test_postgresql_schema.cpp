@@ -31,6 +31,12 @@ TEST(PostgresqlSchema, EveryTriggerOfTheSchemaIsRead)
     EXPECT_TRUE(gone[0].contains(QStringLiteral("RETURN OLD"))) << "else nothing could be deleted where it may be";
 }
 
+TEST(PostgresqlSchema, ADroppedTriggerNamesItsTableAndTakesItsFunctionWithIt)
+{
+    EXPECT_EQ(postgresqlStatements(QStringLiteral("DROP TRIGGER event_set_is_never_deleted;")),
+              (QStringList{QStringLiteral("DROP TRIGGER event_set_is_never_deleted ON event_set"), QStringLiteral("DROP FUNCTION event_set_is_never_deleted()")}));
+}
+
 TEST(PostgresqlSchema, TablesComeAfterWhatTheyReferTo)
 {
     const QStringList tables = schemaTables();
