@@ -3,6 +3,7 @@
 #include "app/commands/command.h"
 #include "app/ending_signals.h"
 #include "app/logging.h"
+#include "app/studio_opening.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/store/key_ring.h"
@@ -15,9 +16,12 @@
 #include "ui/check_in/studio_check_in_source.h"
 #include "ui/common/act_history.h"
 #include "ui/common/backup_keeper.h"
+#include "ui/common/connection_words.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/common/studio_watch.h"
+#include "ui/common/write_desk.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
@@ -26,10 +30,17 @@
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/print/plan_dialog.h"
+#include "ui/people/duplicates_page.h"
+#include "ui/people/import_page.h"
+#include "ui/people/import_section.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
+#include "ui/records/client_records.h"
 #include "ui/settings/appearance_section.h"
+#include "ui/settings/author_section.h"
+#include "ui/settings/export_section.h"
 #include "ui/settings/settings_page.h"
+#include "ui/settings/sharing_section.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge.h"
 #include "ui/shell/ledge_note.h"
@@ -64,13 +75,18 @@ public:
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
           m_lock(m_look, *m_database, m_settings),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
+          m_writes(*m_database, m_dialogs, SystemClock::nowUtc, store::Outbox::fileFor(m_database->target())),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
     {
+        m_floor.writeThrough(m_writes);
     }
 
     int run()
     {
+        if (isFile()) {
+            m_database->setAuthor(ui::settings::keptAuthor(m_settings, *m_database));
+        }
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
             ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
@@ -79,8 +95,11 @@ public:
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         addLocking(window);
+        ui::common::StudioWatch watch(*m_database, m_writes);
+        connectWatch(watch, window);
         window.openLastPlace();
         window.show();
+        watch.start();
         qCInfo(appLog) << "window shown";
         ui::common::BackupKeeper backups(m_database->access(), SystemClock::localMoment);
         QObject::connect(&backups, &ui::common::BackupKeeper::failed, &window, [&window](const QString& why) {
@@ -90,10 +109,16 @@ public:
         const EndingSignals endings;
         const int status = QApplication::exec();
         makeLastBackup(backups);
+        if (!m_writes.waiting().empty()) {
+            std::fprintf(stderr, "chalkrung: %zu changes wait for the server; they are kept and sent at the next start\n", m_writes.waiting().size());
+        }
         return status;
     }
 
 private:
+    /// A studio in a file knows nobody by a sign-in: who works with it is chosen in the settings.
+    [[nodiscard]] bool isFile() const { return m_database->engine().driver() == QLatin1String("QSQLITE"); }
+
     void addLocking(ui::shell::MainWindow& window)
     {
         auto* lock = new QAction(QApplication::translate("StudioWindow", "Lock"), &window);
@@ -112,6 +137,38 @@ private:
         });
     }
 
+    void connectWatch(ui::common::StudioWatch& watch, ui::shell::MainWindow& window)
+    {
+        using ui::common::StudioWatch;
+        using ui::common::WriteDesk;
+        const auto show = [this, &watch, &window] {
+            const auto& waiting = m_writes.waiting();
+            window.showTrouble(watch.isLost() ? std::optional(ui::common::lostConnection(m_lostMinute, waiting)) : ui::common::stillWaiting(waiting));
+        };
+        QObject::connect(&watch, &StudioWatch::changed, &window, &ui::shell::MainWindow::takeNews);
+        QObject::connect(&watch, &StudioWatch::lost, &window, [this, show] {
+            m_lostMinute = m_clock.minuteOfDay();
+            qCWarning(appLog) << "the server does not answer";
+            show();
+        });
+        QObject::connect(&watch, &StudioWatch::found, &window, [&window, show] {
+            qCInfo(appLog) << "the server answers again";
+            show();
+            window.takeNews(QApplication::translate("StudioWindow", "The server answers again"));
+        });
+        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, [&watch, show] {
+            watch.look();
+            show();
+        });
+        QObject::connect(&m_writes, &WriteDesk::sent, &window, [&window](int count) {
+            window.takeNews(count == 1 ? QApplication::translate("StudioWindow", "What waited was sent")
+                                       : QApplication::translate("StudioWindow", "%1 changes that waited were sent").arg(count));
+        });
+        if (!m_writes.trouble().isEmpty()) {
+            window.ledge()->note()->sayTrouble(m_writes.trouble());
+        }
+    }
+
     tl::expected<base::ActId, QString> undo(base::ActId act)
     {
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
@@ -127,7 +184,12 @@ private:
         }
     }
 
-    QString studioName() { return ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string())); }
+    /// On a server with the role of who works here.
+    QString studioName()
+    {
+        const QString name = ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string()));
+        return m_database->isOnServer() ? QStringLiteral("%1 (%2)").arg(name, ui::common::roleName(m_database->role())) : name;
+    }
 
     std::vector<ui::shell::LedgeSession> sessionsToday()
     {
@@ -203,7 +265,7 @@ private:
 
     ui::week::WeekPage* weekPage(QWidget* parent)
     {
-        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}, m_dialogs}, parent);
+        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc, &m_writes}, m_dialogs}, parent);
         QObject::connect(page, &ui::week::WeekPage::weekPaperAsked, page, [this, page](const ui::print::RosterWeek& week) { showOnPaper(week, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,
@@ -214,7 +276,7 @@ private:
 
     ui::check_in::CheckInPage* checkInPage(QWidget* parent)
     {
-        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc);
+        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc, &m_dialogs);
         auto* page = new ui::check_in::CheckInPage({m_look, m_clock, m_acts, m_dialogs, m_catalogue}, std::move(source), parent);
         QObject::connect(page, &ui::check_in::CheckInPage::reportAsked, &m_cards, [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
         QObject::connect(page, &ui::check_in::CheckInPage::reportsAsked, &m_cards,
@@ -230,20 +292,55 @@ private:
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
         sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
                             [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
+        sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
+                            [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
+        sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
+                            [this](QWidget* in) { return new ui::settings::SharingSection(m_look, *m_database, in); }});
+        sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
+                                return new ui::settings::ExportSection({m_database->access(), [this] { return m_database->author(); }, m_look, m_clock, m_dialogs}, in);
+                            }});
+        if (isFile()) {
+            sections.push_back({QStringLiteral("author"), QApplication::translate("Pages", "Who works here"), QStringLiteral("client"),
+                                [this](QWidget* in) { return new ui::settings::AuthorSection(m_look, *m_database, m_settings, in); }});
+        }
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
     }
 
-    ui::shell::PageRegistry pages()
+    /// What a client asks about their own records.
+    void takeRecordWishes(ui::board::ClientPage* page)
     {
-        ui::shell::PageRegistry registry;
-        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
+        QObject::connect(page, &ui::board::ClientPage::dossierAsked, &m_records, [this, page](base::ClientId client) { m_records.makeDossier(client, page->window()); });
+        QObject::connect(page, &ui::board::ClientPage::erasureAsked, &m_records, [this, page](base::ClientId client) { m_records.erase(client, page->window()); });
+        QObject::connect(&m_records, &ui::records::ClientRecords::done, page, [page](const QString& words) {
+            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
+                window->ledge()->note()->sayNews(words);
+            }
+        });
+        QObject::connect(&m_records, &ui::records::ClientRecords::erased, page, [page](base::ClientId client) {
+            Q_EMIT page->studioChanged();
+            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
+                window->goTo({.page = QStringLiteral("roster")});
+                window->forgetClient(client);
+            }
+        });
+    }
+
+    /// Where lists come in, and where two records become one.
+    void addPeoplePages(ui::shell::PageRegistry& registry)
+    {
+        registry.add({QStringLiteral("import"), QApplication::translate("Pages", "Import a list"), QStringLiteral("roster"), RailSlot::None, {},
                       [this](QWidget* parent) {
-                          auto* page = new ui::roster::RosterPage(
-                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
-                          return withCards(page, &ui::roster::RosterPage::cardAsked);
-                      }});
-        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
-                      [this](QWidget* parent) { return weekPage(parent); }});
+                          return new ui::people::ImportPage({m_look, m_acts, m_dialogs}, {*m_database, m_catalogue, m_clock, m_settings, SystemClock::nowUtc}, parent);
+                      },
+                      QStringLiteral("roster")});
+        registry.add({QStringLiteral("duplicates"), QApplication::translate("Pages", "Duplicates"), QStringLiteral("client"), RailSlot::None, {},
+                      [this](QWidget* parent) { return new ui::people::DuplicatesPage({m_look, *m_database, m_clock, m_acts, SystemClock::nowUtc}, parent); },
+                      QStringLiteral("roster")});
+    }
+
+    /// Pages that show health and training: who may not see that has none of them.
+    void addHealthPages(ui::shell::PageRegistry& registry)
+    {
         registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
                       [this](QWidget* parent) {
                           return floorPage(parent);
@@ -258,8 +355,6 @@ private:
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return page;
                       }});
-        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
-                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           return new ui::onboarding::OnboardingPage(
@@ -272,8 +367,28 @@ private:
                           QObject::connect(page, &ui::board::ClientPage::reportAsked, &m_cards,
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
+                          takeRecordWishes(page);
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
+    }
+
+    ui::shell::PageRegistry pages()
+    {
+        ui::shell::PageRegistry registry;
+        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
+                      [this](QWidget* parent) {
+                          auto* page = new ui::roster::RosterPage(
+                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
+                          return withCards(page, &ui::roster::RosterPage::cardAsked);
+                      }});
+        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
+                      [this](QWidget* parent) { return weekPage(parent); }});
+        if (m_database->may(store::Right::SeeHealth)) {
+            addHealthPages(registry);
+            addPeoplePages(registry);
+        }
+        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
+                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         return registry;
     }
 
@@ -286,8 +401,11 @@ private:
     ui::lock::LockDesk m_lock;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
+    ui::common::WriteDesk m_writes;
+    int m_lostMinute = 0;  ///< of the day, when the server last stopped to answer
     ui::floor::FloorPresenter m_floor;
     ui::floor::CardDesk m_cards;
+    ui::records::ClientRecords m_records{{*m_database, m_catalogue, m_look, m_clock, m_dialogs}};
 };
 
 /// Whether Qt will find a place for a window: it ends the program where it does not.
@@ -322,15 +440,9 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
     ui::common::loadFonts();
     store::Access access(studioFile);
     access.keys = std::make_shared<store::KeyRing>(passphrase);
-    const auto mode = isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing;
-    auto database = store::Database::open(access, mode);
-    if (!database && database.error().kind == store::StoreError::Kind::Locked) {
-        const ui::common::Look look;
-        ui::common::applyTheme(*qApp, look.theme());
-        if (!ui::lock::askBeforeOpening(look, access)) {
-            return kDone;
-        }
-        database = store::Database::open(access, mode);
+    auto database = openForWindow(access, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
+    if (!database && database.error().kind == store::StoreError::Kind::Cancelled) {
+        return kDone;
     }
     if (!database) {
         sayThatItCannotOpen(application, database.error());

@@ -1,8 +1,11 @@
 #include "core/store/act_work.h"
 
+#include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_week_json.h"
+#include "core/store/conflict.h"
 #include "core/store/decision_rows.h"
 #include "core/store/entry_versions.h"
+#include "core/store/people_changes.h"
 #include "core/store/plan_rows.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
@@ -46,12 +49,25 @@ struct ReportChange {
     sessions::SessionReport after;
 };
 
+/// What was done by an act, or by the one that it took back or brought back in the end.
+std::string originalKindOf(Database& database, base::ActId act)
+{
+    Statement row(database, QStringLiteral("SELECT kind, undoes_act_id FROM act WHERE id = ?"));
+    while (row.run(act) && row.next()) {
+        if (row.isNull(1)) {
+            return row.text(0);
+        }
+        act = base::ActId(row.integer(1));
+    }
+    return {};
+}
+
 }  // namespace
 
 void ActWork::begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes)
 {
-    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id) VALUES (?, ?, ?, ?, ?) RETURNING id"));
-    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes));
+    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id, token) VALUES (?, ?, ?, ?, ?, ?) RETURNING id"));
+    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes, m_database.takeToken()));
     m_outcome.client = client;
 }
 
@@ -112,6 +128,45 @@ void ActWork::changeReport(base::SessionId session, const sessions::SessionRepor
     putReport(m_database, session, report);
 }
 
+void ActWork::compareReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen)
+{
+    if (!seen || isRefused()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Report, clientOf(session), session};
+    conflict.yours = exchange::toJson(report);
+    conflict.theirs = exchange::toJson(readReport(m_database, session));
+    nameLastAct(m_database, conflict, QStringLiteral("report_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), exchange::toJson(*seen));
+}
+
+void ActWork::compareState(base::SessionId session, SessionState state, SessionState seen)
+{
+    const auto asJson = [](std::string_view key) { return QJsonObject{{QStringLiteral("state"), QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()))}}; };
+    Statement row(m_database, QStringLiteral("SELECT state FROM session WHERE id = ?"));
+    if (!row.run(session) || !row.next()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::SessionState, clientOf(session), session};
+    conflict.yours = asJson(sessions::keyOf(state));
+    conflict.theirs = asJson(row.text(0));
+    nameLastAct(m_database, conflict, QStringLiteral("session_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), asJson(sessions::keyOf(seen)));
+}
+
+void ActWork::comparePlace(base::SessionId session, const week::BookingPlace& place, const week::BookingPlace& seen)
+{
+    const auto now = placeOf(session);
+    if (!now) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Booking, clientOf(session), session};
+    conflict.yours = exchange::toJson(place, exchange::CoachNames());
+    conflict.theirs = exchange::toJson(*now, exchange::CoachNames());
+    nameLastAct(m_database, conflict, QStringLiteral("booking_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), exchange::toJson(seen, exchange::CoachNames()));
+}
+
 std::optional<week::BookingPlace> ActWork::placeOf(base::SessionId session)
 {
     Statement row(m_database, QStringLiteral("SELECT coach_id, day, start_minute, minutes, place, place_capacity, is_locked FROM session WHERE id = ?"));
@@ -139,6 +194,10 @@ void ActWork::changeBooking(base::SessionId session, const week::BookingPlace& p
 
 void ActWork::takeBack(base::ActId act)
 {
+    if (!m_database.may(Right::Record)) {
+        takeBackBookingAct(act);
+        return;
+    }
     takeBackEntries(act);
     takeBackSessions(act);
     takeBackReports(act);
@@ -146,6 +205,17 @@ void ActWork::takeBack(base::ActId act)
     takeBackDecisions(m_database, act, m_outcome.act);
     takeBackPlans(m_database, act, m_outcome.act);
     takeBackTestedMaxima(m_database, act, m_outcome.act);
+    takeBackPeople(m_database, act, m_outcome.act);
+}
+
+void ActWork::takeBackBookingAct(base::ActId act)
+{
+    if (originalKindOf(m_database, act) != keyOf(ActKind::Session)) {
+        m_database.fail({StoreError::Kind::NotAllowed, QStringLiteral("Only bookings can be taken back by your role")});
+        return;
+    }
+    takeBackSessions(act);
+    takeBackBookings(act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)
@@ -161,8 +231,11 @@ void ActWork::takeBackEntries(base::ActId act)
             return;
         }
         const LogEntry* former = versions.formerOf(entry);
-        m_edit.replace(versions.latest(), former == nullptr ? entry.event : former->event, former == nullptr || former->isVoid);
+        const LogEntry& latest = versions.latest();
+        m_edit.writeLater({latest.lift, former == nullptr ? entry.event : former->event, m_outcome.act, latest.session, latest.id,
+                           former == nullptr || former->isVoid});
     }
+    m_edit.settle();
 }
 
 void ActWork::takeBackSessions(base::ActId act)

@@ -10,8 +10,8 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
 {
     const Snapshot snapshot(m_database);
     ClientFile file;
-    Statement row(m_database, QStringLiteral("SELECT ") + clientColumns() +
-                                  QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ?"));
+    Statement row(m_database, QStringLiteral("SELECT ") + clientColumnsFor(m_database) +
+                                  QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ? AND c.is_withdrawn = 0"));
     if (row.run(id) && !row.next()) {
         return storeError(StoreError::Kind::Refused, QStringLiteral("There is no client %1").arg(id.value()));
     }
@@ -21,9 +21,11 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
     }
     file.clearance = readClearance(m_database, id);
     file.cautions = readCautions(m_database, id, today);
-    file.lifts = readLifts(id);
     file.next = NextSessionSearch(m_database).find(id, today);
-    file.direction = directionStanding(m_database, id, today);
+    if (m_database.may(Right::SeeHealth)) {
+        file.lifts = readLifts(id);
+        file.direction = directionStanding(m_database, id, today);
+    }
     return m_database.resultOf(std::move(file));
 }
 
@@ -53,7 +55,7 @@ Result<std::vector<std::pair<base::ClientId, std::string>>> ClientReader::names(
 {
     const Snapshot snapshot(m_database);
     std::vector<std::pair<base::ClientId, std::string>> names;
-    Statement rows(m_database, QStringLiteral("SELECT id, name FROM client ORDER BY name, id"));
+    Statement rows(m_database, QStringLiteral("SELECT id, name FROM client WHERE is_withdrawn = 0 ORDER BY name, id"));
     rows.run();
     while (rows.next()) {
         names.emplace_back(base::ClientId(rows.integer(0)), rows.text(1));

@@ -13,6 +13,9 @@ namespace chalk::store {
 /// Fails, and changes nothing, where the database is newer or a step fails.
 [[nodiscard]] Result<void> migrate(QSqlDatabase& database, const Engine& engine, int version, const QString& target);
 
+/// The tables of the present schema in the order in which they were made: what a row refers to is in its own table or in one before.
+[[nodiscard]] QStringList schemaTables();
+
 /// The statements of a migration file, split at the semicolons that end one.
 [[nodiscard]] QStringList statementsOf(const QString& sql);
 

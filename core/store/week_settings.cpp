@@ -1,6 +1,7 @@
 #include "core/store/week_settings.h"
 
 #include "core/exchange/studio_week_json.h"
+#include "core/store/audit.h"
 #include "core/store/statement.h"
 
 #include <QJsonDocument>
@@ -36,6 +37,13 @@ QJsonObject settingsOf(Database& database)
 {
     Statement row(database, QStringLiteral("SELECT settings FROM studio"));
     return row.run() && row.next() ? objectOf(row.qtext(0)) : QJsonObject();
+}
+
+/// What is there now is not what was seen: a conflict. `now` is the text of the row; an empty one says that nothing was set yet.
+void compareSetting(Database& database, Conflict conflict, const QJsonObject& now, const QJsonObject& byDefault, const QJsonObject& seen)
+{
+    conflict.theirs = now.isEmpty() ? byDefault : now;
+    refuseChanged(database, std::move(conflict), seen);
 }
 
 }  // namespace
@@ -90,11 +98,19 @@ Result<week::StudioWeek> WeekSettings::studioWeek()
     return m_database.resultOf(studio);
 }
 
-Result<void> WeekSettings::setStudioWeek(const week::StudioWeek& studio)
+Result<void> WeekSettings::setStudioWeek(const week::StudioWeek& studio, const std::optional<week::StudioWeek>& seen)
 {
     Transaction transaction(m_database);
+    if (seen) {
+        Conflict conflict{ConflictAbout::StudioWeek};
+        conflict.yours = exchange::toJson(studio);
+        const QJsonObject now = settingsOf(m_database).value(QStringLiteral("week")).toObject();
+        compareSetting(m_database, std::move(conflict), now, exchange::toJson(week::StudioWeek()), exchange::toJson(*seen));
+    }
     refuseFault(faultOf(studio));
+    AuditedChange audited(m_database, AuditWhat::StudioWeek);
     putStudioWeek(m_database, studio);
+    audited.keep();
     return transaction.commit();
 }
 
@@ -110,11 +126,19 @@ Result<std::map<base::CoachId, week::CoachWork>> WeekSettings::coachWork()
     return m_database.resultOf(std::move(all));
 }
 
-Result<void> WeekSettings::setCoachWork(base::CoachId coach, const week::CoachWork& work)
+Result<void> WeekSettings::setCoachWork(base::CoachId coach, const week::CoachWork& work, const std::optional<week::CoachWork>& seen)
 {
     Transaction transaction(m_database);
+    Statement row(m_database, QStringLiteral("SELECT work FROM coach WHERE id = ?"));
+    if (seen && row.run(coach) && row.next()) {
+        Conflict conflict{ConflictAbout::CoachWork};
+        conflict.yours = exchange::toJson(work);
+        compareSetting(m_database, std::move(conflict), objectOf(row.qtext(0)), exchange::toJson(week::CoachWork()), exchange::toJson(*seen));
+    }
     refuseFault(faultOf(work));
+    AuditedChange audited(m_database, AuditWhat::CoachWork);
     putCoachWork(m_database, coach, work);
+    audited.keep();
     return transaction.commit();
 }
 
@@ -143,11 +167,20 @@ Result<std::map<base::ClientId, week::ClientPlanning>> WeekSettings::allPlanning
     return m_database.resultOf(std::move(all));
 }
 
-Result<void> WeekSettings::setPlanning(base::ClientId client, const week::ClientPlanning& planning)
+Result<void> WeekSettings::setPlanning(base::ClientId client, const week::ClientPlanning& planning, const std::optional<week::ClientPlanning>& seen)
 {
     Transaction transaction(m_database);
+    Statement row(m_database, QStringLiteral("SELECT planning FROM client WHERE id = ?"));
+    if (seen && row.run(client) && row.next()) {
+        Conflict conflict{ConflictAbout::Planning, client};
+        conflict.yours = exchange::toJson(planning, exchange::CoachNames());
+        compareSetting(m_database, std::move(conflict), objectOf(row.qtext(0)), exchange::toJson(week::ClientPlanning(), exchange::CoachNames()),
+                       exchange::toJson(*seen, exchange::CoachNames()));
+    }
     refuseFault(faultOf(planning));
+    AuditedChange audited(m_database, AuditWhat::Planning, client);
     putPlanning(m_database, client, planning);
+    audited.keep();
     return transaction.commit();
 }
 
@@ -172,11 +205,13 @@ Result<void> WeekSettings::setQuota(base::ClientId client, base::Date monday, st
     if (sessions && (*sessions < 0 || *sessions > kMostSessionsInWeek)) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("A week has 0 to %1 sessions").arg(kMostSessionsInWeek)});
     }
+    AuditedChange audited(m_database, AuditWhat::WeekQuota, client);
     if (sessions) {
         putQuota(m_database, client, monday, *sessions);
     } else {
         Statement(m_database, QStringLiteral("DELETE FROM week_quota WHERE client_id = ? AND monday = ?")).run(client, monday);
     }
+    audited.keep();
     return transaction.commit();
 }
 
@@ -201,7 +236,9 @@ Result<std::int64_t> WeekSettings::addClosure(const week::Closure& closure)
 {
     Transaction transaction(m_database);
     refuseFault(faultOf(closure));
+    AuditedChange audited(m_database, AuditWhat::Closures);
     const std::int64_t id = insertClosure(m_database, closure);
+    audited.keep();
     const auto committed = transaction.commit();
     return committed ? Result<std::int64_t>(id) : tl::make_unexpected(committed.error());
 }
@@ -213,7 +250,9 @@ Result<void> WeekSettings::removeClosure(std::int64_t id)
     if (row.run(id) && !row.next()) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("There is no closure %1").arg(id)});
     }
+    AuditedChange audited(m_database, AuditWhat::Closures);
     Statement(m_database, QStringLiteral("DELETE FROM closure WHERE id = ?")).run(id);
+    audited.keep();
     return transaction.commit();
 }
 

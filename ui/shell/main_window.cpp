@@ -40,6 +40,7 @@ MainWindow::MainWindow(const WindowServices& services, PageRegistry pages)
       m_memory(services.settings),
       m_day(services.clock.today()),
       m_deck(new PageDeck(m_pages, this)),
+      m_trouble(new common::Banner(services.look, this)),
       m_rail(new Rail(services.look, m_pages, this)),
       m_ledge(new Ledge(services.look, services.acts, this)),
       m_find(nullptr),
@@ -62,7 +63,10 @@ MainWindow::MainWindow(const WindowServices& services, PageRegistry pages)
     m_minutes->start(kTickMs);
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow()
+{
+    disconnect(qApp, nullptr, this, nullptr);  // its parts go after it, and the focus with them
+}
 
 void MainWindow::layFrame()
 {
@@ -71,9 +75,12 @@ void MainWindow::layFrame()
     auto* grid = new QGridLayout(frame);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(0);
-    grid->addWidget(m_rail, 0, 0);
-    grid->addWidget(m_deck, 0, 1);
-    grid->addWidget(m_ledge, 1, 0, 1, 2);
+    grid->addWidget(m_rail, 0, 0, 2, 1);
+    grid->addWidget(m_trouble, 0, 1);
+    grid->addWidget(m_deck, 1, 1);
+    grid->addWidget(m_ledge, 2, 0, 1, 2);
+    grid->setRowStretch(1, 1);
+    m_trouble->hide();
     setCentralWidget(frame);
 }
 
@@ -165,6 +172,7 @@ void MainWindow::connectFrame()
     connect(&m_services.acts, &common::ActHistory::studioChanged, this, &MainWindow::reload);
     connect(&m_services.look, &common::Look::changed, this, &MainWindow::dress);
     connect(m_minutes, &QTimer::timeout, this, &MainWindow::tick);
+    connect(qApp, &QApplication::focusChanged, this, &MainWindow::readNews);
 }
 
 void MainWindow::openLastPlace()
@@ -181,6 +189,12 @@ void MainWindow::goTo(const Place& place)
 {
     closeOverlays();
     m_deck->goTo(place);
+}
+
+void MainWindow::forgetClient(base::ClientId client)
+{
+    m_open.forget(client);
+    m_rail->setOpenClients(m_open);
 }
 
 void MainWindow::addFinder(std::unique_ptr<FindProvider> finder)
@@ -235,6 +249,7 @@ void MainWindow::readSessions()
 
 void MainWindow::tick()
 {
+    readNews();
     if (m_services.clock.today() != m_day) {
         m_day = m_services.clock.today();
         reload();

@@ -43,11 +43,11 @@ protected:
     std::string refusalOf(const std::function<Result<ActOutcome>()>& write)
     {
         const QStringList before = m_studio.rows(QStringLiteral("SELECT (SELECT count(*) FROM act), (SELECT count(*) FROM event), (SELECT count(*) FROM "
-                                                                "event_set), (SELECT group_concat(state) FROM session)")) +
+                                                                "event_set), (SELECT count(*) FROM session_change)")) +
                                    m_studio.cacheRows();
         const auto outcome = write();
         EXPECT_EQ(before, m_studio.rows(QStringLiteral("SELECT (SELECT count(*) FROM act), (SELECT count(*) FROM event), (SELECT count(*) FROM event_set), "
-                                                       "(SELECT group_concat(state) FROM session)")) +
+                                                       "(SELECT count(*) FROM session_change)")) +
                               m_studio.cacheRows());
         if (outcome) {
             return "it was not refused";
@@ -131,8 +131,10 @@ TEST_F(RecordWriterTest, ACorrectionKeepsItsPlaceAndSaysWhatItChanged)
     ASSERT_EQ(corrected.size(), history.size());
     EXPECT_TRUE(corrected[2].isCorrected);
     EXPECT_EQ(versionsOf(corrected[2].id), 2U);
-    EXPECT_EQ(refusalOf([&] { return m_writer.correct(early.id, {early.event.date, early.event.body}); }),
-              "That entry is not there any more: it was changed since");
+    const auto again = m_writer.correct(early.id, {early.event.date, early.event.body});
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().kind, StoreError::Kind::Conflict);
+    EXPECT_EQ(again.error().message.toStdString(), "Somebody else changed this in the meantime: nothing was written");
     expectCachesAsRebuilt();
     ASSERT_TRUE(m_writer.undo(outcome->act));
     EXPECT_EQ(squatHistory()[2].event, early.event);
