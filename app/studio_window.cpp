@@ -3,6 +3,7 @@
 #include "app/commands/command.h"
 #include "app/ending_signals.h"
 #include "app/logging.h"
+#include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/store/record_writer.h"
@@ -26,6 +27,9 @@
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/settings/appearance_section.h"
+#include "ui/settings/backup_notice.h"
+#include "ui/settings/backup_section.h"
+#include "ui/settings/restore_dialog.h"
 #include "ui/settings/settings_page.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge.h"
@@ -55,6 +59,7 @@ class StudioWindow {
 public:
     StudioWindow(std::unique_ptr<store::Database> database, const SystemClock& clock)
         : m_database(std::move(database)),
+          m_backups(m_database->access(), SystemClock::localMoment),
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
@@ -76,16 +81,23 @@ public:
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
-        ui::common::BackupKeeper backups(m_database->access(), SystemClock::localMoment);
-        QObject::connect(&backups, &ui::common::BackupKeeper::failed, &window, [&window](const QString& why) {
-            window.ledge()->note()->sayTrouble(QApplication::translate("StudioWindow", "No backup today: %1").arg(why));
-        });
-        backups.start();
+        auto* notice = new ui::settings::BackupNotice(m_look, m_backups, &window);
+        window.addNotice(notice);
+        QObject::connect(notice, &ui::settings::BackupNotice::backupsAsked, &window,
+                         [&window] { window.goTo({.page = QStringLiteral("settings"), .tab = QStringLiteral("backup")}); });
+        m_backups.setFurtherFolder(ui::settings::keptFurtherFolder(m_settings));
+        m_backups.start();
         const EndingSignals endings;
         const int status = QApplication::exec();
-        makeLastBackup(backups);
+        QApplication::setQuitOnLastWindowClosed(false);
+        if (m_backupToOpen.isEmpty()) {
+            makeClosingBackup(m_backups, m_look, m_dialogs);
+        }
         return status;
     }
+
+    /// The backup that is to take the studio's place before the window opens anew; empty where it ended for good.
+    [[nodiscard]] const QString& backupToOpen() const { return m_backupToOpen; }
 
 private:
     tl::expected<base::ActId, QString> undo(base::ActId act)
@@ -93,14 +105,6 @@ private:
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
         qCInfo(appLog) << "act" << act.value() << (outcome ? "undone" : "cannot be undone");
         return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
-    }
-
-    void makeLastBackup(ui::common::BackupKeeper& backups)
-    {
-        if (const auto made = backups.makeLast(); !made) {
-            qCWarning(appLog) << "no backup at the end: kind" << static_cast<int>(made.error().kind);
-            std::fprintf(stderr, "chalkrung: no backup was made: %s\n", qUtf8Printable(made.error().message));
-        }
     }
 
     QString studioName() { return ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string())); }
@@ -199,11 +203,26 @@ private:
         return page;
     }
 
+    ui::settings::BackupSection* backupSection(QWidget* parent)
+    {
+        auto* section = new ui::settings::BackupSection({m_look, m_dialogs, m_settings, m_backups}, parent);
+        QObject::connect(section, &ui::settings::BackupSection::restoreAsked, section, [this, section](const QString& backup) {
+            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->target(), m_backups.now().at.day, backup, section->window());
+            if (dialog.exec() == QDialog::Accepted) {
+                m_backupToOpen = dialog.file();
+                section->window()->close();
+            }
+        });
+        return section;
+    }
+
     ui::settings::SettingsPage* settingsPage(QWidget* parent)
     {
         std::vector<ui::settings::SectionEntry> sections;
         sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
+        sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
+                            [this](QWidget* in) { return backupSection(in); }});
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
     }
 
@@ -252,6 +271,8 @@ private:
     }
 
     std::unique_ptr<store::Database> m_database;
+    ui::common::BackupKeeper m_backups;
+    QString m_backupToOpen;
     const SystemClock& m_clock;
     lifts::Catalogue m_catalogue;
     screens::ScreenCatalogue m_screens;
@@ -293,12 +314,26 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
     QApplication::setApplicationName(QStringLiteral("chalkrung"));
     QApplication::setOrganizationName(QStringLiteral("chalkrung"));
     ui::common::loadFonts();
-    auto database = store::Database::open(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
-    if (!database) {
-        sayThatItCannotOpen(application, database.error());
-        return kWrongUse;
-    }
-    const int status = StudioWindow(*std::move(database), clock).run();
+    QString backup;
+    int status = kDone;
+    do {
+        // The boxes on the way are no windows whose end is the program's.
+        QApplication::setQuitOnLastWindowClosed(false);
+        const ui::common::Look look;
+        ui::common::ScreenDialogs dialogs;
+        if (!backup.isEmpty()) {
+            restoreForWindow(backup, studioFile, look, dialogs);
+        }
+        auto database = openOrRescue(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing, look, dialogs);
+        if (!database) {
+            sayThatItCannotOpen(application, database.error());
+            return kWrongUse;
+        }
+        QApplication::setQuitOnLastWindowClosed(true);
+        StudioWindow window(*std::move(database), clock);
+        status = window.run();
+        backup = window.backupToOpen();
+    } while (!backup.isEmpty());
     qCInfo(appLog) << "window ended with" << status;
     return status;
 }

@@ -20,6 +20,7 @@
 #include <QMenuBar>
 #include <QScreen>
 #include <QTimer>
+#include <QVBoxLayout>
 
 namespace chalk::ui::shell {
 
@@ -71,10 +72,19 @@ void MainWindow::layFrame()
     auto* grid = new QGridLayout(frame);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(0);
-    grid->addWidget(m_rail, 0, 0);
-    grid->addWidget(m_deck, 0, 1);
-    grid->addWidget(m_ledge, 1, 0, 1, 2);
+    m_notices = new QVBoxLayout;
+    m_notices->setSpacing(0);
+    grid->addWidget(m_rail, 0, 0, 2, 1);
+    grid->addLayout(m_notices, 0, 1);
+    grid->addWidget(m_deck, 1, 1);
+    grid->setRowStretch(1, 1);
+    grid->addWidget(m_ledge, 2, 0, 1, 2);
     setCentralWidget(frame);
+}
+
+void MainWindow::addNotice(QWidget* notice)
+{
+    m_notices->addWidget(notice);
 }
 
 QAction* MainWindow::addWindowAction(const QString& text, const QString& icon, const QList<QKeySequence>& keys,

@@ -11,6 +11,7 @@
 #include <memory>
 
 class QTimer;
+class QVBoxLayout;
 
 namespace chalk::ui::shell {
 
@@ -43,6 +44,8 @@ public:
     void goTo(const Place& place);
     /// What Ctrl+K finds besides the actions, asked before them.
     void addFinder(std::unique_ptr<FindProvider> finder);
+    /// Puts a notice above the page on show, below those that are there; it shows and hides itself.
+    void addNotice(QWidget* notice);
     /// Opens the find box with `query` in it.
     void startFind(const QString& query = {});
 
@@ -93,6 +96,7 @@ private:
     std::vector<LedgeSession> m_sessions;
     base::Date m_day;
     PageDeck* m_deck;
+    QVBoxLayout* m_notices = nullptr;
     Rail* m_rail;
     Ledge* m_ledge;
     FindDialog* m_find;
