@@ -1,5 +1,6 @@
 #include "app/commands/command_line.h"
 #include "app/commands/command_registry.h"
+#include "app/commands/passphrase_input.h"
 #include "app/logging.h"
 #include "app/studio_window.h"
 #include "app/system_clock.h"
@@ -52,6 +53,20 @@ int runCommand(const CommandLine& line, int& argc, char** argv, QTextStream& out
     return status;
 }
 
+int runWindow(const CommandLine& line, int& argc, char** argv, QTextStream& err)
+{
+    const auto option = line.options.find(QStringLiteral("passphrase-file"));
+    const QString file = option == line.options.end() ? qEnvironmentVariable(chalk::app::kPassphraseFileVariable) : option->second;
+    QString fault;
+    const auto passphrase = file.isEmpty() ? std::nullopt : chalk::app::passphraseIn(file, fault);
+    if (!fault.isEmpty()) {
+        err << "chalkrung: " << fault << '\n';
+        return chalk::app::kWrongUse;
+    }
+    return chalk::app::runStudioWindow(argc, argv, line.studioFile.isEmpty() ? chalk::store::defaultStudioFile() : line.studioFile, !line.studioFile.isEmpty(),
+                                       chalk::seal::Passphrase(passphrase.value_or(QString())), SystemClock(line.day));
+}
+
 void writeFault(QTextStream& err, const CommandLine& line)
 {
     const QString name = line.command != nullptr ? QStringLiteral("chalkrung ") + line.command->name : QStringLiteral("chalkrung");
@@ -71,8 +86,7 @@ int main(int argc, char** argv)
     const CommandLine line = chalk::app::readCommandLine(argumentsOf(argc, argv), chalk::app::allCommands());
     switch (line.wish) {
     case CommandLine::Wish::Window:
-        return chalk::app::runStudioWindow(argc, argv, line.studioFile.isEmpty() ? chalk::store::defaultStudioFile() : line.studioFile,
-                                           !line.studioFile.isEmpty(), SystemClock(line.day));
+        return runWindow(line, argc, argv, err);
     case CommandLine::Wish::Command:
         return runCommand(line, argc, argv, out, err);
     case CommandLine::Wish::Help:

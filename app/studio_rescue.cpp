@@ -54,21 +54,21 @@ store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access
     }
     ui::common::applyTheme(*qApp, look.theme());
     const auto sound = ui::settings::waitFor<MaybeSound>(look, nullptr, QApplication::translate("StudioRescue", "Looking for the last sound backup…"),
-                                                       [&shelf](const store::Progress& progress) { return shelf.latestSound(progress); });
+                                                       [&](const store::Progress& progress) { return shelf.latestSound(progress, access.keys.get()); });
     const int answer = dialogs.ask(nullptr, ui::settings::rescueQuestion(opened.error(), sound, shelf.folder(), SystemClock::localMoment().at.day));
     qCInfo(appLog) << "the studio is damaged; sound backup" << sound.has_value() << "answer" << answer;
-    if (!sound || answer == 0) {
+    if (!sound || sound->isLocked || answer == 0) {
         return opened;
     }
-    restoreForWindow(sound->backup.file, access.target, look, dialogs);
+    restoreForWindow(sound->backup.file, access, look, dialogs);
     return store::Database::open(access, mode);
 }
 
-void restoreForWindow(const QString& backup, const QString& studioFile, const ui::common::Look& look, ui::common::Dialogs& dialogs)
+void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs)
 {
     const auto restored = ui::settings::waitFor<Restored>(
         look, nullptr, QApplication::translate("StudioRescue", "Restoring the backup…"),
-        [&](const store::Progress& progress) { return shelfFor(studioFile).restore(backup, studioFile, progress); });
+        [&](const store::Progress& progress) { return shelfFor(access.target).restore(backup, access.target, progress, access.keys.get()); });
     if (!restored) {
         return sayThatNothingWasRestored(dialogs, restored.error());
     }

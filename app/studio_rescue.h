@@ -18,7 +18,7 @@ namespace chalk::app {
                                                                            ui::common::Dialogs& dialogs);
 
 /// Puts a backup in the place of a studio that nobody holds open any more, and tells what became of it.
-void restoreForWindow(const QString& backup, const QString& studioFile, const ui::common::Look& look, ui::common::Dialogs& dialogs);
+void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs);
 
 /// Makes the last backup before the end and waits for it; the person can stop it. Where it did not go, that is said.
 void makeClosingBackup(ui::common::BackupKeeper& keeper, const ui::common::Look& look, ui::common::Dialogs& dialogs);

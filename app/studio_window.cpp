@@ -6,6 +6,7 @@
 #include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
+#include "core/store/key_ring.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
@@ -21,9 +22,14 @@
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
+#include "ui/lock/lock_desk.h"
+#include "ui/lock/lock_section.h"
 #include "ui/onboarding/onboarding_page.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/print/plan_dialog.h"
+#include "ui/people/duplicates_page.h"
+#include "ui/people/import_page.h"
+#include "ui/people/import_section.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/settings/appearance_section.h"
@@ -39,6 +45,7 @@
 #include "ui/trends/trends_page.h"
 #include "ui/week/week_page.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QDate>
 #include <QSettings>
@@ -63,6 +70,7 @@ public:
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
+          m_lock(m_look, *m_database, m_settings),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
@@ -78,6 +86,7 @@ public:
                                    [&window](const QString& why) { window.ledge()->note()->sayTrouble(why); }});
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
+        addLocking(window);
         window.openLastPlace();
         window.show();
         qCInfo(appLog) << "window shown";
@@ -100,6 +109,24 @@ public:
     [[nodiscard]] const QString& backupToOpen() const { return m_backupToOpen; }
 
 private:
+    void addLocking(ui::shell::MainWindow& window)
+    {
+        auto* lock = new QAction(QApplication::translate("StudioWindow", "Lock"), &window);
+        lock->setShortcut(Qt::CTRL | Qt::Key_L);
+        window.addAction(lock);
+        QObject::connect(lock, &QAction::triggered, &window, [this, &window] {
+            if (m_lock.canLock()) {
+                m_lock.lock();
+            } else {
+                window.ledge()->note()->sayNews(QApplication::translate("StudioWindow", "There is nothing to unlock it by: set a passphrase in Settings, Lock"));
+            }
+        });
+        QObject::connect(&m_lock, &ui::lock::LockDesk::quitAsked, &window, [&window] {
+            window.close();
+            QApplication::exit(kDone);
+        });
+    }
+
     tl::expected<base::ActId, QString> undo(base::ActId act)
     {
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
@@ -207,7 +234,7 @@ private:
     {
         auto* section = new ui::settings::BackupSection({m_look, m_dialogs, m_settings, m_backups}, parent);
         QObject::connect(section, &ui::settings::BackupSection::restoreAsked, section, [this, section](const QString& backup) {
-            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->target(), m_backups.now().at.day, backup, section->window());
+            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup, section->window());
             if (dialog.exec() == QDialog::Accepted) {
                 m_backupToOpen = dialog.file();
                 section->window()->close();
@@ -223,7 +250,24 @@ private:
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
         sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
                             [this](QWidget* in) { return backupSection(in); }});
+        sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
+                            [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
+        sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
+                            [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
+    }
+
+    /// Where lists come in, and where two records become one.
+    void addPeoplePages(ui::shell::PageRegistry& registry)
+    {
+        registry.add({QStringLiteral("import"), QApplication::translate("Pages", "Import a list"), QStringLiteral("roster"), RailSlot::None, {},
+                      [this](QWidget* parent) {
+                          return new ui::people::ImportPage({m_look, m_acts, m_dialogs}, {*m_database, m_catalogue, m_clock, m_settings, SystemClock::nowUtc}, parent);
+                      },
+                      QStringLiteral("roster")});
+        registry.add({QStringLiteral("duplicates"), QApplication::translate("Pages", "Duplicates"), QStringLiteral("client"), RailSlot::None, {},
+                      [this](QWidget* parent) { return new ui::people::DuplicatesPage({m_look, *m_database, m_clock, m_acts, SystemClock::nowUtc}, parent); },
+                      QStringLiteral("roster")});
     }
 
     ui::shell::PageRegistry pages()
@@ -267,6 +311,7 @@ private:
                           QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
+        addPeoplePages(registry);
         return registry;
     }
 
@@ -278,6 +323,7 @@ private:
     screens::ScreenCatalogue m_screens;
     ui::common::Look m_look;
     QSettings m_settings;
+    ui::lock::LockDesk m_lock;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
     ui::floor::FloorPresenter m_floor;
@@ -304,7 +350,7 @@ void sayThatItCannotOpen(const QApplication& application, const store::StoreErro
 
 }  // namespace
 
-int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const SystemClock& clock)
+int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const seal::Passphrase& passphrase, const SystemClock& clock)
 {
     if (!hasDisplay()) {
         std::fputs("chalkrung: there is no display to open a window on; chalkrung --help says what goes without one\n", stderr);
@@ -314,6 +360,9 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
     QApplication::setApplicationName(QStringLiteral("chalkrung"));
     QApplication::setOrganizationName(QStringLiteral("chalkrung"));
     ui::common::loadFonts();
+    store::Access access(studioFile);
+    access.keys = std::make_shared<store::KeyRing>(passphrase);
+    const auto mode = isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing;
     QString backup;
     int status = kDone;
     do {
@@ -322,9 +371,16 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
         const ui::common::Look look;
         ui::common::ScreenDialogs dialogs;
         if (!backup.isEmpty()) {
-            restoreForWindow(backup, studioFile, look, dialogs);
+            restoreForWindow(backup, access, look, dialogs);
         }
-        auto database = openOrRescue(studioFile, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing, look, dialogs);
+        auto database = openOrRescue(access, mode, look, dialogs);
+        if (!database && database.error().kind == store::StoreError::Kind::Locked) {
+            ui::common::applyTheme(*qApp, look.theme());
+            if (!ui::lock::askBeforeOpening(look, access)) {
+                return kDone;
+            }
+            database = store::Database::open(access, mode);
+        }
         if (!database) {
             sayThatItCannotOpen(application, database.error());
             return kWrongUse;

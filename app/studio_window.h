@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/system_clock.h"
+#include "core/seal/passphrase.h"
 
 #include <QString>
 
@@ -8,8 +9,9 @@
 
 namespace chalk::app {
 
-/// Opens the window on a studio and runs it to its end; answers the exit status. Where the studio cannot be opened, says so in a box of
+/// Opens the window on a studio and runs it to its end; answers the exit status. A sealed one opens by `passphrase`; where that is empty or another one, the
+/// program asks. Where the studio cannot be opened, says so in a box of
 /// its own and on standard error.
-int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const SystemClock& clock);
+int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNamed, const seal::Passphrase& passphrase, const SystemClock& clock);
 
 }  // namespace chalk::app

@@ -1,5 +1,6 @@
 #include "app/commands/backup_command.h"
 
+#include "app/commands/opened_backup.h"
 #include "app/commands/stop_request.h"
 #include "app/commands/way_back.h"
 #include "app/system_clock.h"
@@ -63,13 +64,20 @@ QString contentsText(const QString& file, const StudioContents& contents)
         .arg(last, megabytesText(contents.bytes));
 }
 
+/// The same of a backup that may be sealed.
+store::Result<StudioContents> contentsOfBackup(const CommandContext& context, const QString& file, store::KeyRing& keys)
+{
+    return openBackup(context, file, keys, false).and_then([](const store::OpenedCopy& copy) { return store::contentsOf(copy.path()); });
+}
+
 /// Tells what each backup on the shelf holds; one that cannot be read says why.
 int listBackups(const CommandContext& context)
 {
+    store::KeyRing keys;
     QJsonArray list;
     QString text;
     for (const store::KeptBackup& backup : shelfOf(context).list()) {
-        const auto contents = store::contentsOf(backup.file);
+        const auto contents = contentsOfBackup(context, backup.file, keys);
         list.append(contents ? contentsJson(backup.file, *contents)
                              : QJsonObject{{QStringLiteral("file"), backup.file}, {QStringLiteral("fault"), contents.error().message}});
         text += contents ? contentsText(backup.file, *contents) : contents.error().message + QLatin1Char('\n');
@@ -95,7 +103,7 @@ int runBackup(const CommandContext& context)
     const QString to = context.value(QStringLiteral("to"));
     const auto file = to.isEmpty() ? shelfOf(context).add(**studio, untilStopped())
                                    : store::copyStudio(**studio, to, untilStopped()).map([&to] { return to; });
-    const auto contents = file.and_then([](const QString& made) { return store::contentsOf(made); });
+    const auto contents = file.and_then([&](const QString& made) { return contentsOfBackup(context, made, *(*studio)->access().keys); });
     if (!contents) {
         return context.report(contents.error());
     }
@@ -110,7 +118,9 @@ int runBackup(const CommandContext& context)
 int runRestore(const CommandContext& context)
 {
     const QString backup = context.operands.front();
-    const auto contents = store::contentsOf(backup);
+    store::KeyRing keys;
+    const auto opened = openBackup(context, backup, keys, true);
+    const auto contents = opened ? store::contentsOf(opened->path()) : tl::make_unexpected(opened.error());
     if (!contents) {
         return context.report(contents.error());
     }
@@ -120,7 +130,7 @@ int runRestore(const CommandContext& context)
     }
     if (!context.has(QStringLiteral("preview"))) {
         const StopRequest stop;
-        const auto restored = shelfOf(context).restore(backup, context.studioFile, untilStopped());
+        const auto restored = shelfOf(context).restore(opened->path(), context.studioFile, untilStopped());
         if (!restored) {
             return context.report(restored.error());
         }

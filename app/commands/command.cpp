@@ -1,6 +1,8 @@
 #include "app/commands/command.h"
 
+#include "app/commands/passphrase_input.h"
 #include "app/commands/way_back.h"
+#include "core/store/key_ring.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -38,9 +40,34 @@ int CommandContext::giveUp(const QString& message) const
     return kFailed;
 }
 
+std::optional<QString> CommandContext::passphraseText(QString& fault) const
+{
+    const QString file = value(QStringLiteral("passphrase-file"), qEnvironmentVariable(kPassphraseFileVariable));
+    return file.isEmpty() ? std::nullopt : passphraseIn(file, fault);
+}
+
 store::Result<std::unique_ptr<store::Database>> CommandContext::openStudio(store::OpenMode mode) const
 {
-    auto opened = store::Database::open(studioFile, mode);
+    QString fault;
+    const auto text = passphraseText(fault);
+    if (!fault.isEmpty()) {
+        return store::storeError(store::StoreError::Kind::Locked, fault);
+    }
+    auto opened = openStudioWith(seal::Passphrase(text.value_or(QString())), mode);
+    if (!opened && opened.error().kind == store::StoreError::Kind::Locked && !text) {
+        if (const auto answer = askPassphrase(QStringLiteral("Passphrase"))) {
+            return openStudioWith(seal::Passphrase(*answer), mode);
+        }
+        opened.error().message += QStringLiteral("; name a file that holds it by --passphrase-file");
+    }
+    return opened;
+}
+
+store::Result<std::unique_ptr<store::Database>> CommandContext::openStudioWith(const seal::Passphrase& passphrase, store::OpenMode mode) const
+{
+    store::Access access(studioFile);
+    access.keys = std::make_shared<store::KeyRing>(passphrase);
+    auto opened = store::Database::open(access, mode);
     if (!opened && opened.error().kind == store::StoreError::Kind::NotThere && !has(QStringLiteral("studio"))) {
         opened.error().message += QStringLiteral("; name one by --studio FILE, or make the demo studio by chalkrung demo --studio FILE");
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/date.h"
+#include "core/seal/passphrase.h"
 #include "core/store/database.h"
 
 #include <QString>
@@ -49,8 +50,12 @@ struct CommandContext {
     /// The same for work that failed; answers kFailed.
     int giveUp(const QString& message) const;
 
-    /// Opens the studio's file.
+    /// The passphrase that --passphrase-file or CHALKRUNG_PASSPHRASE_FILE names; none where neither is there, or where `fault` says why.
+    [[nodiscard]] std::optional<QString> passphraseText(QString& fault) const;
+    /// Opens the studio. Where it is sealed, by the passphrase that was named, or that is asked for on the terminal.
     [[nodiscard]] store::Result<std::unique_ptr<store::Database>> openStudio(store::OpenMode mode) const;
+    /// The same by a passphrase that is known.
+    [[nodiscard]] store::Result<std::unique_ptr<store::Database>> openStudioWith(const seal::Passphrase& passphrase, store::OpenMode mode) const;
     /// Writes what the store says. kWrongUse where the file is not there, is no studio, is damaged, newer or locked; else kFailed.
     int report(const store::StoreError& error) const;
     /// The text of a file, or of standard input for `-`. Writes one line and answers nothing where it cannot be read: the caller

@@ -11,6 +11,7 @@ const std::vector<Option>& windowOptions()
     static const std::vector<Option> options{
         {QStringLiteral("studio"), QStringLiteral("FILE"), QStringLiteral("the studio's file; your own where it is left out")},
         {QStringLiteral("on"), QStringLiteral("DATE"), QStringLiteral("take DATE (YYYY-MM-DD) for today")},
+        {QStringLiteral("passphrase-file"), QStringLiteral("FILE"), QStringLiteral("FILE holds the passphrase of a sealed studio in its first line")},
         {QStringLiteral("help"), {}, QStringLiteral("show this help")}};
     return options;
 }

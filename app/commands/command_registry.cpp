@@ -7,8 +7,11 @@
 #include "app/commands/client_command.h"
 #include "app/commands/demo_command.h"
 #include "app/commands/fill_command.h"
+#include "app/commands/import_command.h"
 #include "app/commands/judge_command.h"
+#include "app/commands/merge_command.h"
 #include "app/commands/norms_command.h"
+#include "app/commands/passphrase_command.h"
 #include "app/commands/plan_command.h"
 #include "app/commands/record_command.h"
 #include "app/commands/roster_command.h"
@@ -21,9 +24,29 @@ namespace chalk::app {
 
 const std::vector<Command>& allCommands()
 {
-    static const std::vector<Command> commands{backupCommand(), cardsCommand(), checkInCommand(), clearanceCommand(), clientCommand(), demoCommand(),
-                                               fillCommand(), judgeCommand(), normsCommand(), planCommand(), recordCommand(), restoreCommand(),
-                                               rosterCommand(), rotateCommand(), traceCommand(), trendsCommand(), verifyCommand(), weekCommand()};
+    static const std::vector<Command> commands{
+        backupCommand(),
+        cardsCommand(),
+        checkInCommand(),
+        clearanceCommand(),
+        clientCommand(),
+        demoCommand(),
+        fillCommand(),
+        importCommand(),
+        judgeCommand(),
+        mergeCommand(),
+        normsCommand(),
+        passphraseCommand(),
+        planCommand(),
+        recordCommand(),
+        restoreCommand(),
+        rosterCommand(),
+        rotateCommand(),
+        traceCommand(),
+        trendsCommand(),
+        verifyCommand(),
+        weekCommand(),
+    };
     return commands;
 }
 

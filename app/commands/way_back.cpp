@@ -21,6 +21,9 @@ QString wayBackFrom(const QString& studioFile)
     if (!last) {
         return {};
     }
+    if (last->isLocked) {
+        return QStringLiteral("the last backup is sealed; to go back to it: chalkrung restore %1 --studio %2").arg(shellWord(last->backup.file), shellWord(studioFile));
+    }
     return QStringLiteral("the last sound backup holds %1 clients and %2 sessions; to go back to it: chalkrung restore %3 --studio %4")
         .arg(last->contents.clients)
         .arg(last->contents.sessions)

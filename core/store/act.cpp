@@ -6,9 +6,9 @@ namespace chalk::store {
 
 namespace {
 
-constexpr std::array<std::string_view, 14> kActKeys{"import",    "record",  "release", "set",  "swap",   "correct",
+constexpr std::array<std::string_view, 15> kActKeys{"import",    "record",  "release", "set",  "swap",   "correct",
                                                     "take_back", "session", "undo",    "redo", "report", "decide",
-                                                    "plan",      "test"};
+                                                    "plan",      "test",    "merge"};
 
 }  // namespace
 

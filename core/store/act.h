@@ -12,8 +12,9 @@
 namespace chalk::store {
 
 /// What a person did. Undo takes an act back, Redo an undo. Report: what is said once of a session. Decide: at a
-/// check-in, with the event of the choice. Plan: of weeks, begun, changed or ended. Test: of a maximum.
-enum class ActKind : std::uint8_t { Import, Record, Release, Set, Swap, Correct, TakeBack, Session, Undo, Redo, Report, Decide, Plan, Test };
+/// check-in, with the event of the choice. Plan: of weeks, begun, changed or ended. Test: of a maximum. Import: of a whole
+/// studio, or of people. Merge: two clients become one.
+enum class ActKind : std::uint8_t { Import, Record, Release, Set, Swap, Correct, TakeBack, Session, Undo, Redo, Report, Decide, Plan, Test, Merge };
 
 [[nodiscard]] std::string_view keyOf(ActKind kind);
 /// Nothing where the key is unknown.

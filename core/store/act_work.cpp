@@ -3,6 +3,7 @@
 #include "core/exchange/studio_week_json.h"
 #include "core/store/decision_rows.h"
 #include "core/store/entry_versions.h"
+#include "core/store/people_changes.h"
 #include "core/store/plan_rows.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
@@ -146,6 +147,7 @@ void ActWork::takeBack(base::ActId act)
     takeBackDecisions(m_database, act, m_outcome.act);
     takeBackPlans(m_database, act, m_outcome.act);
     takeBackTestedMaxima(m_database, act, m_outcome.act);
+    takeBackPeople(m_database, act, m_outcome.act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)
@@ -161,8 +163,11 @@ void ActWork::takeBackEntries(base::ActId act)
             return;
         }
         const LogEntry* former = versions.formerOf(entry);
-        m_edit.replace(versions.latest(), former == nullptr ? entry.event : former->event, former == nullptr || former->isVoid);
+        const LogEntry& latest = versions.latest();
+        m_edit.writeLater({latest.lift, former == nullptr ? entry.event : former->event, m_outcome.act, latest.session, latest.id,
+                           former == nullptr || former->isVoid});
     }
+    m_edit.settle();
 }
 
 void ActWork::takeBackSessions(base::ActId act)

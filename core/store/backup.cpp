@@ -1,6 +1,7 @@
 #include "core/store/backup.h"
 
 #include "core/store/migrations.h"
+#include "core/store/sealed_copy.h"
 #include "core/store/sqlite_file.h"
 #include "core/store/unfinished_file.h"
 
@@ -137,7 +138,7 @@ Result<void> copyPages(sqlite3* from, const QString& file, const Progress& progr
     return mode ? Result<void>() : tl::make_unexpected(mode.error());
 }
 
-Result<void> copyConnection(sqlite3* from, const QString& file, const Progress& progress)
+Result<void> copyConnection(sqlite3* from, const QString& file, const std::optional<seal::FileKey>& key, const Progress& progress)
 {
     if (QFileInfo::exists(file)) {
         return storeError(Kind::Refused, QStringLiteral("%1 is there already").arg(file));
@@ -146,6 +147,7 @@ Result<void> copyConnection(sqlite3* from, const QString& file, const Progress& 
     return unfinished.make()
         .and_then([&] { return copyPages(from, unfinished.path(), progress); })
         .and_then([&] { return verifyFile(unfinished.path(), progress); })
+        .and_then([&] { return key ? sealCopy(unfinished.path(), *key, progress) : Result<void>(); })
         .and_then([&] { return unfinished.finish(); });
 }
 
@@ -236,12 +238,19 @@ Result<void> copyStudio(Database& studio, const QString& file, const Progress& p
     if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0) {
         return storeError(Kind::Refused, QStringLiteral("%1 is not kept in a file of its own").arg(studio.target()));
     }
-    return copyConnection(*static_cast<sqlite3* const*>(handle.constData()), file, progress);
+    const auto key = studio.vault().fileKey();
+    if (studio.vault().isSealed() && !key) {
+        return storeError(Kind::Locked, QStringLiteral("%1 is locked: a backup of it needs its passphrase").arg(studio.target()));
+    }
+    return copyConnection(*static_cast<sqlite3* const*>(handle.constData()), file, key, progress);
 }
 
-Result<StudioContents> verifyBackup(const QString& file, const Progress& progress)
+Result<StudioContents> verifyBackup(const QString& file, const Progress& progress, const KeyRing* keys)
 {
-    return contentsOf(file).and_then([&](const StudioContents& contents) { return verifyFile(file, progress).map([&contents] { return contents; }); });
+    const KeyRing none;
+    return OpenedCopy::of(file, keys != nullptr ? *keys : none, {}, progress).and_then([&progress](const OpenedCopy& copy) {
+        return contentsOf(copy.path()).and_then([&](const StudioContents& contents) { return verifyFile(copy.path(), progress).map([&contents] { return contents; }); });
+    });
 }
 
 Result<void> restoreStudio(const QString& backup, const QString& studio, const QString& kept, const Progress& progress)

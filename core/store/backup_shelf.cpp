@@ -1,5 +1,6 @@
 #include "core/store/backup_shelf.h"
 
+#include "core/store/sealed_copy.h"
 #include "core/store/unfinished_file.h"
 
 #include <QDir>
@@ -124,7 +125,7 @@ Result<QString> BackupShelf::copyTo(const QString& folder, const QString& backup
     return copy;
 }
 
-std::optional<SoundBackup> BackupShelf::latestSound(const Progress& progress) const
+std::optional<SoundBackup> BackupShelf::latestSound(const Progress& progress, const KeyRing* keys) const
 {
     const std::vector<KeptBackup> backups = list();
     for (std::size_t i = 0; i < backups.size(); ++i) {
@@ -132,15 +133,24 @@ std::optional<SoundBackup> BackupShelf::latestSound(const Progress& progress) co
         if (!goesOn(0, 0)) {
             return std::nullopt;
         }
-        if (auto contents = verifyBackup(backups[i].file, goesOn)) {
+        auto contents = verifyBackup(backups[i].file, goesOn, keys);
+        if (contents) {
             return SoundBackup{backups[i], *std::move(contents)};
+        }
+        if (contents.error().kind == StoreError::Kind::Locked) {
+            return SoundBackup{backups[i], {}, true};
         }
     }
     return std::nullopt;
 }
 
-Result<RestoredStudio> BackupShelf::restore(const QString& backup, const QString& studioFile, const Progress& progress) const
+Result<RestoredStudio> BackupShelf::restore(const QString& backup, const QString& studioFile, const Progress& progress, const KeyRing* keys) const
 {
+    const KeyRing none;
+    const auto opened = OpenedCopy::of(backup, keys != nullptr ? *keys : none, {}, progress);
+    if (!opened) {
+        return tl::make_unexpected(opened.error());
+    }
     RestoredStudio restored;
     const bool isThere = QFileInfo::exists(studioFile);
     if (const auto present = isThere ? verifyBackup(studioFile, progress) : Result<StudioContents>(); !present) {
@@ -154,7 +164,7 @@ Result<RestoredStudio> BackupShelf::restore(const QString& backup, const QString
     if (!kept) {
         return tl::make_unexpected(kept.error());
     }
-    if (auto done = restoreStudio(backup, studioFile, *kept, progress); !done) {
+    if (auto done = restoreStudio(opened->path(), studioFile, *kept, progress); !done) {
         return tl::make_unexpected(done.error());
     }
     restored.kept = isThere ? *kept : QString();

@@ -24,6 +24,7 @@ struct KeptBackup {
 struct SoundBackup {
     KeptBackup backup;
     StudioContents contents;
+    bool isLocked = false;  ///< it is sealed and was not opened: nothing is known of its contents
 };
 
 /// What became of a studio's file when a backup took its place.
@@ -55,11 +56,11 @@ public:
     /// Copies one of these to `folder`/NAME, on another disk, and takes away there what may go by the same rule; answers its file. Fails where `folder` is not
     /// there (a stick that is not plugged in): it is never made.
     [[nodiscard]] Result<QString> copyTo(const QString& folder, const QString& backup, const Progress& progress = {}) const;
-    /// The latest that is sound; none where there is none or `progress` says stop. It is told how many were looked at.
-    [[nodiscard]] std::optional<SoundBackup> latestSound(const Progress& progress = {}) const;
-    /// Puts a backup in the place of a studio (see restoreStudio). What was there becomes one of these; where it is damaged, it is kept beside them as
+    /// The latest that is sound, or that is sealed and no `keys` open; none where there is none or `progress` says stop. It is told how many were looked at.
+    [[nodiscard]] std::optional<SoundBackup> latestSound(const Progress& progress = {}, const KeyRing* keys = nullptr) const;
+    /// Puts a backup in the place of a studio (see restoreStudio); one that is sealed is opened by `keys`. What was there becomes one of these; where it is damaged, it is kept beside them as
     /// `damaged MOMENT.chalkrung`, which is no backup and stays until somebody deletes it.
-    [[nodiscard]] Result<RestoredStudio> restore(const QString& backup, const QString& studioFile, const Progress& progress = {}) const;
+    [[nodiscard]] Result<RestoredStudio> restore(const QString& backup, const QString& studioFile, const Progress& progress = {}, const KeyRing* keys = nullptr) const;
     /// The name for a file that is to be kept here now, with `before` in front of the moment; its folder is made. Nobody has it yet.
     [[nodiscard]] Result<QString> nextFile(const QString& before = {}) const;
     /// Takes away what may go by the rotation; answers how many went.

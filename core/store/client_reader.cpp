@@ -11,7 +11,7 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
     const Snapshot snapshot(m_database);
     ClientFile file;
     Statement row(m_database, QStringLiteral("SELECT ") + clientColumns() +
-                                  QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ?"));
+                                  QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ? AND c.is_withdrawn = 0"));
     if (row.run(id) && !row.next()) {
         return storeError(StoreError::Kind::Refused, QStringLiteral("There is no client %1").arg(id.value()));
     }
@@ -53,7 +53,7 @@ Result<std::vector<std::pair<base::ClientId, std::string>>> ClientReader::names(
 {
     const Snapshot snapshot(m_database);
     std::vector<std::pair<base::ClientId, std::string>> names;
-    Statement rows(m_database, QStringLiteral("SELECT id, name FROM client ORDER BY name, id"));
+    Statement rows(m_database, QStringLiteral("SELECT id, name FROM client WHERE is_withdrawn = 0 ORDER BY name, id"));
     rows.run();
     while (rows.next()) {
         names.emplace_back(base::ClientId(rows.integer(0)), rows.text(1));

@@ -248,7 +248,7 @@ void ClientWriter::putForm(base::ClientId client, FormKind kind, const QJsonObje
 Result<void> ClientWriter::discard(base::ClientId client)
 {
     Transaction transaction(m_database);
-    for (const char* table : {"lift", "session", "act"}) {
+    for (const char* table : {"lift", "session", "act", "client_change"}) {
         Statement kept(m_database, QStringLiteral("SELECT 1 FROM %1 WHERE client_id = ? LIMIT 1").arg(QLatin1String(table)));
         if (kept.run(client) && kept.next()) {
             refuse(QStringLiteral("This client has a lift or a session already and stays on file"));

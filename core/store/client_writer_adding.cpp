@@ -38,7 +38,7 @@ void ClientWriter::checkNew(const NewClient& added, SameName sameName, base::Dat
             refuse(QStringLiteral("body_part is required"));
         }
     }
-    Statement namesakes(m_database, QStringLiteral("SELECT name FROM client"));
+    Statement namesakes(m_database, QStringLiteral("SELECT name FROM client WHERE is_withdrawn = 0"));
     const QString name = QString::fromStdString(added.client.name).simplified();
     namesakes.run();
     while (sameName == SameName::Refuse && namesakes.next()) {

@@ -82,19 +82,39 @@ void LiftEdit::replace(const LogEntry& old, const Event& event, bool isVoid)
 
 void LiftEdit::rewrite(const NewEntry& entry)
 {
-    const auto before = m_cache.replay(entry.lift);
-    const base::EventId id = m_log.append(entry);
-    const auto after = before ? m_cache.replay(entry.lift) : std::nullopt;
-    if (!after) {
-        return;
-    }
-    m_cache.keep(after->replay);
-    m_cache.changeVolumes(after->replay.lift.client, before->replay.weeks, after->replay.weeks);
-    const auto written = m_log.entry(id);
-    note(*before, *after, written ? written->root : id);
+    writeLater(entry);
+    settle();
 }
 
-void LiftEdit::note(const LoggedReplay& before, const LoggedReplay& after, base::EventId root)
+void LiftEdit::writeLater(const NewEntry& entry)
+{
+    if (m_written.count(entry.lift) == 0) {
+        auto before = m_cache.replay(entry.lift);
+        if (!before) {
+            return;
+        }
+        m_written.emplace(entry.lift, Written{*std::move(before), {}});
+    }
+    const base::EventId id = m_log.append(entry);
+    const auto written = m_log.entry(id);
+    m_written.at(entry.lift).roots.insert(written ? written->root : id);
+}
+
+void LiftEdit::settle()
+{
+    for (const auto& [lift, written] : m_written) {
+        const auto after = m_cache.replay(lift);
+        if (!after) {
+            break;
+        }
+        m_cache.keep(after->replay);
+        m_cache.changeVolumes(after->replay.lift.client, written.before.replay.weeks, after->replay.weeks);
+        note(written.before, *after, written.roots);
+    }
+    m_written.clear();
+}
+
+void LiftEdit::note(const LoggedReplay& before, const LoggedReplay& after, const std::set<base::EventId>& roots)
 {
     const CachedLift& was = before.replay.lift;
     const CachedLift& is = after.replay.lift;
@@ -103,7 +123,7 @@ void LiftEdit::note(const LoggedReplay& before, const LoggedReplay& after, base:
     const auto old = byRoot(before);
     for (const auto& [entry, decision] : byRoot(after)) {
         const auto former = old.find(entry);
-        if (entry == root) {
+        if (roots.count(entry) > 0) {
             outcome.rules = decision->rules;
         } else if (former != old.end() && !(former->second->rules == decision->rules && former->second->after == decision->after)) {
             m_outcome.changed.push_back({is.id, entry, decision->date, former->second->rules, decision->rules, former->second->after, decision->after});

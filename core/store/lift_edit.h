@@ -4,6 +4,9 @@
 #include "core/store/event_log.h"
 #include "core/store/lift_cache.h"
 
+#include <map>
+#include <set>
+
 namespace chalk::store {
 
 /// Changes lifts' logs for one act and tells what became different. Failures go to the database.
@@ -17,12 +20,24 @@ public:
     /// Puts a version in the place of `old`, or takes it back, and replays the history.
     void replace(const LogEntry& old, const progression::Event& event, bool isVoid);
 
+    /// Appends a row, a new one or one that replaces another, and leaves its lift to be judged by settle(): many rows of a lift cost two replays then.
+    void writeLater(const NewEntry& entry);
+    /// Replays the lifts that rows were written to.
+    void settle();
+
     [[nodiscard]] EventLog& log() { return m_log; }
+    [[nodiscard]] LiftCache& cache() { return m_cache; }
 
 private:
+    /// A lift that waits to be judged.
+    struct Written {
+        LoggedReplay before;
+        std::set<base::EventId> roots;
+    };
+
     void addLast(CachedLift lift, const NewEntry& entry);
     void rewrite(const NewEntry& entry);
-    void note(const LoggedReplay& before, const LoggedReplay& after, base::EventId root);
+    void note(const LoggedReplay& before, const LoggedReplay& after, const std::set<base::EventId>& roots);
     /// Refuses an event that the log could not give back: a field out of range.
     [[nodiscard]] bool isWritable(const progression::Event& event, lifts::Measure measure, lifts::Pattern pattern);
 
@@ -30,6 +45,7 @@ private:
     ActOutcome& m_outcome;
     EventLog m_log;
     LiftCache m_cache;
+    std::map<base::LiftId, Written> m_written;
 };
 
 }  // namespace chalk::store

@@ -2,6 +2,7 @@
 
 #include "core/store/act_work.h"
 #include "core/store/lift_codec.h"
+#include "core/store/people_changes.h"
 #include "core/store/report_rows.h"
 #include "core/store/statement.h"
 
@@ -155,9 +156,13 @@ Result<ActOutcome> RecordWriter::undo(base::ActId act)
     Statement row(m_database, QStringLiteral("SELECT client_id, kind FROM act WHERE id = ? AND NOT EXISTS "
                                              "(SELECT 1 FROM act later WHERE later.undoes_act_id = act.id)"));
     const auto kind = row.run(act) && row.next() ? actKindOf(row.text(1)) : std::nullopt;
-    if (!kind || *kind == ActKind::Import) {
+    const bool isOfPeople = kind == ActKind::Import && isPeopleImport(m_database, act);
+    if (!kind || (*kind == ActKind::Import && !isOfPeople)) {
         work.refuse(QStringLiteral("There is nothing to take back"));
         return work.finish();
+    }
+    if (isOfPeople) {
+        refuseWhereBuiltUpon(m_database, act);
     }
     work.begin(*kind == ActKind::Undo ? ActKind::Redo : ActKind::Undo, m_atUtc(), m_coach, base::ClientId(row.integer(0)), act);
     work.takeBack(act);

@@ -39,7 +39,7 @@ void RosterReader::readClients(std::vector<RosterEntry>& entries)
 {
     Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(", coach.name, ") + clearanceColumns() +
                                    QStringLiteral(" FROM client c JOIN coach ON coach.id = c.coach_id LEFT JOIN clearance q ON q.client_id = c.id "
-                                                  "ORDER BY c.name, c.id"));
+                                                  "WHERE c.is_withdrawn = 0 ORDER BY c.name, c.id"));
     rows.run();
     while (rows.next()) {
         RosterEntry& entry = entries.emplace_back();

@@ -23,6 +23,7 @@ QList<SealedTable> makeSealedTables()
         {QStringLiteral("letter"), id, id, words("written_by limits findings file_name"), QStringLiteral("file"), true},
         {QStringLiteral("session_report"), words("session_id"), words("session_id"), words("note"), {}, true},
         {QStringLiteral("report_change"), words("act_id session_id"), words("act_id session_id"), words("before after"), {}, false},
+        {QStringLiteral("client_change"), words("act_id client_id"), words("act_id client_id"), words("before after"), {}, false},
         {QStringLiteral("decision"), id, words("client_id coalesce(lift_id,0) day about"), words("note"), {}, false},
         {QStringLiteral("plan"), id, words("client_id begun_day"), words("note content"), {}, false},
         {QStringLiteral("event"), id, words("lift_id day type"), words("detail"), {}, false},

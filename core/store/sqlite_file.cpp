@@ -1,5 +1,7 @@
 #include "core/store/sqlite_file.h"
 
+#include "core/seal/sealed_file.h"
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -44,6 +46,9 @@ Result<void> checkHeader(const QString& file)
     const QByteArray header = in.read(kHeaderBytes);
     if (header.isEmpty()) {
         return {};  // a new file
+    }
+    if (seal::isSealedFile(file)) {
+        return storeError(Kind::Locked, QStringLiteral("%1 is a sealed backup: restore it by its passphrase").arg(file));
     }
     if (!header.startsWith(QByteArray("SQLite format 3\0", 16))) {
         return storeError(Kind::NotAStudio, QStringLiteral("%1 is not a studio").arg(file));

@@ -30,7 +30,7 @@ public:
     std::vector<clients::Client> clients()
     {
         std::vector<clients::Client> clients;
-        Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(" FROM client c ORDER BY c.id"));
+        Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(" FROM client c WHERE c.is_withdrawn = 0 ORDER BY c.id"));
         rows.run();
         while (rows.next()) {
             clients.push_back(clientOf(rows));

@@ -24,7 +24,7 @@ std::vector<checkin::ClientWork> readEverybody(Database& database)
 {
     std::vector<checkin::ClientWork> clients;
     Statement rows(database, QStringLiteral("SELECT c.id, c.name, min(t.first_work_day) FROM client c LEFT JOIN lift l ON l.client_id = c.id "
-                                            "LEFT JOIN lift_state t ON t.lift_id = l.id GROUP BY c.id, c.name ORDER BY c.name, c.id"));
+                                            "LEFT JOIN lift_state t ON t.lift_id = l.id WHERE c.is_withdrawn = 0 GROUP BY c.id, c.name ORDER BY c.name, c.id"));
     rows.run();
     while (rows.next()) {
         clients.push_back({base::ClientId(rows.integer(0)), rows.text(1), {}, {}, {}, rows.optionalDate(2)});

@@ -17,6 +17,7 @@ DOMAIN = {
     "analysis": ("clients", "lifts", "screens", "progression", "sessions"),
     "direction": ("lifts", "progression"),
     "planning": ("clients", "lifts", "screens", "progression", "sessions", "analysis"),
+    "tables": ("clients", "lifts", "progression", "planning"),
     "week": ("clients", "lifts", "sessions", "planning"),
     "checkin": ("clients", "lifts", "screens", "progression", "plateau", "sessions", "analysis", "planning"),
     "studio": ("clients", "lifts", "screens", "progression", "sessions", "planning", "week", "checkin", "direction"),

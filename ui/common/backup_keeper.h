@@ -38,6 +38,7 @@ public:
     void setFurtherFolder(const QString& folder) { m_furtherFolder = folder; }
     [[nodiscard]] const QString& furtherFolder() const { return m_furtherFolder; }
     [[nodiscard]] store::BackupShelf shelf() const { return {store::BackupShelf::folderFor(m_studio.target), m_clock}; }
+    [[nodiscard]] const store::Access& studio() const { return m_studio; }
     [[nodiscard]] store::BackupShelf::Moment now() const { return m_clock(); }
 
     /// Looks whether the day has one, now and every ten minutes, and makes it where not.

@@ -77,6 +77,7 @@ void ClientPane::buildEmptyStates()
     add->setKind(common::ButtonKind::Primary);
     add->setKeyText(QStringLiteral("N"));
     connect(add, &QAbstractButton::clicked, this, &ClientPane::newClientAsked);
+    connect(m_noClients->addButton(tr("Import a list…")), &QAbstractButton::clicked, this, &ClientPane::importAsked);
 }
 
 void ClientPane::chooseOrder()

@@ -48,6 +48,7 @@ Q_SIGNALS:
     void criteriaChanged(const chalk::ui::roster::RosterCriteria& criteria);
     void retryAsked();
     void newClientAsked();
+    void importAsked();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

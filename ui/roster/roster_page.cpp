@@ -110,6 +110,8 @@ void RosterPage::addActions()
     add(tr("Order the list"), QKeySequence(Qt::Key_O), &RosterPage::chooseOrder);
     add(tr("Choose filters"), QKeySequence(Qt::Key_F), &RosterPage::chooseFilters);
     add(tr("Go to what needs attention"), QKeySequence(Qt::Key_A), &RosterPage::goToAttention);
+    add(tr("Import a list…"), QKeySequence(Qt::Key_I), &RosterPage::goToImport);
+    add(tr("Merge the selected client with another…"), QKeySequence(Qt::Key_M), &RosterPage::goToDuplicates);
 }
 
 void RosterPage::connectParts()
@@ -120,6 +122,7 @@ void RosterPage::connectParts()
     connect(&m_presenter, &RosterPresenter::failed, m_pane, &ClientPane::setFailure);
     connect(m_pane, &ClientPane::retryAsked, this, &RosterPage::refresh);
     connect(m_pane, &ClientPane::newClientAsked, this, [this] { Q_EMIT placeAsked({.page = QStringLiteral("onboarding")}); });
+    connect(m_pane, &ClientPane::importAsked, this, &RosterPage::goToImport);
     connect(m_pane, &ClientPane::criteriaChanged, this, &RosterPage::applyCriteria);
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString& text) {
         RosterCriteria criteria = m_pane->criteria();
@@ -330,6 +333,17 @@ void RosterPage::goToTrends(base::ClientId client)
     place.page = QStringLiteral("trends");
     place.client = client;
     Q_EMIT placeAsked(place);
+}
+
+void RosterPage::goToImport()
+{
+    Q_EMIT placeAsked({.page = QStringLiteral("import")});
+}
+
+void RosterPage::goToDuplicates()
+{
+    const RosterRow* row = m_pane->table().selectedRow();
+    Q_EMIT placeAsked({.page = QStringLiteral("duplicates"), .client = row == nullptr ? base::ClientId() : row->client});
 }
 
 void RosterPage::showTrends()

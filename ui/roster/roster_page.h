@@ -69,6 +69,8 @@ private:
     void goToLift(base::ClientId client, lifts::Pattern pattern);
     void goToTrends(base::ClientId client);
     void showTrends();
+    void goToImport();
+    void goToDuplicates();
     void settleFlag(base::ClientId client, checkin::ClientFlag flag);
     void runItem(const AttentionItem& item);
 

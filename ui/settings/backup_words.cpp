@@ -86,6 +86,11 @@ common::Question rescueQuestion(const store::StoreError& damage, const std::opti
         question.text = backupWords("There is no sound backup in %1. Nothing was changed. If you keep copies on another disk, restore one by chalkrung restore.").arg(shown);
         return question;
     }
+    if (sound->isLocked) {
+        question.text = backupWords("The last backup was made %1 and is sealed with the studio's passphrase. Nothing was changed. To go back to it: chalkrung restore \"%2\"")
+                            .arg(momentText(sound->backup, today), QDir::toNativeSeparators(sound->backup.file));
+        return question;
+    }
     question.text = backupWords("The last sound backup was made %1. It holds %2 clients and %3 sessions; its last change is of %4. What was done after that is not in it. "
                           "The damaged file is kept in %5.")
                         .arg(momentText(sound->backup, today))

@@ -24,12 +24,13 @@ constexpr int kRestoreListWidth = 300;
 
 }  // namespace
 
-RestoreDialog::RestoreDialog(const common::Look& look, common::Dialogs& dialogs, store::BackupShelf shelf, const QString& studioFile, base::Date today,
+RestoreDialog::RestoreDialog(const common::Look& look, common::Dialogs& dialogs, store::BackupShelf shelf, const store::Access& studio, base::Date today,
                              const QString& chosen, QWidget* parent)
     : QDialog(parent),
       m_look(look),
       m_dialogs(dialogs),
       m_shelf(std::move(shelf)),
+      m_keys(studio.keys),
       m_today(today),
       m_list(new QListWidget(this)),
       m_title(new QLabel(this)),
@@ -38,7 +39,7 @@ RestoreDialog::RestoreDialog(const common::Look& look, common::Dialogs& dialogs,
       m_banner(new common::Banner(look, this)),
       m_restore(new common::ActionButton(look, tr("Restore this backup"), this))
 {
-    if (auto present = store::contentsOf(studioFile)) {
+    if (auto present = store::contentsOf(studio.target)) {
         m_present = *std::move(present);
     }
     setWindowTitle(tr("Restore a backup"));
@@ -169,9 +170,10 @@ void RestoreDialog::look()
     m_isStopped = std::make_shared<std::atomic_bool>(false);
     auto promise = std::make_shared<QPromise<Contents>>();
     m_watcher.setFuture(promise->future());
-    QThreadPool::globalInstance()->start([promise, file = m_file, isStopped = m_isStopped] {
+    QThreadPool::globalInstance()->start([promise, file = m_file, keys = m_keys, isStopped = m_isStopped] {
         promise->start();
-        promise->addResult(std::make_shared<store::Result<store::StudioContents>>(store::verifyBackup(file, [&isStopped](int, int) { return !*isStopped; })));
+        const auto goesOn = [&isStopped](int, int) { return !*isStopped; };
+        promise->addResult(std::make_shared<store::Result<store::StudioContents>>(store::verifyBackup(file, goesOn, keys.get())));
         promise->finish();
     });
 }

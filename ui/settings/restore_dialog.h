@@ -28,9 +28,9 @@ class RestoreDialog : public QDialog {
     Q_OBJECT
 
 public:
-    /// `studioFile` is what is open now. `chosen` is the backup to begin with; empty: the latest.
-    RestoreDialog(const common::Look& look, common::Dialogs& dialogs, store::BackupShelf shelf, const QString& studioFile, base::Date today, const QString& chosen,
-                  QWidget* parent = nullptr);
+    /// `studio` is what is open now; a sealed backup is opened by its keys. `chosen` is the backup to begin with; empty: the latest.
+    RestoreDialog(const common::Look& look, common::Dialogs& dialogs, store::BackupShelf shelf, const store::Access& studio, base::Date today,
+                  const QString& chosen, QWidget* parent = nullptr);
     ~RestoreDialog() override;
 
     /// What was chosen, where the dialog was accepted.
@@ -54,6 +54,7 @@ private:
     const common::Look& m_look;
     common::Dialogs& m_dialogs;
     store::BackupShelf m_shelf;
+    std::shared_ptr<store::KeyRing> m_keys;
     base::Date m_today;
     std::optional<store::StudioContents> m_present;
     QString m_file;

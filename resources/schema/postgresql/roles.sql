@@ -9,7 +9,7 @@ GRANT UPDATE (work) ON coach TO {coach};
 
 GRANT SELECT ON server, login, studio, coach, closure, week_quota TO {front_desk};
 -- No goal, no birth day, no body mass.
-GRANT SELECT (id, name, coach_id, unit, started_day, sessions_per_week, away_until_day, planning) ON client TO {front_desk};
+GRANT SELECT (id, name, coach_id, unit, started_day, sessions_per_week, away_until_day, planning, is_withdrawn) ON client TO {front_desk};
 GRANT SELECT, INSERT ON session TO {front_desk};
 GRANT UPDATE (coach_id, day, start_minute, minutes, place, place_capacity, kind, state, is_locked) ON session TO {front_desk};
 -- A booking is an act, and what it was before is kept.

@@ -102,7 +102,7 @@ TEST_F(ActReaderTest, UndoGoesBackActByActAndRedoForthAgain)
 
 TEST(ActKinds, KeysReadBack)
 {
-    for (int i = 0; i <= static_cast<int>(ActKind::Test); ++i) {
+    for (int i = 0; i <= static_cast<int>(ActKind::Merge); ++i) {
         EXPECT_EQ(actKindOf(keyOf(static_cast<ActKind>(i))), static_cast<ActKind>(i));
     }
     EXPECT_FALSE(actKindOf("exposure"));

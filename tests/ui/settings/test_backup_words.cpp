@@ -51,6 +51,9 @@ TEST_F(BackupWordsTest, TheRescueSaysWhatIsLostAndTheSafeAnswerChangesNothing)
     const common::Question none = rescueQuestion(damage, std::nullopt, QStringLiteral("/backups/s"), m_today);
     EXPECT_EQ(none.answers.size(), 1);
     EXPECT_TRUE(none.text.contains(QStringLiteral("no sound backup in /backups/s")));
+    const common::Question locked = rescueQuestion(damage, store::SoundBackup{m_sound.backup, {}, true}, QStringLiteral("/backups/s"), m_today);
+    EXPECT_EQ(locked.answers.size(), 1);
+    EXPECT_TRUE(locked.text.contains(QStringLiteral("sealed with the studio's passphrase")));
     EXPECT_TRUE(rescuedMessage({QStringLiteral("/k"), true}).text.contains(QStringLiteral("damaged file is kept as /k until you delete it")));
     EXPECT_TRUE(rescuedMessage({QStringLiteral("/k"), false}).text.contains(QStringLiteral("among the backups as /k")));
 }

@@ -1,0 +1,173 @@
+#include "ui/lock/lock_desk.h"
+
+#include "core/store/key_ring.h"
+#include "core/store/sealing.h"
+#include "ui/common/look.h"
+#include "ui/lock/lock_window.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QEventLoop>
+#include <QFileInfo>
+#include <QSettings>
+
+#include <algorithm>
+
+namespace chalk::ui::lock {
+
+namespace {
+
+constexpr QLatin1String kMinutesKey("lock/minutes");
+
+/// While it lives, the program stays though its last window goes.
+class StayingWithoutWindows {
+public:
+    StayingWithoutWindows() { QApplication::setQuitOnLastWindowClosed(false); }
+    ~StayingWithoutWindows() { QApplication::setQuitOnLastWindowClosed(true); }
+    StayingWithoutWindows(const StayingWithoutWindows&) = delete;
+    StayingWithoutWindows& operator=(const StayingWithoutWindows&) = delete;
+};
+
+QString wordsFor(const store::StoreError& error)
+{
+    return error.kind == store::StoreError::Kind::Locked ? LockWindow::tr("That is not the passphrase. Nothing was changed.") : error.message;
+}
+
+}  // namespace
+
+const std::vector<int>& LockDesk::choices()
+{
+    static const std::vector<int> minutes{0, 2, 5, 15, 60};
+    return minutes;
+}
+
+LockDesk::LockDesk(const common::Look& look, store::Database& database, QSettings& settings, QObject* parent)
+    : QObject(parent), m_look(look), m_database(database), m_settings(settings)
+{
+    connect(&m_idle, &IdleWatch::idled, this, &LockDesk::lock);
+    connect(&m_work, &SealingWork::done, this, &LockDesk::showWindows);
+    connect(&m_work, &SealingWork::failed, this, [this](const store::StoreError& error) {
+        if (m_window) {
+            m_window->setBusy(false);
+            m_window->sayWhy(wordsFor(error));
+        }
+    });
+    refresh();
+}
+
+LockDesk::~LockDesk()
+{
+    m_work.disconnect(this);
+}
+
+bool LockDesk::canLock() const
+{
+    return m_database.vault().isSealed();
+}
+
+int LockDesk::minutes() const
+{
+    const int minutes = m_settings.value(kMinutesKey, kUsualMinutes).toInt();
+    return std::find(choices().begin(), choices().end(), minutes) != choices().end() ? minutes : kUsualMinutes;
+}
+
+void LockDesk::setMinutes(int minutes)
+{
+    m_settings.setValue(kMinutesKey, minutes);
+    refresh();
+}
+
+void LockDesk::refresh()
+{
+    { const store::Snapshot snapshot(m_database); }  // where it begins, the vault looks whether the studio is sealed
+    m_idle.setMinutes(canLock() && !isLocked() ? minutes() : 0);
+}
+
+void LockDesk::lock()
+{
+    if (isLocked() || !canLock()) {
+        return;
+    }
+    m_idle.pause();
+    m_window = std::make_unique<LockWindow>(m_look, tr("Locked"), tr("Your studio is locked. What you typed is kept and comes back."));
+    connect(m_window.get(), &LockWindow::passphraseGiven, this, &LockDesk::tryPassphrase);
+    connect(m_window.get(), &LockWindow::quitAsked, this, &LockDesk::quitAsked);
+    const StayingWithoutWindows staying;
+    hideWindows();
+    m_database.access().keys->lock();
+    m_window->show();
+    m_window->activateWindow();
+}
+
+void LockDesk::hideWindows()
+{
+    m_hidden.clear();
+    const QWidgetList windows = QApplication::topLevelWidgets();
+    for (QWidget* window : windows) {
+        if (window == m_window.get() || window->isHidden()) {
+            continue;
+        }
+        if (auto* dialog = qobject_cast<QDialog*>(window)) {
+            dialog->reject();
+        } else if (window->windowType() == Qt::Window) {
+            m_window->setGeometry(window->geometry());
+            m_window->setWindowState(window->windowState());
+            m_hidden.emplace_back(window);
+            window->hide();
+        } else {
+            window->hide();  // menus, tips
+        }
+    }
+}
+
+void LockDesk::tryPassphrase(const seal::Passphrase& passphrase)
+{
+    if (!m_work.isBusy()) {
+        m_window->setBusy(true);
+        m_work.start([access = m_database.access(), passphrase](const store::Progress&) { return store::unlock(access, passphrase); });
+    }
+}
+
+void LockDesk::showWindows()
+{
+    for (const QPointer<QWidget>& window : m_hidden) {
+        if (window != nullptr) {
+            window->show();
+            window->activateWindow();
+        }
+    }
+    m_hidden.clear();
+    m_window.release()->deleteLater();  // it is in the middle of a signal
+    refresh();
+    Q_EMIT unlocked();
+}
+
+bool askBeforeOpening(const common::Look& look, const store::Access& access)
+{
+    const StayingWithoutWindows staying;
+    LockWindow window(look, LockWindow::tr("Your studio is sealed"),
+                      LockWindow::tr("%1 opens with its passphrase only.").arg(QFileInfo(access.target).fileName()));
+    SealingWork work;
+    QEventLoop loop;
+    bool isOpen = false;
+    QObject::connect(&window, &LockWindow::passphraseGiven, &work, [&](const seal::Passphrase& passphrase) {
+        window.setBusy(true);
+        access.keys->offer(passphrase);
+        work.start([access](const store::Progress&) { return store::Database::open(access, store::OpenMode::MustExist).map([](const auto&) {}); });
+    });
+    QObject::connect(&work, &SealingWork::done, &loop, [&] {
+        isOpen = true;
+        loop.quit();
+    });
+    QObject::connect(&work, &SealingWork::failed, &window, [&](const store::StoreError& error) {
+        window.setBusy(false);
+        window.sayWhy(wordsFor(error));
+    });
+    QObject::connect(&window, &LockWindow::quitAsked, &loop, &QEventLoop::quit);
+    window.resize(720, 480);
+    window.show();
+    loop.exec();
+    return isOpen;
+}
+
+}  // namespace chalk::ui::lock

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "core/store/database.h"
+#include "ui/lock/idle_watch.h"
+#include "ui/lock/sealing_work.h"
+
+#include <QPointer>
+
+#include <memory>
+#include <vector>
+
+class QSettings;
+
+namespace chalk::ui::common {
+class Look;
+}
+
+namespace chalk::ui::lock {
+
+class LockWindow;
+
+/// Locks the program: at once, or when nobody has touched it for some minutes. Every window of it goes out of sight, dialogs are closed as by Esc, and the
+/// keys of the studio's texts are wiped, so that no page can read or write them. What was typed stays in its fields, and what a page has read stays in memory.
+class LockDesk : public QObject {
+    Q_OBJECT
+
+public:
+    /// The minutes to choose from; 0 is never.
+    static const std::vector<int>& choices();
+    static constexpr int kUsualMinutes = 15;
+
+    /// All of these outlive the desk.
+    LockDesk(const common::Look& look, store::Database& database, QSettings& settings, QObject* parent = nullptr);
+    ~LockDesk() override;
+
+    /// Whether there is a passphrase to unlock by.
+    [[nodiscard]] bool canLock() const;
+    [[nodiscard]] int minutes() const;
+    void setMinutes(int minutes);
+    /// Reads anew whether the studio is sealed; after its passphrase was set or taken away.
+    void refresh();
+    void lock();
+    [[nodiscard]] bool isLocked() const { return m_window != nullptr; }
+    [[nodiscard]] LockWindow* window() const { return m_window.get(); }
+
+Q_SIGNALS:
+    void unlocked();
+    void quitAsked();
+
+private:
+    void hideWindows();
+    void showWindows();
+    void tryPassphrase(const seal::Passphrase& passphrase);
+
+    const common::Look& m_look;
+    store::Database& m_database;
+    QSettings& m_settings;
+    IdleWatch m_idle;
+    SealingWork m_work;
+    std::vector<QPointer<QWidget>> m_hidden;
+    std::unique_ptr<LockWindow> m_window;
+};
+
+/// Asks for the passphrase of a sealed studio until it opens, and puts the keys on the ring of `access`. False where the person would rather quit.
+[[nodiscard]] bool askBeforeOpening(const common::Look& look, const store::Access& access);
+
+}  // namespace chalk::ui::lock
