@@ -1,6 +1,7 @@
 #include "app/studio_rescue.h"
 
 #include "app/logging.h"
+#include "app/studio_opening.h"
 #include "app/system_clock.h"
 #include "core/store/backup_shelf.h"
 #include "ui/common/backup_keeper.h"
@@ -44,7 +45,7 @@ void sayThatNothingWasRestored(ui::common::Dialogs& dialogs, const store::StoreE
 store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access& access, store::OpenMode mode, const ui::common::Look& look,
                                                              ui::common::Dialogs& dialogs)
 {
-    auto opened = store::Database::open(access, mode);
+    auto opened = openForWindow(access, mode);
     if (opened || !hasScreen() || (opened.error().kind != Kind::Damaged && opened.error().kind != Kind::NotAStudio)) {
         return opened;
     }
@@ -61,7 +62,7 @@ store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access
         return opened;
     }
     restoreForWindow(sound->backup.file, access, look, dialogs);
-    return store::Database::open(access, mode);
+    return openForWindow(access, mode);
 }
 
 void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs)

@@ -3,6 +3,7 @@
 #include "app/commands/command.h"
 #include "app/ending_signals.h"
 #include "app/logging.h"
+#include "app/studio_opening.h"
 #include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
@@ -16,9 +17,12 @@
 #include "ui/check_in/studio_check_in_source.h"
 #include "ui/common/act_history.h"
 #include "ui/common/backup_keeper.h"
+#include "ui/common/connection_words.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/common/studio_watch.h"
+#include "ui/common/write_desk.h"
 #include "ui/floor/card_desk.h"
 #include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
@@ -37,6 +41,7 @@
 #include "ui/settings/backup_section.h"
 #include "ui/settings/restore_dialog.h"
 #include "ui/settings/settings_page.h"
+#include "ui/settings/sharing_section.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge.h"
 #include "ui/shell/ledge_note.h"
@@ -72,9 +77,11 @@ public:
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
           m_lock(m_look, *m_database, m_settings),
           m_acts(clock, [this](base::ActId act) { return undo(act); }),
+          m_writes(*m_database, m_dialogs, SystemClock::nowUtc, store::Outbox::fileFor(m_database->target())),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
     {
+        m_floor.writeThrough(m_writes);
     }
 
     int run()
@@ -87,8 +94,11 @@ public:
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         addLocking(window);
+        ui::common::StudioWatch watch(*m_database, m_writes);
+        connectWatch(watch, window);
         window.openLastPlace();
         window.show();
+        watch.start();
         qCInfo(appLog) << "window shown";
         auto* notice = new ui::settings::BackupNotice(m_look, m_backups, &window);
         window.addNotice(notice);
@@ -101,6 +111,9 @@ public:
         QApplication::setQuitOnLastWindowClosed(false);
         if (m_backupToOpen.isEmpty()) {
             makeClosingBackup(m_backups, m_look, m_dialogs);
+        }
+        if (!m_writes.waiting().empty()) {
+            std::fprintf(stderr, "chalkrung: %zu changes wait for the server; they are kept and sent at the next start\n", m_writes.waiting().size());
         }
         return status;
     }
@@ -127,6 +140,38 @@ private:
         });
     }
 
+    void connectWatch(ui::common::StudioWatch& watch, ui::shell::MainWindow& window)
+    {
+        using ui::common::StudioWatch;
+        using ui::common::WriteDesk;
+        const auto show = [this, &watch, &window] {
+            const auto& waiting = m_writes.waiting();
+            window.showTrouble(watch.isLost() ? std::optional(ui::common::lostConnection(m_lostMinute, waiting)) : ui::common::stillWaiting(waiting));
+        };
+        QObject::connect(&watch, &StudioWatch::changed, &window, &ui::shell::MainWindow::takeNews);
+        QObject::connect(&watch, &StudioWatch::lost, &window, [this, show] {
+            m_lostMinute = m_clock.minuteOfDay();
+            qCWarning(appLog) << "the server does not answer";
+            show();
+        });
+        QObject::connect(&watch, &StudioWatch::found, &window, [&window, show] {
+            qCInfo(appLog) << "the server answers again";
+            show();
+            window.takeNews(QApplication::translate("StudioWindow", "The server answers again"));
+        });
+        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, [&watch, show] {
+            watch.look();
+            show();
+        });
+        QObject::connect(&m_writes, &WriteDesk::sent, &window, [&window](int count) {
+            window.takeNews(count == 1 ? QApplication::translate("StudioWindow", "What waited was sent")
+                                       : QApplication::translate("StudioWindow", "%1 changes that waited were sent").arg(count));
+        });
+        if (!m_writes.trouble().isEmpty()) {
+            window.ledge()->note()->sayTrouble(m_writes.trouble());
+        }
+    }
+
     tl::expected<base::ActId, QString> undo(base::ActId act)
     {
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
@@ -134,7 +179,12 @@ private:
         return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
     }
 
-    QString studioName() { return ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string())); }
+    /// On a server with the role of who works here.
+    QString studioName()
+    {
+        const QString name = ui::common::qstring(store::StudioReader(*m_database).name().value_or(std::string()));
+        return m_database->isOnServer() ? QStringLiteral("%1 (%2)").arg(name, ui::common::roleName(m_database->role())) : name;
+    }
 
     std::vector<ui::shell::LedgeSession> sessionsToday()
     {
@@ -210,7 +260,7 @@ private:
 
     ui::week::WeekPage* weekPage(QWidget* parent)
     {
-        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc}, m_dialogs}, parent);
+        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc, &m_writes}, m_dialogs}, parent);
         QObject::connect(page, &ui::week::WeekPage::weekPaperAsked, page, [this, page](const ui::print::RosterWeek& week) { showOnPaper(week, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
         QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,
@@ -221,7 +271,7 @@ private:
 
     ui::check_in::CheckInPage* checkInPage(QWidget* parent)
     {
-        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc);
+        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc, &m_dialogs);
         auto* page = new ui::check_in::CheckInPage({m_look, m_clock, m_acts, m_dialogs, m_catalogue}, std::move(source), parent);
         QObject::connect(page, &ui::check_in::CheckInPage::reportAsked, &m_cards, [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
         QObject::connect(page, &ui::check_in::CheckInPage::reportsAsked, &m_cards,
@@ -254,6 +304,8 @@ private:
                             [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
         sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
                             [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
+        sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
+                            [this](QWidget* in) { return new ui::settings::SharingSection(m_look, *m_database, in); }});
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
     }
 
@@ -270,17 +322,9 @@ private:
                       QStringLiteral("roster")});
     }
 
-    ui::shell::PageRegistry pages()
+    /// Pages that show health and training: who may not see that has none of them.
+    void addHealthPages(ui::shell::PageRegistry& registry)
     {
-        ui::shell::PageRegistry registry;
-        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
-                      [this](QWidget* parent) {
-                          auto* page = new ui::roster::RosterPage(
-                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
-                          return withCards(page, &ui::roster::RosterPage::cardAsked);
-                      }});
-        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
-                      [this](QWidget* parent) { return weekPage(parent); }});
         registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
                       [this](QWidget* parent) {
                           return floorPage(parent);
@@ -295,8 +339,6 @@ private:
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           return page;
                       }});
-        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
-                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
                       [this](QWidget* parent) {
                           return new ui::onboarding::OnboardingPage(
@@ -311,7 +353,25 @@ private:
                           QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
-        addPeoplePages(registry);
+    }
+
+    ui::shell::PageRegistry pages()
+    {
+        ui::shell::PageRegistry registry;
+        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
+                      [this](QWidget* parent) {
+                          auto* page = new ui::roster::RosterPage(
+                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
+                          return withCards(page, &ui::roster::RosterPage::cardAsked);
+                      }});
+        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
+                      [this](QWidget* parent) { return weekPage(parent); }});
+        if (m_database->may(store::Right::SeeHealth)) {
+            addHealthPages(registry);
+            addPeoplePages(registry);
+        }
+        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
+                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
         return registry;
     }
 
@@ -326,6 +386,8 @@ private:
     ui::lock::LockDesk m_lock;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
+    ui::common::WriteDesk m_writes;
+    int m_lostMinute = 0;  ///< of the day, when the server last stopped to answer
     ui::floor::FloorPresenter m_floor;
     ui::floor::CardDesk m_cards;
 };
@@ -374,12 +436,8 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
             restoreForWindow(backup, access, look, dialogs);
         }
         auto database = openOrRescue(access, mode, look, dialogs);
-        if (!database && database.error().kind == store::StoreError::Kind::Locked) {
-            ui::common::applyTheme(*qApp, look.theme());
-            if (!ui::lock::askBeforeOpening(look, access)) {
-                return kDone;
-            }
-            database = store::Database::open(access, mode);
+        if (!database && database.error().kind == store::StoreError::Kind::Cancelled) {
+            return kDone;
         }
         if (!database) {
             sayThatItCannotOpen(application, database.error());

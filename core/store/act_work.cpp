@@ -1,6 +1,8 @@
 #include "core/store/act_work.h"
 
+#include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_week_json.h"
+#include "core/store/conflict.h"
 #include "core/store/decision_rows.h"
 #include "core/store/entry_versions.h"
 #include "core/store/people_changes.h"
@@ -51,8 +53,8 @@ struct ReportChange {
 
 void ActWork::begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes)
 {
-    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id) VALUES (?, ?, ?, ?, ?) RETURNING id"));
-    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes));
+    Statement insert(m_database, QStringLiteral("INSERT INTO act (at_utc, coach_id, kind, client_id, undoes_act_id, token) VALUES (?, ?, ?, ?, ?, ?) RETURNING id"));
+    m_outcome.act = base::ActId(insert.runForId(atUtc, coach.isNone() ? m_database.author() : coach, keyOf(kind), client, undoes, m_database.takeToken()));
     m_outcome.client = client;
 }
 
@@ -111,6 +113,45 @@ void ActWork::changeReport(base::SessionId session, const sessions::SessionRepor
     Statement(m_database, QStringLiteral("INSERT INTO report_change (act_id, session_id, before, after) VALUES (?, ?, ?, ?)"))
         .run(m_outcome.act, session, vault.sealed(row, "before", textOfReport(before)), vault.sealed(row, "after", textOfReport(report)));
     putReport(m_database, session, report);
+}
+
+void ActWork::compareReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen)
+{
+    if (!seen || isRefused()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Report, clientOf(session), session};
+    conflict.yours = exchange::toJson(report);
+    conflict.theirs = exchange::toJson(readReport(m_database, session));
+    nameLastAct(m_database, conflict, QStringLiteral("report_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), exchange::toJson(*seen));
+}
+
+void ActWork::compareState(base::SessionId session, SessionState state, SessionState seen)
+{
+    const auto asJson = [](std::string_view key) { return QJsonObject{{QStringLiteral("state"), QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()))}}; };
+    Statement row(m_database, QStringLiteral("SELECT state FROM session WHERE id = ?"));
+    if (!row.run(session) || !row.next()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::SessionState, clientOf(session), session};
+    conflict.yours = asJson(sessions::keyOf(state));
+    conflict.theirs = asJson(row.text(0));
+    nameLastAct(m_database, conflict, QStringLiteral("session_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), asJson(sessions::keyOf(seen)));
+}
+
+void ActWork::comparePlace(base::SessionId session, const week::BookingPlace& place, const week::BookingPlace& seen)
+{
+    const auto now = placeOf(session);
+    if (!now) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Booking, clientOf(session), session};
+    conflict.yours = exchange::toJson(place, exchange::CoachNames());
+    conflict.theirs = exchange::toJson(*now, exchange::CoachNames());
+    nameLastAct(m_database, conflict, QStringLiteral("booking_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), exchange::toJson(seen, exchange::CoachNames()));
 }
 
 std::optional<week::BookingPlace> ActWork::placeOf(base::SessionId session)

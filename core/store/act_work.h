@@ -33,6 +33,12 @@ public:
     void changeReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& expected = {});
     /// Moves, locks or unlocks a booking and notes where it lay. Where `expected` is there, it has to lie there.
     void changeBooking(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& expected = {});
+    /// Refused as a conflict where the report of a session is not the one that was seen.
+    void compareReport(base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen);
+    /// Refused as a conflict where a session is in another state than was seen.
+    void compareState(base::SessionId session, sessions::SessionState state, sessions::SessionState seen);
+    /// Refused as a conflict where a booking lies elsewhere than was seen.
+    void comparePlace(base::SessionId session, const week::BookingPlace& place, const week::BookingPlace& seen);
     /// Where a booking lies; nothing, and a refusal, where there is none.
     [[nodiscard]] std::optional<week::BookingPlace> placeOf(base::SessionId session);
     /// Puts entries, sessions, bookings, reports, decisions, plans and tests back to what they were before an act.

@@ -5,6 +5,7 @@
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
 #include "core/store/client_inserts.h"
+#include "core/store/client_row_json.h"
 #include "core/store/form_rows.h"
 #include "core/store/lift_codec.h"
 #include "core/store/lift_start.h"
@@ -32,6 +33,31 @@ bool isHealthForm(FormKind kind)
         return true;
     }
     return true;
+}
+
+void compareClient(Database& database, const clients::Client& client, const std::optional<clients::Client>& seen)
+{
+    Statement row(database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(" FROM client c WHERE c.id = ?"));
+    if (!seen || !row.run(client.id) || !row.next()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Client, client.id};
+    conflict.yours = rowJson(client);
+    conflict.theirs = rowJson(clientOf(row));
+    refuseChanged(database, std::move(conflict), rowJson(*seen));
+}
+
+ConflictAbout aboutForm(FormKind kind)
+{
+    switch (kind) {
+    case FormKind::Profile: return ConflictAbout::Profile;
+    case FormKind::HealthIntake: return ConflictAbout::HealthIntake;
+    case FormKind::BodyMeasures: return ConflictAbout::BodyMeasures;
+    case FormKind::MovementScreen: return ConflictAbout::MovementScreen;
+    case FormKind::FieldTests: return ConflictAbout::FieldTests;
+    case FormKind::StartingPlan: return ConflictAbout::StartingPlan;
+    }
+    return ConflictAbout::Profile;
 }
 
 }  // namespace
@@ -86,6 +112,34 @@ void ClientWriter::checkConsent(base::ClientId client, base::Date today)
     }
 }
 
+void ClientWriter::compareForm(base::ClientId client, FormKind kind, const QJsonObject& detail, const Seen& seen, std::optional<base::Date> day)
+{
+    if (!seen) {
+        return;
+    }
+    const auto newest = ClientForms(m_database).latest(client, kind);
+    if (!newest || !*newest || (day && (*newest)->day != *day)) {
+        return;  // nothing is there that could be lost
+    }
+    Conflict conflict{aboutForm(kind), client};
+    conflict.yours = detail;
+    conflict.theirs = (*newest)->detail;
+    refuseChanged(m_database, std::move(conflict), seen);
+}
+
+void ClientWriter::compareCaution(base::ClientId client, const clients::Caution& caution, const std::optional<clients::Caution>& seen)
+{
+    const auto cautions = readCautions(m_database, client, {});
+    const auto now = std::find_if(cautions.begin(), cautions.end(), [&caution](const clients::Caution& one) { return one.id == caution.id; });
+    if (!seen || now == cautions.end()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::Caution, client};
+    conflict.yours = rowJson(caution);
+    conflict.theirs = rowJson(*now);
+    refuseChanged(m_database, std::move(conflict), rowJson(*seen));
+}
+
 Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Date today)
 {
     Transaction transaction(m_database);
@@ -98,10 +152,11 @@ Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Da
     return finish(transaction, id);
 }
 
-Result<void> ClientWriter::change(const clients::Client& client, base::Date today)
+Result<void> ClientWriter::change(const clients::Client& client, base::Date today, const std::optional<clients::Client>& seen)
 {
     Transaction transaction(m_database);
     checkClient(client, today);
+    compareClient(m_database, client, seen);
     Vault& vault = m_database.vault();
     Statement(m_database, QStringLiteral("UPDATE client SET name = ?, birth_day = ?, goal = ?, coach_id = ?, unit = ?, body_mass_centi = ?, started_day = ?, "
                                          "sessions_per_week = ?, away_until_day = ? WHERE id = ?"))
@@ -110,19 +165,21 @@ Result<void> ClientWriter::change(const clients::Client& client, base::Date toda
     return transaction.commit();
 }
 
-Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today)
+Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    compareForm(client, FormKind::Profile, exchange::toJson(profile), seen);
     refuse(clients::faultOf(profile, today));
     putForm(client, FormKind::Profile, exchange::toJson(profile), today);
     return transaction.commit();
 }
 
 Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, const clients::HealthIntake& intake, const clients::RestingLimits& limits,
-                                                        const std::string& reason, base::Date today)
+                                                        const std::string& reason, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
     checkConsent(client, today);
+    compareForm(client, FormKind::HealthIntake, exchange::toJson(intake), seen);
     putForm(client, FormKind::HealthIntake, exchange::toJson(intake), today);
     clients::HealthOutcome outcome = clients::outcomeOf(intake, limits);
     if (const auto letters = ClientForms(m_database).letters(client)) {
@@ -180,9 +237,10 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     return transaction.commit();
 }
 
-Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today)
+Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    compareForm(client, FormKind::BodyMeasures, exchange::toJson(measures), seen, measures.date);
     checkConsent(client, today);
     refuse(clients::faultOf(measures, today));
     putFormOfDay(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
@@ -199,9 +257,10 @@ void ClientWriter::putFormOfDay(base::ClientId client, FormKind kind, const QJso
     putForm(client, kind, detail, day);
 }
 
-Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today)
+Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    compareForm(client, FormKind::FieldTests, exchange::toJson(tests), seen, tests.date);
     checkConsent(client, today);
     if (tests.date > today) {
         refuse(QStringLiteral("date is after today"));
@@ -223,9 +282,10 @@ void ClientWriter::takeLatestMass(base::ClientId client)
     }
 }
 
-Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day)
+Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day, const Seen& seen)
 {
     Transaction transaction(m_database);
+    compareForm(client, kind, detail, seen);
     if (isHealthForm(kind)) {
         checkConsent(client, day);
     }
@@ -262,10 +322,12 @@ Result<void> ClientWriter::discard(base::ClientId client)
     return transaction.commit();
 }
 
-Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today)
+Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today,
+                                                   const std::optional<clients::Caution>& seen)
 {
     Transaction transaction(m_database);
     checkConsent(client, today);
+    compareCaution(client, caution, seen);
     if (caution.bodyPart.empty()) {
         refuse(QStringLiteral("body_part is required"));
     }

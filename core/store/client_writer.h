@@ -6,6 +6,7 @@
 #include "core/clients/profile.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_inserts.h"
+#include "core/store/conflict.h"
 #include "core/studio/new_client.h"
 
 #include <functional>
@@ -27,7 +28,8 @@ struct AddedClient {
 using ReasonWords = std::function<std::string(const clients::HealthOutcome&)>;
 
 /// Writes what a client's file holds besides the log of lifts. Each call is one transaction. What cannot be is refused with a message that
-/// names the field; nothing is written then.
+/// names the field; nothing is written then. `seen` is what was on file when
+/// whoever writes began: where it is something else by now, that is a Conflict.
 class ClientWriter {
 public:
     explicit ClientWriter(Database& database) : m_database(database) {}
@@ -38,15 +40,15 @@ public:
     [[nodiscard]] Result<AddedClient> addWhole(const studio::NewClient& added, const clients::RestingLimits& limits, const ReasonWords& reasonOf,
                                                SameName sameName, base::Date today);
     /// Puts other values in the place of a client's own; `client.id` says whose.
-    [[nodiscard]] Result<void> change(const clients::Client& client, base::Date today);
+    [[nodiscard]] Result<void> change(const clients::Client& client, base::Date today, const std::optional<clients::Client>& seen = {});
     /// Takes a client out of the studio with all that was kept of them. Refused once a lift has begun or a session is booked.
     [[nodiscard]] Result<void> discard(base::ClientId client);
-    [[nodiscard]] Result<void> saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today);
+    [[nodiscard]] Result<void> saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today, const Seen& seen = {});
 
     /// Keeps an intake, whole or half, and what follows from it for the clearance; `reason` says why in words. Refused without consent to keep
     /// health data. A letter stays good as long as it answers every finding that asks for one and nothing calls for care now.
     [[nodiscard]] Result<clients::HealthOutcome> saveIntake(base::ClientId client, const clients::HealthIntake& intake, const clients::RestingLimits& limits,
-                                                            const std::string& reason, base::Date today);
+                                                            const std::string& reason, base::Date today, const Seen& seen = {});
     /// Notes that a letter to the doctor went out.
     [[nodiscard]] Result<void> askForLetter(base::ClientId client, base::Date day);
     /// The answer is to be asked for again on that day; what needs attention says so. A letter takes it away.
@@ -56,16 +58,17 @@ public:
     [[nodiscard]] Result<void> recordLetter(base::ClientId client, const Letter& letter, base::Date today);
 
     /// Measures of one day in the place of those of the same day; the latest mass becomes the client's. Refused without consent.
-    [[nodiscard]] Result<void> saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today);
+    [[nodiscard]] Result<void> saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today, const Seen& seen = {});
     /// Results of one day in the place of those of the same day; those of an earlier day stay as they are. Refused without consent.
-    [[nodiscard]] Result<void> saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today);
+    [[nodiscard]] Result<void> saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today, const Seen& seen = {});
     /// Writes over the open form of a kind, or begins one on `day`. Refused without consent, but for a profile and a plan.
-    [[nodiscard]] Result<void> saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day);
+    [[nodiscard]] Result<void> saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day, const Seen& seen = {});
     /// Closes the open form: from now on it stays as it is. Nothing where none is open.
     [[nodiscard]] Result<void> finishForm(base::ClientId client, FormKind kind);
 
     /// A caution without an id is new; else it takes the place of the one with that id. Refused without consent.
-    [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today);
+    [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today,
+                                                        const std::optional<clients::Caution>& seen = {});
     /// The caution ends with the day before `day`; it stays on file.
     [[nodiscard]] Result<void> endCaution(base::CautionId caution, base::Date day);
 
@@ -78,6 +81,8 @@ private:
     void checkClient(const clients::Client& client, base::Date today);
     void checkNew(const studio::NewClient& added, SameName sameName, base::Date today);
     void putHealth(base::ClientId id, const studio::NewClient& added, base::Date today);
+    void compareForm(base::ClientId client, FormKind kind, const QJsonObject& detail, const Seen& seen, std::optional<base::Date> day = {});
+    void compareCaution(base::ClientId client, const clients::Caution& caution, const std::optional<clients::Caution>& seen);
     void checkConsent(base::ClientId client, base::Date today);
     /// What the newest intake asks a doctor about.
     [[nodiscard]] std::vector<clients::HealthMark> findingsToAnswer(base::ClientId client);

@@ -97,6 +97,21 @@ void Database::failWith(const QSqlError& error)
     }
 }
 
+QString Database::takeToken()
+{
+    const QString token = m_nextToken.isEmpty() ? newToken() : m_nextToken;
+    m_nextToken.clear();
+    return token;
+}
+
+Result<void> Database::reconnect()
+{
+    m_isInTransaction = false;
+    m_failure.reset();
+    m_connection.close();
+    return m_engine->open(m_connection, m_access, m_isReadOnly ? OpenMode::ReadOnly : OpenMode::MustExist);
+}
+
 bool Database::run(const QString& statement)
 {
     QSqlQuery query(m_connection);
@@ -151,6 +166,9 @@ void Transaction::rollBack()
 
 Result<void> Transaction::commit()
 {
+    if (!m_database.m_failure) {
+        m_database.m_engine->announce(m_database.m_connection, QStringLiteral("%1 %2").arg(runToken()).arg(m_database.m_author.value()));
+    }
     if (!m_database.m_failure && m_database.run(QStringLiteral("COMMIT"))) {
         m_isOpen = false;
         m_database.m_isInTransaction = false;
@@ -173,6 +191,17 @@ Snapshot::~Snapshot()
         QSqlQuery(m_database.m_connection).exec(QStringLiteral("ROLLBACK"));
         m_database.m_isInTransaction = false;
     }
+}
+
+QString runToken()
+{
+    static const QString token = QUuid::createUuid().toString(QUuid::Id128).left(12);
+    return token;
+}
+
+QString newToken()
+{
+    return runToken() + QUuid::createUuid().toString(QUuid::Id128);
 }
 
 QString defaultStudioFile()

@@ -44,6 +44,13 @@ public:
     /// Whether the studio is on a server, where others write at the same time.
     [[nodiscard]] bool isOnServer() const;
 
+    /// The next act is written under this token, once: a second act of the same token is refused by the studio, so what was sent twice
+    /// is done once. Without it an act gets a token of its own.
+    void setNextToken(const QString& token) { m_nextToken = token; }
+    [[nodiscard]] QString takeToken();
+    /// Connects again after the connection was lost. Nothing of it is open then.
+    [[nodiscard]] Result<void> reconnect();
+
     /// The first failure since the last transaction or snapshot began.
     [[nodiscard]] const std::optional<StoreError>& failure() const { return m_failure; }
     void fail(StoreError error);
@@ -75,6 +82,7 @@ private:
     QSqlDatabase m_connection;
     bool m_isReadOnly = false;
     base::CoachId m_author;
+    QString m_nextToken;
     Role m_role = Role::Owner;
     bool m_isInTransaction = false;
     std::optional<StoreError> m_failure;
@@ -112,6 +120,11 @@ private:
     Database& m_database;
     bool m_isOpen = false;
 };
+
+/// What the tokens of this run of the program begin with.
+[[nodiscard]] QString runToken();
+/// A token that no other act has.
+[[nodiscard]] QString newToken();
 
 /// The studio file in the user's own data folder.
 [[nodiscard]] QString defaultStudioFile();

@@ -2,6 +2,7 @@
 
 #include "core/checkin/check_in.h"
 #include "core/store/act.h"
+#include "core/store/conflict.h"
 #include "core/store/database.h"
 
 #include <functional>
@@ -19,7 +20,10 @@ public:
     /// lift on the decision's day. The decision's own `act` is not read. Refused where the lift is not one of the client, an event
     /// has no lift, the next review is not after the day, or the lift refuses the event (see LiftMachine::faultOf); a lighter
     /// week is refused on a lift that carries no load or is on hold.
-    [[nodiscard]] Result<ActOutcome> decide(checkin::Decision decision, const std::optional<progression::EventBody>& event);
+    /// `seenOfDay` is the act of the last decision about the client on that day that whoever decides has seen, none where they saw none: a later
+    /// one is a Conflict.
+    [[nodiscard]] Result<ActOutcome> decide(checkin::Decision decision, const std::optional<progression::EventBody>& event,
+                                            std::optional<base::ActId> seenOfDay = {});
 
 private:
     Database& m_database;

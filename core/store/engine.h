@@ -11,6 +11,7 @@
 #include <QStringList>
 
 #include <memory>
+#include <optional>
 
 namespace chalk::store {
 
@@ -49,6 +50,21 @@ public:
     [[nodiscard]] virtual QStringList beginReading() const = 0;
     /// Whether rows can be read one by one while other statements run on the same connection; else a result is fetched at once.
     [[nodiscard]] virtual bool readsRowByRow() const = 0;
+    /// Tells the other connections that something was written; they hear it once the transaction that is open is committed.
+    /// Does nothing where the engine has no way to tell.
+    virtual void announce(QSqlDatabase& database, const QString& news) const
+    {
+        Q_UNUSED(database)
+        Q_UNUSED(news)
+    }
+    /// The channel on which announce() is heard; empty where there is none.
+    [[nodiscard]] virtual QString newsChannel() const { return {}; }
+    /// A number that is another one once another connection wrote; nothing where announce() tells of it.
+    [[nodiscard]] virtual std::optional<qlonglong> markOfOthers(QSqlDatabase& database) const
+    {
+        Q_UNUSED(database)
+        return std::nullopt;
+    }
     /// Tidies up after very much was written at once. Its failure does no harm.
     virtual void settle(QSqlDatabase& database) const = 0;
 

@@ -1,6 +1,7 @@
 #include "core/store/plan_writer.h"
 
 #include "core/direction/plan_blocks.h"
+#include "core/exchange/client_plan_json.h"
 #include "core/store/act_work.h"
 #include "core/store/plan_reader.h"
 #include "core/store/plan_rows.h"
@@ -85,6 +86,19 @@ void PlanWork::leave(const ClientPlan& plan, const ClientPlan* kept, base::Date 
     }
 }
 
+/// What is there now is not what was seen: a conflict.
+void comparePlan(Database& database, const ClientPlan& plan, const ClientPlan& now, const ClientPlan& seen)
+{
+    Conflict conflict{ConflictAbout::Plan, plan.client};
+    conflict.yours = exchange::toJson(plan);
+    conflict.theirs = exchange::toJson(now);
+    Statement last(database, QStringLiteral("SELECT id FROM plan WHERE root_id = ? OR id = ? ORDER BY id DESC LIMIT 1"));
+    if (last.run(plan.id, plan.id) && last.next()) {
+        nameLastAct(database, conflict, QStringLiteral("plan"), QStringLiteral("id"), last.integer(0));
+    }
+    refuseChanged(database, std::move(conflict), exchange::toJson(seen));
+}
+
 }  // namespace
 
 PlanWriter::PlanWriter(Database& database, std::function<QString()> atUtc, base::CoachId coach)
@@ -111,13 +125,16 @@ Result<ActOutcome> PlanWriter::begin(ClientPlan plan)
     return work.work().finish();
 }
 
-Result<ActOutcome> PlanWriter::change(const ClientPlan& plan, base::Date day)
+Result<ActOutcome> PlanWriter::change(const ClientPlan& plan, base::Date day, const std::optional<ClientPlan>& seen)
 {
     PlanWork work(m_database, plan.client);
     work.check(plan);
     const auto running = PlanReader(m_database).running(plan.client, day);
     if (running && (!*running || (*running)->id != plan.id)) {
         work.work().refuse(QStringLiteral("The plan does not run any more"));
+    }
+    if (seen && running && *running) {
+        comparePlan(m_database, plan, **running, *seen);
     }
     work.begin(ActKind::Plan, m_atUtc(), m_coach);
     if (running && !work.work().isRefused()) {

@@ -4,6 +4,7 @@
 #include "core/direction/tested_maximum.h"
 #include "core/progression/event.h"
 #include "core/store/act.h"
+#include "core/store/conflict.h"
 #include "core/store/database.h"
 
 #include <functional>
@@ -24,7 +25,8 @@ public:
     [[nodiscard]] Result<ActOutcome> begin(direction::ClientPlan plan);
     /// Puts another version in the place of a plan that runs on `day`: its weeks from that of `day` on and its singles are what lifts follow from now on.
     /// Lifts that left the plan (released from a hold, set or swapped) take it up again. A lift that is in it no longer goes back to the ladder.
-    [[nodiscard]] Result<ActOutcome> change(const direction::ClientPlan& plan, base::Date day);
+    /// A Conflict where it is not as it was `seen` any more.
+    [[nodiscard]] Result<ActOutcome> change(const direction::ClientPlan& plan, base::Date day, const std::optional<direction::ClientPlan>& seen = {});
     /// Ends a plan that runs on `day`: its lifts go back to the ladder.
     [[nodiscard]] Result<ActOutcome> end(base::PlanId plan, base::Date day, const std::string& note);
     /// Keeps what a test found, and what was lifted in it in the log of the lift: the exposure's sets, done in `session` (or outside of any).

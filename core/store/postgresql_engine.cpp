@@ -126,6 +126,15 @@ public:
     [[nodiscard]] QStringList beginReading() const override { return {QStringLiteral("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY")}; }
     // Its connection carries one result at a time.
     [[nodiscard]] bool readsRowByRow() const override { return false; }
+    void announce(QSqlDatabase& database, const QString& news) const override
+    {
+        QSqlQuery query(database);
+        query.prepare(QStringLiteral("SELECT pg_notify(?, ?)"));
+        query.bindValue(0, newsChannel());
+        query.bindValue(1, news);
+        query.exec();
+    }
+    [[nodiscard]] QString newsChannel() const override { return QStringLiteral("chalkrung"); }
     void settle(QSqlDatabase& database) const override { QSqlQuery(database).exec(QStringLiteral("ANALYZE")); }
 
     [[nodiscard]] Result<QStringList> structureFaults(QSqlDatabase& database, const QString& target) const override

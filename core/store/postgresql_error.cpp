@@ -45,7 +45,8 @@ QString firstSentence(const QString& text)
 
 bool isReplacedTwice(const QString& text)
 {
-    return text.contains(QLatin1String("_is_replaced_once")) || text.contains(QLatin1String("act_is_undone_once"));
+    return text.contains(QLatin1String("_is_replaced_once")) || text.contains(QLatin1String("act_is_undone_once"))
+           || text.contains(QLatin1String("act_is_done_once"));
 }
 
 StoreError worded(Kind kind, const QString& target, const QString& text)

@@ -1,6 +1,9 @@
 #include "core/store/record_writer.h"
 
+#include "core/exchange/event_json.h"
 #include "core/store/act_work.h"
+#include "core/store/conflict.h"
+#include "core/store/entry_versions.h"
 #include "core/store/lift_codec.h"
 #include "core/store/people_changes.h"
 #include "core/store/report_rows.h"
@@ -13,9 +16,14 @@ namespace chalk::store {
 
 namespace {
 
+bool isWorkDone(const progression::EventBody& body)
+{
+    return std::holds_alternative<progression::Exposure>(body) || std::holds_alternative<progression::Rehearsal>(body);
+}
+
 bool isWork(const NewRecord& record)
 {
-    return std::holds_alternative<progression::Exposure>(record.event.body) || std::holds_alternative<progression::Rehearsal>(record.event.body);
+    return isWorkDone(record.event.body);
 }
 
 /// What an act of these records is called: by what the coach did, where that is all there is.
@@ -28,6 +36,23 @@ ActKind kindOf(const std::vector<NewRecord>& records)
     return kind.value_or(ActKind::Record);
 }
 
+/// The conflict of an entry of the log with what was about to be written in its place; nothing of one's own where it was to be taken back.
+Conflict entryConflict(Database& database, EventLog& log, const LogEntry& theirs, const progression::Event* yours)
+{
+    Conflict conflict{ConflictAbout::Entry, {}, theirs.session, theirs.lift};
+    const auto lift = LiftCache(database, log).read(theirs.lift);
+    const auto asJson = [&lift](const progression::Event& event) {
+        return lift ? exchange::toJson(event, lift->machine.kit().measure) : QJsonObject();
+    };
+    conflict.entry = theirs.isVoid ? base::EventId() : theirs.id;
+    conflict.yours = yours == nullptr ? QJsonObject() : asJson(*yours);
+    conflict.theirs = theirs.isVoid ? QJsonObject() : asJson(theirs.event);
+    Statement owner(database, QStringLiteral("SELECT client_id FROM lift WHERE id = ?"));
+    conflict.client = base::ClientId(owner.run(theirs.lift) && owner.next() ? owner.integer(0) : 0);
+    nameLastAct(database, conflict, QStringLiteral("event"), QStringLiteral("id"), theirs.id.value());
+    return conflict;
+}
+
 }  // namespace
 
 RecordWriter::RecordWriter(Database& database, std::function<QString()> atUtc, base::CoachId coach)
@@ -36,7 +61,7 @@ RecordWriter::RecordWriter(Database& database, std::function<QString()> atUtc, b
 }
 
 Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records,
-                                        const std::optional<sessions::SessionReport>& report)
+                                        const std::optional<sessions::SessionReport>& report, const SeenSession& seen)
 {
     ActWork work(m_database);
     if (records.empty() && !report) {
@@ -50,8 +75,11 @@ Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId s
             work.refuse(QStringLiteral("Lift %1 is not one of client %2").arg(record.lift.value()).arg(client.value()));
         }
     }
+    if (seen.hasNoEntry) {
+        refuseOtherEntries(work, session, records);
+    }
     if (report) {
-        checkReport(work, session, *report);
+        checkReport(work, session, *report, seen.report);
     }
     work.begin(records.empty() ? ActKind::Report : kindOf(records), m_atUtc(), m_coach, client);
     for (const NewRecord& record : records) {
@@ -66,17 +94,37 @@ Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId s
     return work.finish();
 }
 
+void RecordWriter::refuseOtherEntries(ActWork& work, base::SessionId session, const std::vector<NewRecord>& records)
+{
+    if (session.isNone() || work.isRefused()) {
+        return;
+    }
+    for (const LogEntry& theirs : work.edit().log().presentEntriesIn(session)) {
+        const auto yours = std::find_if(records.begin(), records.end(), [&theirs](const NewRecord& record) { return record.lift == theirs.lift; });
+        if (yours != records.end() && isWork(*yours) && isWorkDone(theirs.event.body)) {
+            refuseAsConflict(m_database, entryConflict(m_database, work.edit().log(), theirs, &yours->event));
+            return;
+        }
+    }
+}
+
 Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progression::Event* event, ActKind kind,
-                                              const std::optional<sessions::SessionReport>& report)
+                                              const std::optional<sessions::SessionReport>& report,
+                                              const std::optional<sessions::SessionReport>& seenReport)
 {
     ActWork work(m_database);
     const auto old = work.edit().log().entry(id);
-    if (!old || old->isVoid || work.edit().log().isReplaced(id)) {
+    if (!old) {
         work.refuse(QStringLiteral("That entry is not there any more: it was changed since"));
         return work.finish();
     }
+    if (old->isVoid || work.edit().log().isReplaced(id)) {
+        const EntryVersions versions(m_database, work.edit().log(), *old);
+        refuseAsConflict(m_database, entryConflict(m_database, work.edit().log(), versions.latest(), event));
+        return work.finish();
+    }
     if (report) {
-        checkReport(work, old->session, *report);
+        checkReport(work, old->session, *report, seenReport);
     }
     work.begin(kind, m_atUtc(), m_coach, work.clientOf(old->lift));
     work.edit().replace(*old, event == nullptr ? old->event : *event, event == nullptr);
@@ -89,9 +137,10 @@ Result<ActOutcome> RecordWriter::replaceEntry(base::EventId id, const progressio
     return work.finish();
 }
 
-Result<ActOutcome> RecordWriter::correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report)
+Result<ActOutcome> RecordWriter::correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report,
+                                         const std::optional<sessions::SessionReport>& seenReport)
 {
-    return replaceEntry(entry, &event, ActKind::Correct, report);
+    return replaceEntry(entry, &event, ActKind::Correct, report, seenReport);
 }
 
 Result<ActOutcome> RecordWriter::takeBack(base::EventId entry)
@@ -99,9 +148,16 @@ Result<ActOutcome> RecordWriter::takeBack(base::EventId entry)
     return replaceEntry(entry, nullptr, ActKind::TakeBack);
 }
 
-Result<ActOutcome> RecordWriter::setSessionState(base::SessionId session, sessions::SessionState state)
+Result<ActOutcome> RecordWriter::setSessionState(base::SessionId session, sessions::SessionState state, std::optional<sessions::SessionState> seen)
 {
-    return setSessionStates({session}, state);
+    ActWork work(m_database);
+    const base::ClientId client = work.clientOf(session);
+    if (seen) {
+        work.compareState(session, state, *seen);
+    }
+    work.begin(ActKind::Session, m_atUtc(), m_coach, client);
+    work.changeSession(session, state);
+    return work.finish();
 }
 
 Result<ActOutcome> RecordWriter::setSessionStates(const std::vector<base::SessionId>& sessions, sessions::SessionState state)
@@ -122,7 +178,8 @@ Result<ActOutcome> RecordWriter::setSessionStates(const std::vector<base::Sessio
     return work.finish();
 }
 
-void RecordWriter::checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report)
+void RecordWriter::checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report,
+                               const std::optional<sessions::SessionReport>& seen)
 {
     if (work.clientOf(session).isNone()) {
         work.refuse(QStringLiteral("There is no session %1").arg(session.value()));
@@ -130,6 +187,7 @@ void RecordWriter::checkReport(ActWork& work, base::SessionId session, const ses
     if (const auto fault = sessions::faultOf(report)) {
         work.refuse(qstringOf(fault->field) + QLatin1Char(' ') + qstringOf(fault->reason));
     }
+    work.compareReport(session, report, seen);
     const sessions::SessionReport before = readReport(m_database, session);
     if (before == report) {
         work.refuse(QStringLiteral("There is nothing new to say of the session"));
@@ -140,11 +198,12 @@ void RecordWriter::checkReport(ActWork& work, base::SessionId session, const ses
     }
 }
 
-Result<ActOutcome> RecordWriter::saveReport(base::SessionId session, const sessions::SessionReport& report)
+Result<ActOutcome> RecordWriter::saveReport(base::SessionId session, const sessions::SessionReport& report,
+                                            const std::optional<sessions::SessionReport>& seen)
 {
     ActWork work(m_database);
     const base::ClientId client = work.clientOf(session);
-    checkReport(work, session, report);
+    checkReport(work, session, report, seen);
     work.begin(ActKind::Report, m_atUtc(), m_coach, client);
     work.changeReport(session, report);
     return work.finish();

@@ -19,7 +19,14 @@ struct NewRecord {
     progression::Event event;
 };
 
+/// What whoever records has seen of a session. What is not named is not compared.
+struct SeenSession {
+    bool hasNoEntry = false;                        ///< of these lifts, in this session
+    std::optional<sessions::SessionReport> report;
+};
+
 /// Writes what people do. Each call is one act in one transaction; nothing is ever overwritten.
+/// What somebody else changed since it was seen is refused as a Conflict.
 class RecordWriter {
 public:
     /// `atUtc` answers the present moment, ISO 8601: it is asked at every act. `coach` is who does it, none where nobody said.
@@ -29,25 +36,31 @@ public:
     /// What the coach does (release, set, swap) is recorded in the same way.
     /// A `report` takes the place of what was said of the session before, as by saveReport; it may come without records.
     [[nodiscard]] Result<ActOutcome> record(base::ClientId client, base::SessionId session, const std::vector<NewRecord>& records,
-                                            const std::optional<sessions::SessionReport>& report = {});
-    /// Puts another version in the place of an entry. A `report` is that of the entry's session, as by saveReport.
-    [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report = {});
+                                            const std::optional<sessions::SessionReport>& report = {}, const SeenSession& seen = {});
+    /// Puts another version in the place of an entry. A `report` is that of the entry's session, as by saveReport. The conflict of an entry that
+    /// another version stands for by now names that one.
+    [[nodiscard]] Result<ActOutcome> correct(base::EventId entry, const progression::Event& event, const std::optional<sessions::SessionReport>& report = {},
+                                             const std::optional<sessions::SessionReport>& seenReport = {});
     /// Takes an entry back. A session without any entry left is planned again.
     [[nodiscard]] Result<ActOutcome> takeBack(base::EventId entry);
     /// Sets what became of a session, or of several at once.
-    [[nodiscard]] Result<ActOutcome> setSessionState(base::SessionId session, sessions::SessionState state);
+    [[nodiscard]] Result<ActOutcome> setSessionState(base::SessionId session, sessions::SessionState state,
+                                                     std::optional<sessions::SessionState> seen = {});
     [[nodiscard]] Result<ActOutcome> setSessionStates(const std::vector<base::SessionId>& sessions, sessions::SessionState state);
     /// Says something once of a session, in the place of what was said before. Fails where a field is out of its range, where nothing changes, and
     /// where sleep, soreness or stress are said anew of a client without consent to keep health data on the session's day.
-    [[nodiscard]] Result<ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
+    [[nodiscard]] Result<ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report,
+                                                const std::optional<sessions::SessionReport>& seen = {});
     /// Takes an act back, by appending: entries get their former versions, sessions their former states and reports. An undone act can be
     /// brought back by undoing the undo. Fails where something later builds on it.
     [[nodiscard]] Result<ActOutcome> undo(base::ActId act);
 
 private:
-    void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report);
+    void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen);
+    void refuseOtherEntries(ActWork& work, base::SessionId session, const std::vector<NewRecord>& records);
     [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind,
-                                                  const std::optional<sessions::SessionReport>& report = {});
+                                                  const std::optional<sessions::SessionReport>& report = {},
+                                                  const std::optional<sessions::SessionReport>& seenReport = {});
 
     Database& m_database;
     std::function<QString()> m_atUtc;

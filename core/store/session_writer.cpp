@@ -31,6 +31,22 @@ QString faultOfPlace(Database& database, base::CoachId coach, int startMinute, i
     return row.run(coach) && row.next() ? QString() : QStringLiteral("There is no coach %1").arg(coach.value());
 }
 
+/// The client of all that is changed; none where there are several.
+base::ClientId onlyClientOf(ActWork& work, const BookingChanges& changes)
+{
+    std::set<base::ClientId> clients;
+    for (const Session& session : changes.booked) {
+        clients.insert(session.client);
+    }
+    for (const MovedBooking& moved : changes.moved) {
+        clients.insert(work.clientOf(moved.session));
+    }
+    for (const base::SessionId session : changes.withdrawn) {
+        clients.insert(work.clientOf(session));
+    }
+    return clients.size() == 1 ? *clients.begin() : base::ClientId();
+}
+
 }  // namespace
 
 SessionWriter::SessionWriter(Database& database, std::function<QString()> atUtc, SessionCodes newCode)
@@ -74,6 +90,9 @@ void SessionWriter::moveTo(ActWork& work, const MovedBooking& moved)
     if (!row.run(moved.session) || !row.next()) {
         work.refuse(QStringLiteral("Session %1 is over or called off: it stays").arg(moved.session.value()));
     }
+    if (moved.seen) {
+        work.comparePlace(moved.session, moved.place, *moved.seen);
+    }
     work.changeBooking(moved.session, moved.place);
 }
 
@@ -93,11 +112,11 @@ Result<ActOutcome> SessionWriter::book(const Session& session)
     return work.finish();
 }
 
-Result<ActOutcome> SessionWriter::move(base::SessionId session, const week::BookingPlace& place)
+Result<ActOutcome> SessionWriter::move(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& seen)
 {
     ActWork work(m_database);
     work.begin(ActKind::Session, m_atUtc(), {}, work.clientOf(session));
-    moveTo(work, {session, place});
+    moveTo(work, {session, place, seen});
     refuseOverlaps(work, {session});
     return work.finish();
 }
@@ -108,7 +127,7 @@ Result<ActOutcome> SessionWriter::apply(const BookingChanges& changes)
     if (changes.isEmpty()) {
         work.refuse(QStringLiteral("There is nothing to change"));
     }
-    work.begin(ActKind::Session, m_atUtc(), {}, {});
+    work.begin(ActKind::Session, m_atUtc(), {}, onlyClientOf(work, changes));
     std::vector<base::SessionId> moved;
     for (const base::SessionId session : changes.withdrawn) {
         withdrawIn(work, session);

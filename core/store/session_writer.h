@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace chalk::store {
@@ -18,6 +19,10 @@ class ActWork;
 struct MovedBooking {
     base::SessionId session;
     week::BookingPlace place;
+    /// Where it was seen before; where it lies elsewhere by now, that is a Conflict.
+    std::optional<week::BookingPlace> seen = {};
+
+    bool operator==(const MovedBooking&) const = default;
 };
 
 /// What a plan of a week changes, all at once.
@@ -27,6 +32,7 @@ struct BookingChanges {
     std::vector<base::SessionId> withdrawn;
 
     [[nodiscard]] bool isEmpty() const { return booked.empty() && moved.empty() && withdrawn.empty(); }
+    bool operator==(const BookingChanges&) const = default;
 };
 
 /// Books sessions and takes bookings away. Each call is one act, which undo takes back.
@@ -42,7 +48,7 @@ public:
     /// client's, or is named twice. It is a plan and no record: the log knows nothing of it.
     [[nodiscard]] Result<void> setLifts(base::SessionId session, const std::vector<sessions::SessionLift>& lifts);
     /// Moves a booking, or locks and unlocks it. Refused as book() is, and where it is over.
-    [[nodiscard]] Result<ActOutcome> move(base::SessionId session, const week::BookingPlace& place);
+    [[nodiscard]] Result<ActOutcome> move(base::SessionId session, const week::BookingPlace& place, const std::optional<week::BookingPlace>& seen = {});
     /// Books, moves and takes away in one act. Refused, and nothing is done, where one of them is; bookings that change places do not stand in
     /// each other's way.
     [[nodiscard]] Result<ActOutcome> apply(const BookingChanges& changes);

@@ -51,6 +51,13 @@ Kind kindOf(int code)
     }
 }
 
+/// Whether what a constraint says no to is that the same row is replaced, or the same act done or undone, a second time.
+bool isDoneTwice(const QString& text)
+{
+    const auto names = {QLatin1String(".replaces_id"), QLatin1String(".undoes_act_id"), QLatin1String("act.token")};
+    return std::any_of(names.begin(), names.end(), [&text](QLatin1String name) { return text.endsWith(name); });
+}
+
 std::optional<int> numberFrom(QSqlDatabase& database, const QString& sql)
 {
     QSqlQuery query(database);
@@ -128,6 +135,11 @@ public:
     [[nodiscard]] QStringList beginWriting() const override { return {QStringLiteral("BEGIN IMMEDIATE")}; }
     [[nodiscard]] QStringList beginReading() const override { return {QStringLiteral("BEGIN")}; }
     [[nodiscard]] bool readsRowByRow() const override { return true; }
+    [[nodiscard]] std::optional<qlonglong> markOfOthers(QSqlDatabase& database) const override
+    {
+        const auto mark = numberFrom(database, QStringLiteral("PRAGMA data_version"));
+        return mark ? std::optional<qlonglong>(*mark) : std::nullopt;
+    }
     void settle(QSqlDatabase& database) const override { QSqlQuery(database).exec(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)")); }
 
     [[nodiscard]] Result<QStringList> structureFaults(QSqlDatabase& database, const QString& target) const override
@@ -156,6 +168,9 @@ public:
         const QString text = error.databaseText().isEmpty() ? QString::fromUtf8(sqlite3_errstr(code)) : error.databaseText();
         // Every statement is ours: what it asks for is in every studio.
         const bool isTableMissing = text.startsWith(QLatin1String("no such table")) || text.startsWith(QLatin1String("no such column"));
+        if (kindOf(code) == Kind::Refused && isDoneTwice(text)) {
+            return {Kind::Conflict, QStringLiteral("Somebody else changed this in the meantime: nothing was written")};
+        }
         switch (isTableMissing ? Kind::Damaged : kindOf(code)) {
         case Kind::Damaged:
             return {Kind::Damaged, QStringLiteral("%1 is damaged: %2").arg(target, text)};

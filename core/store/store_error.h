@@ -2,9 +2,13 @@
 
 #include <QString>
 
+#include <memory>
+
 #include <tl/expected.hpp>
 
 namespace chalk::store {
+
+struct Conflict;
 
 /// What went wrong with a studio's data, for the program to act on and for a person to read.
 struct StoreError {
@@ -27,6 +31,7 @@ struct StoreError {
     };
     Kind kind = Kind::Other;
     QString message;  ///< one sentence that names the file or the record
+    std::shared_ptr<const Conflict> conflict = {};  ///< both versions, where it is a Conflict about something that is written over
 };
 
 template <class T>
@@ -34,7 +39,7 @@ using Result = tl::expected<T, StoreError>;
 
 [[nodiscard]] inline tl::unexpected<StoreError> storeError(StoreError::Kind kind, QString message)
 {
-    return tl::make_unexpected(StoreError{kind, std::move(message)});
+    return tl::make_unexpected(StoreError{kind, std::move(message), {}});
 }
 
 }  // namespace chalk::store

@@ -33,13 +33,19 @@ Result<clients::RestingLimits> StudioSettings::restingLimits()
     return m_database.resultOf(limits);
 }
 
-Result<void> StudioSettings::setRestingLimits(const clients::RestingLimits& limits)
+Result<void> StudioSettings::setRestingLimits(const clients::RestingLimits& limits, const std::optional<clients::RestingLimits>& seen)
 {
     Transaction transaction(m_database);
     if (const auto field = clients::faultyLimitOf(limits)) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("%1 is out of its range").arg(QLatin1String(*field))});
     }
     QJsonObject settings = readSettings(m_database);
+    if (const QLatin1String field("resting_limits"); seen) {
+        Conflict conflict{ConflictAbout::RestingLimits};
+        conflict.yours = written(limits).value(field).toObject();
+        conflict.theirs = settings.contains(field) ? settings.value(field).toObject() : written({}).value(field).toObject();
+        refuseChanged(m_database, std::move(conflict), written(*seen).value(field).toObject());
+    }
     settings.insert(QStringLiteral("resting_limits"), written(limits).value(QStringLiteral("resting_limits")));
     Statement(m_database, QStringLiteral("UPDATE studio SET settings = ?")).run(QString::fromUtf8(QJsonDocument(settings).toJson(QJsonDocument::Compact)));
     return transaction.commit();

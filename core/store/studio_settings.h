@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/clients/resting_reading.h"
-#include "core/store/database.h"
+#include "core/store/conflict.h"
 
 #include <QJsonObject>
 
@@ -14,8 +14,8 @@ public:
 
     /// A setting that cannot be read is a fault of the file.
     [[nodiscard]] Result<clients::RestingLimits> restingLimits();
-    /// Refused outside of the ranges of faultyLimitOf.
-    [[nodiscard]] Result<void> setRestingLimits(const clients::RestingLimits& limits);
+    /// Refused outside of the ranges of faultyLimitOf, and as a Conflict where they are no longer those that were seen.
+    [[nodiscard]] Result<void> setRestingLimits(const clients::RestingLimits& limits, const std::optional<clients::RestingLimits>& seen = {});
 
     /// Settings with these limits and nothing else.
     [[nodiscard]] static QJsonObject written(const clients::RestingLimits& limits);

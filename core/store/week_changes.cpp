@@ -1,5 +1,7 @@
 #include "core/store/week_changes.h"
 
+#include <algorithm>
+
 namespace chalk::store {
 
 namespace {
@@ -18,7 +20,25 @@ sessions::Session sessionAt(const week::BookingPlace& place, const week::WishOri
     return session;
 }
 
+/// Where a booking lay when the facts were read.
+std::optional<week::BookingPlace> seenPlace(const week::WeekFacts& facts, base::ClientId client, base::SessionId session)
+{
+    for (const week::ClientOfWeek& one : facts.clients) {
+        if (one.client.id != client) {
+            continue;
+        }
+        const auto at = std::find_if(one.sessions.begin(), one.sessions.end(), [session](const week::BookedSession& booked) { return booked.session.id == session; });
+        return at == one.sessions.end() ? std::nullopt : std::optional(placeOf(at->session));
+    }
+    return std::nullopt;
+}
+
 }  // namespace
+
+week::BookingPlace placeOf(const sessions::Session& session)
+{
+    return {session.coach, session.date, session.startMinute, session.minutes, session.place, session.placeCapacity, session.isLocked};
+}
 
 BookingChanges changesTo(const week::WeekFacts& facts, const week::WeekCase& week, const week::WeekPlan& plan, const SessionChoice& isMeant)
 {
@@ -31,7 +51,7 @@ BookingChanges changesTo(const week::WeekFacts& facts, const week::WeekCase& wee
         if (week.origins[i].booked.isNone()) {
             changes.booked.push_back(sessionAt(place, week.origins[i]));
         } else {
-            changes.moved.push_back({week.origins[i].booked, place});
+            changes.moved.push_back({week.origins[i].booked, place, seenPlace(facts, week.origins[i].client, week.origins[i].booked)});
         }
     }
     return changes;

@@ -38,6 +38,13 @@ QJsonObject settingsOf(Database& database)
     return row.run() && row.next() ? objectOf(row.qtext(0)) : QJsonObject();
 }
 
+/// What is there now is not what was seen: a conflict. `now` is the text of the row; an empty one says that nothing was set yet.
+void compareSetting(Database& database, Conflict conflict, const QJsonObject& now, const QJsonObject& byDefault, const QJsonObject& seen)
+{
+    conflict.theirs = now.isEmpty() ? byDefault : now;
+    refuseChanged(database, std::move(conflict), seen);
+}
+
 }  // namespace
 
 void putStudioWeek(Database& database, const week::StudioWeek& studio)
@@ -90,9 +97,15 @@ Result<week::StudioWeek> WeekSettings::studioWeek()
     return m_database.resultOf(studio);
 }
 
-Result<void> WeekSettings::setStudioWeek(const week::StudioWeek& studio)
+Result<void> WeekSettings::setStudioWeek(const week::StudioWeek& studio, const std::optional<week::StudioWeek>& seen)
 {
     Transaction transaction(m_database);
+    if (seen) {
+        Conflict conflict{ConflictAbout::StudioWeek};
+        conflict.yours = exchange::toJson(studio);
+        const QJsonObject now = settingsOf(m_database).value(QStringLiteral("week")).toObject();
+        compareSetting(m_database, std::move(conflict), now, exchange::toJson(week::StudioWeek()), exchange::toJson(*seen));
+    }
     refuseFault(faultOf(studio));
     putStudioWeek(m_database, studio);
     return transaction.commit();
@@ -110,9 +123,15 @@ Result<std::map<base::CoachId, week::CoachWork>> WeekSettings::coachWork()
     return m_database.resultOf(std::move(all));
 }
 
-Result<void> WeekSettings::setCoachWork(base::CoachId coach, const week::CoachWork& work)
+Result<void> WeekSettings::setCoachWork(base::CoachId coach, const week::CoachWork& work, const std::optional<week::CoachWork>& seen)
 {
     Transaction transaction(m_database);
+    Statement row(m_database, QStringLiteral("SELECT work FROM coach WHERE id = ?"));
+    if (seen && row.run(coach) && row.next()) {
+        Conflict conflict{ConflictAbout::CoachWork};
+        conflict.yours = exchange::toJson(work);
+        compareSetting(m_database, std::move(conflict), objectOf(row.qtext(0)), exchange::toJson(week::CoachWork()), exchange::toJson(*seen));
+    }
     refuseFault(faultOf(work));
     putCoachWork(m_database, coach, work);
     return transaction.commit();
@@ -143,9 +162,16 @@ Result<std::map<base::ClientId, week::ClientPlanning>> WeekSettings::allPlanning
     return m_database.resultOf(std::move(all));
 }
 
-Result<void> WeekSettings::setPlanning(base::ClientId client, const week::ClientPlanning& planning)
+Result<void> WeekSettings::setPlanning(base::ClientId client, const week::ClientPlanning& planning, const std::optional<week::ClientPlanning>& seen)
 {
     Transaction transaction(m_database);
+    Statement row(m_database, QStringLiteral("SELECT planning FROM client WHERE id = ?"));
+    if (seen && row.run(client) && row.next()) {
+        Conflict conflict{ConflictAbout::Planning, client};
+        conflict.yours = exchange::toJson(planning, exchange::CoachNames());
+        compareSetting(m_database, std::move(conflict), objectOf(row.qtext(0)), exchange::toJson(week::ClientPlanning(), exchange::CoachNames()),
+                       exchange::toJson(*seen, exchange::CoachNames()));
+    }
     refuseFault(faultOf(planning));
     putPlanning(m_database, client, planning);
     return transaction.commit();

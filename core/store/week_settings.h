@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/store/database.h"
+#include "core/store/conflict.h"
 #include "core/week/studio_week.h"
 
 #include <map>
@@ -21,21 +21,23 @@ struct KeptClosure {
 
 /// What weeks are planned from: the studio's hours, stations and weights, the work of coaches, the wishes of clients, closures. What nobody
 /// has set has its stated default. A setting that cannot be read is a fault of the file that names it; one out of its range is refused.
+/// `seen` is what was set when whoever writes began: where it is something else by now, that is a Conflict.
 class WeekSettings {
 public:
     explicit WeekSettings(Database& database) : m_database(database) {}
 
     [[nodiscard]] Result<week::StudioWeek> studioWeek();
-    [[nodiscard]] Result<void> setStudioWeek(const week::StudioWeek& studio);
+    [[nodiscard]] Result<void> setStudioWeek(const week::StudioWeek& studio, const std::optional<week::StudioWeek>& seen = {});
 
     /// Of every coach.
     [[nodiscard]] Result<std::map<base::CoachId, week::CoachWork>> coachWork();
-    [[nodiscard]] Result<void> setCoachWork(base::CoachId coach, const week::CoachWork& work);
+    [[nodiscard]] Result<void> setCoachWork(base::CoachId coach, const week::CoachWork& work, const std::optional<week::CoachWork>& seen = {});
 
     [[nodiscard]] Result<week::ClientPlanning> planning(base::ClientId client);
     /// Of every client.
     [[nodiscard]] Result<std::map<base::ClientId, week::ClientPlanning>> allPlanning();
-    [[nodiscard]] Result<void> setPlanning(base::ClientId client, const week::ClientPlanning& planning);
+    [[nodiscard]] Result<void> setPlanning(base::ClientId client, const week::ClientPlanning& planning,
+                                           const std::optional<week::ClientPlanning>& seen = {});
 
     /// How many sessions clients want in the week of a Monday, of those for whom it is not the usual number.
     [[nodiscard]] Result<std::map<base::ClientId, int>> quotas(base::Date monday);

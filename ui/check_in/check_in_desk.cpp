@@ -85,7 +85,9 @@ QString CheckInDesk::decide(const DecisionDraft& draft)
     decision.choice = draft.choice;
     decision.note = draft.note;
     decision.nextReview = draft.nextReview;
-    const auto act = m_source->decide(decision, draft.event);
+    const std::ptrdiff_t here = indexOf(m_client);
+    const auto seen = here < 0 ? std::nullopt : m_queue[static_cast<std::size_t>(here)].decided;
+    const auto act = m_source->decide(decision, draft.event, seen ? seen->act : base::ActId());
     if (!act) {
         return act.error().message;
     }

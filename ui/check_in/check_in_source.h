@@ -48,8 +48,10 @@ public:
 
     /// A lift for an editor. In the window's thread.
     [[nodiscard]] virtual store::Result<EditedLift> lift(base::ClientId client, base::LiftId lift, base::Date day) = 0;
-    /// Writes a decision with the event that it leads to, as one act. In the window's thread.
-    [[nodiscard]] virtual store::Result<base::ActId> decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event) = 0;
+    /// Writes a decision with the event that it leads to, as one act. `seenOfDay` is the act of the last decision about the client on that day that
+    /// is on show, none where there is none: a later one is a Conflict. In the window's thread.
+    [[nodiscard]] virtual store::Result<base::ActId> decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event,
+                                                                base::ActId seenOfDay) = 0;
 };
 
 }  // namespace chalk::ui::check_in

@@ -5,6 +5,7 @@
 #include "core/store/decision_writer.h"
 #include "core/store/history_reader.h"
 #include "ui/board/client_presenter.h"
+#include "ui/common/settling.h"
 
 #include <algorithm>
 #include <utility>
@@ -31,8 +32,9 @@ store::Result<std::optional<base::Date>> lastSwapOf(store::Database& database, b
 
 }  // namespace
 
-StudioCheckInSource::StudioCheckInSource(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
-    : m_database(database), m_access(database.access()), m_catalogue(catalogue), m_atUtc(std::move(atUtc))
+StudioCheckInSource::StudioCheckInSource(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc,
+                                         common::Dialogs* dialogs)
+    : m_database(database), m_access(database.access()), m_catalogue(catalogue), m_atUtc(std::move(atUtc)), m_dialogs(dialogs)
 {
 }
 
@@ -90,9 +92,13 @@ store::Result<EditedLift> StudioCheckInSource::lift(base::ClientId client, base:
     return EditedLift{*found, *std::move(offers)};
 }
 
-store::Result<base::ActId> StudioCheckInSource::decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event)
+store::Result<base::ActId> StudioCheckInSource::decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event,
+                                                        base::ActId seenOfDay)
 {
-    const auto outcome = store::DecisionWriter(m_database, m_atUtc).decide(decision, event);
+    const auto write = [&](const common::Settling& settling) {
+        return store::DecisionWriter(m_database, m_atUtc).decide(decision, event, settling.seen ? std::nullopt : std::optional(seenOfDay));
+    };
+    const auto outcome = m_dialogs == nullptr ? write({}) : common::settled(*m_dialogs, m_database, {}, write);
     if (!outcome) {
         return tl::make_unexpected(outcome.error());
     }

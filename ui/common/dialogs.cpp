@@ -1,12 +1,12 @@
 #include "ui/common/dialogs.h"
 
+#include "ui/common/versions_dialog.h"
+
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
-
-#include <vector>
 
 namespace chalk::ui::common {
 
@@ -60,6 +60,11 @@ std::vector<QAbstractButton*> addAnswers(QMessageBox& box, const Question& quest
 
 int ScreenDialogs::ask(QWidget* parent, const Question& question)
 {
+    if (!question.versions.empty()) {
+        VersionsDialog dialog(question, parent);
+        dialog.exec();
+        return dialog.answer();
+    }
     QMessageBox box(boxIcon(question.signal), QCoreApplication::applicationName(), question.headline, QMessageBox::NoButton, parent);
     box.setInformativeText(question.text);
     box.setDetailedText(question.details);

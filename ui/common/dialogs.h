@@ -6,10 +6,20 @@
 #include <QStringList>
 
 #include <optional>
+#include <vector>
 
 class QWidget;
 
 namespace chalk::ui::common {
+
+/// What two versions of the same thing say of one field.
+struct VersionRow {
+    QString field;
+    QString yours;
+    QString theirs;
+
+    bool operator==(const VersionRow&) const = default;
+};
 
 /// Something to be told or asked in a box of its own. Only for what cannot be undone; all else is a banner and an undo.
 struct Question {
@@ -19,6 +29,7 @@ struct Question {
     QString details;      ///< the words of the system, folded away; may be empty
     QStringList answers;  ///< verb first: `Delete the client`; none means `Close`
     int safeAnswer = 0;   ///< index of the one that changes nothing: Esc, and the focus at the start
+    std::vector<VersionRow> versions = {};  ///< where two versions stand against each other: side by side
 };
 
 /// A file to be chosen.

@@ -215,9 +215,9 @@ Result<store::ActOutcome> DirectionDesk::oneMoreCycle(base::ClientId client, bas
         .decide({{}, client, std::nullopt, today, checkin::FindingKind::Direction, checkin::ChoiceKind::Direction, note, today + kCycleReviewDays}, std::nullopt);
 }
 
-Result<store::ActOutcome> DirectionDesk::change(const ClientPlan& plan, base::Date today)
+Result<store::ActOutcome> DirectionDesk::change(const ClientPlan& plan, base::Date today, const std::optional<ClientPlan>& seen)
 {
-    return store::PlanWriter(m_database, m_atUtc).change(plan, today);
+    return store::PlanWriter(m_database, m_atUtc).change(plan, today, seen);
 }
 
 Result<store::ActOutcome> DirectionDesk::end(const ClientPlan& plan, base::Date today)

@@ -26,7 +26,8 @@ public:
     /// Keeps that the talk was had and the client stays in the cycle; the next review is in kCycleReviewDays.
     [[nodiscard]] store::Result<store::ActOutcome> oneMoreCycle(base::ClientId client, base::Date today);
     /// Puts a changed version in the place of the running plan.
-    [[nodiscard]] store::Result<store::ActOutcome> change(const chalk::direction::ClientPlan& plan, base::Date today);
+    [[nodiscard]] store::Result<store::ActOutcome> change(const chalk::direction::ClientPlan& plan, base::Date today,
+                                                          const std::optional<chalk::direction::ClientPlan>& seen);
     [[nodiscard]] store::Result<store::ActOutcome> end(const chalk::direction::ClientPlan& plan, base::Date today);
 
 private:

@@ -111,6 +111,7 @@ private:
     void missWeeks();
     void end();
     /// Announces a write, or says why there was none.
+    [[nodiscard]] store::Result<store::ActOutcome> change(const chalk::direction::ClientPlan& plan);
     void finish(const store::Result<store::ActOutcome>& outcome, const QString& words);
 
     DirectionServices m_services;

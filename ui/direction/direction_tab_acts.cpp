@@ -2,6 +2,7 @@
 #include "ui/common/dialogs.h"
 #include "ui/common/direction_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/settling.h"
 #include "ui/direction/direction_cards.h"
 #include "ui/direction/direction_changes.h"
 #include "ui/direction/direction_desk.h"
@@ -36,7 +37,7 @@ void DirectionTab::edit()
         return;
     }
     if (m_case->running) {
-        return finish(m_desk->change(editor.plan(), m_today), tr("Plan of %1 edited").arg(firstNameOf(m_case->client)));
+        return finish(change(editor.plan()), tr("Plan of %1 edited").arg(firstNameOf(m_case->client)));
     }
     m_edited[static_cast<std::size_t>(direction)] = editor.plan();
     takeEdits();
@@ -53,18 +54,25 @@ void DirectionTab::takeEdits()
     }
 }
 
+store::Result<store::ActOutcome> DirectionTab::change(const chalk::direction::ClientPlan& plan)
+{
+    return common::settled(m_services.dialogs, m_services.database, {}, [&](const common::Settling& settling) {
+        return m_desk->change(plan, m_today, settling.seen ? std::nullopt : m_case->running);
+    });
+}
+
 void DirectionTab::missWeeks()
 {
     MissedWeeksDialog dialog(m_services.look, missedFacts(*m_case), this);
     if (dialog.exec() == QDialog::Accepted) {
         const QString words = dialog.way() == chalk::direction::MissedWeeks::Shift ? tr("Plan of %1 shifted by missed weeks") : tr("Plan of %1 squeezed by missed weeks");
-        finish(m_desk->change(dialog.plan(), m_today), words.arg(firstNameOf(m_case->client)));
+        finish(change(dialog.plan()), words.arg(firstNameOf(m_case->client)));
     }
 }
 
 void DirectionTab::takeUp()
 {
-    finish(m_desk->change(withLiftsTakenUp(*m_case), m_today), tr("Lifts of %1 took the plan up again").arg(firstNameOf(m_case->client)));
+    finish(change(withLiftsTakenUp(*m_case)), tr("Lifts of %1 took the plan up again").arg(firstNameOf(m_case->client)));
 }
 
 void DirectionTab::end()
@@ -74,6 +82,10 @@ void DirectionTab::end()
 
 void DirectionTab::finish(const store::Result<store::ActOutcome>& outcome, const QString& words)
 {
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
+        Q_EMIT written();  // theirs stays: it is read
+        return;
+    }
     if (!outcome) {
         m_services.dialogs.ask(this, {common::Signal::Warn, tr("Nothing was written."), outcome.error().message, {}, {}, 0});
         return;

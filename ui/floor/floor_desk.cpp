@@ -64,6 +64,10 @@ void FloorDesk::read()
     const base::LiftId chosen = lift() == nullptr ? base::LiftId() : lift()->id;
     m_runRefusal.clear();
     auto run = m_presenter.run(m_day);
+    if (!run && run.error().kind == store::StoreError::Kind::Unreachable && !m_run.empty()) {
+        m_runRefusal = run.error().message;  // what was read last stays, and what is typed can be kept
+        return;
+    }
     m_failure = run ? QString() : run.error().message;
     m_run = run ? *std::move(run) : std::vector<RunSlot>();
     if (!session.isNone() && choose({}, session)) {
@@ -352,6 +356,10 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
         return SaveState::Saved;
     }
     const auto outcome = m_presenter.save(*client(), before, body, remark);
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
+        m_drafts.erase(keyOf(before));
+        read();  // somebody else's version is kept
+    }
     if (!outcome) {
         return refuse(outcome.error().message);
     }

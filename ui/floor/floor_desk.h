@@ -113,6 +113,8 @@ private:
     void takeDrafts(FloorClient& client);
     /// Keeps the lifts of the session as they stand now. False where the studio refused it.
     bool keepLifts();
+    /// Reads again where somebody else's version was kept.
+    void readTheirs(const store::StoreError& error);
     void keepDraft();
     void forgetMessages();
     /// To the next lift that is still to be recorded, from here round; stays where there is none.

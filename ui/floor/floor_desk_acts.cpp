@@ -37,6 +37,7 @@ SaveState FloorDesk::takeBack()
     const auto outcome = m_presenter.takeBack(*shown);
     if (!outcome) {
         m_isTakeBackAsked = false;
+        readTheirs(outcome.error());
         return refuse(outcome.error().message);
     }
     m_acts.add(outcome->act, actText("%1 deleted for %2").arg(what, client()->firstName()));
@@ -66,8 +67,18 @@ bool FloorDesk::setState(const sessions::Session& session, sessions::SessionStat
         m_acts.add(outcome->act, stateDone(state, name));
         read();
     }
+    if (!outcome) {
+        readTheirs(outcome.error());
+    }
     m_runRefusal = outcome ? QString() : outcome.error().message;
     return outcome.has_value();
+}
+
+void FloorDesk::readTheirs(const store::StoreError& error)
+{
+    if (error.kind == store::StoreError::Kind::Conflict) {
+        read();
+    }
 }
 
 bool FloorDesk::book(const sessions::Session& session)
@@ -85,9 +96,11 @@ bool FloorDesk::book(const sessions::Session& session)
 SaveState FloorDesk::saveReport(base::SessionId session, const sessions::SessionReport& report)
 {
     const auto at = std::find_if(m_clients.begin(), m_clients.end(), [session](const FloorClient& one) { return one.session.id == session; });
-    const QString who = at == m_clients.end() ? QString() : at->firstName();
-    const auto outcome = m_presenter.saveReport(session, report);
+    const bool isShown = at != m_clients.end();
+    const QString who = isShown ? at->firstName() : QString();
+    const auto outcome = m_presenter.saveReport(session, report, isShown ? std::optional(at->report) : std::nullopt, who);
     if (!outcome) {
+        readTheirs(outcome.error());
         return refuse(outcome.error().message);
     }
     m_acts.add(outcome->act, who.isEmpty() ? actText("How the session felt") : actText("How the session felt, for %1").arg(who));

@@ -7,7 +7,7 @@
 #include "core/store/card_reader.h"
 #include "core/store/client_reader.h"
 #include "core/store/history_reader.h"
-#include "core/store/record_writer.h"
+#include "core/store/pending_write.h"
 #include "ui/decisions/swap_offers.h"
 #include "ui/floor/floor_case.h"
 #include "ui/floor/maximum_test_desk.h"
@@ -15,12 +15,19 @@
 #include <functional>
 #include <set>
 
+namespace chalk::ui::common {
+class WriteDesk;
+}
+
 namespace chalk::ui::floor {
 
 /// Reads a day's run and writes what is recorded. Owns nothing that it is handed.
 class FloorPresenter {
 public:
     FloorPresenter(store::Database& database, const lifts::Catalogue& catalogue, const screens::ScreenCatalogue& screens, std::function<QString()> atUtc);
+
+    /// Records, reports, states and bookings go through `writes` from here on, which outlives this; before that straight to the studio.
+    void writeThrough(common::WriteDesk& writes) { m_writes = &writes; }
 
     /// The slots of a day, by time.
     [[nodiscard]] store::Result<std::vector<RunSlot>> run(base::Date day);
@@ -53,8 +60,9 @@ public:
                                                         const QString& remark = {});
     /// Adds a remark on a lift to the session's note.
     [[nodiscard]] store::Result<store::ActOutcome> addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark);
-    /// Says something once of a session, in the place of what was said before.
-    [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report);
+    /// Says something once of a session, in the place of what was said before, as it was `seen`.
+    [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report,
+                                                              const std::optional<sessions::SessionReport>& seen, const QString& who);
     /// Keeps the lifts of a session as they stand on the client: their order, and which are left out and why.
     [[nodiscard]] store::Result<void> keepLifts(const FloorClient& client);
     /// What could take the place of a lift's exercise.
@@ -76,13 +84,16 @@ public:
     [[nodiscard]] store::Result<std::optional<store::ActOutcome>> markPrinted(const std::vector<sessions::Session>& sessions);
 
 private:
-    [[nodiscard]] store::Result<sessions::SessionReport> withRemark(base::SessionId session, const FloorLift& lift, const QString& remark);
+    [[nodiscard]] static sessions::SessionReport withRemark(sessions::SessionReport report, const FloorLift& lift, const QString& remark);
+    [[nodiscard]] QString nameOf(base::ClientId client);
+    [[nodiscard]] store::Result<store::ActOutcome> write(const store::PendingWrite& write, const QString& words);
     [[nodiscard]] std::optional<FloorLift> floorLift(const progression::LiftMachine& present, base::LiftId id, const sessions::Session& session);
 
     store::Database& m_database;
     const lifts::Catalogue& m_catalogue;
     const screens::ScreenCatalogue& m_screens;
     std::function<QString()> m_atUtc;
+    common::WriteDesk* m_writes = nullptr;
 };
 
 /// What is different later once a record is taken back.

@@ -1,42 +1,65 @@
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
+#include "ui/common/formats.h"
+#include "ui/common/write_desk.h"
 #include "ui/floor/floor_presenter.h"
+#include "ui/floor/session_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
 
 namespace chalk::ui::floor {
 
-store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body, const QString& remark)
+namespace {
+
+QString writeText(const char* text)
 {
-    std::optional<sessions::SessionReport> report;
-    if (!remark.isEmpty()) {
-        const auto whole = withRemark(client.session.id, lift, remark);
-        if (!whole) {
-            return tl::make_unexpected(whole.error());
-        }
-        report = *whole;
-    }
-    store::RecordWriter writer(m_database, m_atUtc);
-    const progression::Event event{client.session.date, body};
-    return lift.saved.isNone() ? writer.record(client.client.id, client.session.id, {{lift.id, event}}, report) : writer.correct(lift.saved, event, report);
+    return QCoreApplication::translate("FloorWrites", text);
 }
 
-store::Result<sessions::SessionReport> FloorPresenter::withRemark(base::SessionId session, const FloorLift& lift, const QString& remark)
+}  // namespace
+
+store::Result<store::ActOutcome> FloorPresenter::write(const store::PendingWrite& write, const QString& words)
 {
-    auto report = store::SessionReader(m_database).report(session);
-    if (report) {
-        sessions::addToNote(*report, lift.exercise.name + ": " + remark.toStdString());
+    return m_writes != nullptr ? m_writes->write(write, words) : store::perform(m_database, write, m_atUtc, store::newToken());
+}
+
+store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body, const QString& remark)
+{
+    store::EntryWrite entry{client.client.id, client.session.id, lift.id, lift.saved, lift.machine.kit().measure, {client.session.date, body}};
+    if (!remark.isEmpty()) {
+        // Where the studio does not answer, the remark is added to what was read last: the studio says if that is not the last word.
+        const auto now = store::SessionReader(m_database).report(client.session.id);
+        if (!now && now.error().kind != store::StoreError::Kind::Unreachable) {
+            return tl::make_unexpected(now.error());
+        }
+        entry.seenReport = now.value_or(client.report);
+        entry.report = withRemark(*entry.seenReport, lift, remark);
     }
+    return write(entry, writeText("%1 for %2").arg(common::qstring(lift.exercise.name), client.firstName()));
+}
+
+sessions::SessionReport FloorPresenter::withRemark(sessions::SessionReport report, const FloorLift& lift, const QString& remark)
+{
+    sessions::addToNote(report, lift.exercise.name + ": " + remark.toStdString());
     return report;
 }
 
 store::Result<store::ActOutcome> FloorPresenter::addRemark(const FloorClient& client, const FloorLift& lift, const QString& remark)
 {
-    const auto report = withRemark(client.session.id, lift, remark);
-    return report ? saveReport(client.session.id, *report) : tl::make_unexpected(report.error());
+    const auto now = store::SessionReader(m_database).report(client.session.id);
+    if (!now && now.error().kind != store::StoreError::Kind::Unreachable) {
+        return tl::make_unexpected(now.error());
+    }
+    const sessions::SessionReport seen = now.value_or(client.report);
+    return saveReport(client.session.id, withRemark(seen, lift, remark), seen, client.firstName());
 }
 
-store::Result<store::ActOutcome> FloorPresenter::saveReport(base::SessionId session, const sessions::SessionReport& report)
+store::Result<store::ActOutcome> FloorPresenter::saveReport(base::SessionId session, const sessions::SessionReport& report,
+                                                             const std::optional<sessions::SessionReport>& seen, const QString& who)
 {
-    return store::RecordWriter(m_database, m_atUtc).saveReport(session, report);
+    return write(store::ReportWrite{session, report, seen}, who.isEmpty() ? writeText("How the session felt") : writeText("How the session felt, for %1").arg(who));
 }
 
 store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(const std::vector<sessions::Session>& sessions)
@@ -57,6 +80,13 @@ store::Result<std::optional<store::ActOutcome>> FloorPresenter::markPrinted(cons
     return std::optional(*std::move(outcome));
 }
 
+QString FloorPresenter::nameOf(base::ClientId client)
+{
+    const auto names = store::ClientReader(m_database).names();
+    const auto at = names ? std::find_if(names->begin(), names->end(), [client](const auto& one) { return one.first == client; }) : decltype(names->begin())();
+    return names && at != names->end() ? common::qstring(at->second).section(QLatin1Char(' '), 0, 0) : writeText("a client");
+}
+
 store::Result<void> FloorPresenter::keepLifts(const FloorClient& client)
 {
     std::vector<sessions::SessionLift> lifts;
@@ -68,17 +98,17 @@ store::Result<void> FloorPresenter::keepLifts(const FloorClient& client)
 
 store::Result<store::ActOutcome> FloorPresenter::setState(const sessions::Session& session, sessions::SessionState state)
 {
-    return store::RecordWriter(m_database, m_atUtc).setSessionState(session.id, state);
+    return write(store::StateWrite{session.id, state, session.state}, stateDone(state, nameOf(session.client)));
 }
 
 store::Result<store::ActOutcome> FloorPresenter::book(const sessions::Session& session)
 {
-    return store::SessionWriter(m_database, m_atUtc).book(session);
+    return write(store::BookingChanges{{session}, {}, {}}, writeText("Session added for %1").arg(nameOf(session.client)));
 }
 
 store::Result<store::ActOutcome> FloorPresenter::withdraw(const sessions::Session& session)
 {
-    return store::SessionWriter(m_database, m_atUtc).withdraw(session.id);
+    return write(store::BookingChanges{{}, {}, {session.id}}, stateDone(sessions::SessionState::Withdrawn, nameOf(session.client)));
 }
 
 store::Result<store::ActOutcome> FloorPresenter::takeBack(const FloorLift& lift)

@@ -12,6 +12,7 @@
 #include "ui/common/health_words.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/field_column.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/studio_kit.h"
@@ -195,6 +196,7 @@ QString CautionSection::patternsWithoutExercise() const
 void CautionSection::edit(const clients::Caution& caution)
 {
     m_edited = caution;
+    m_seen = caution;
     m_part->setText(common::qstring(caution.bodyPart));
     m_text->setText(common::qstring(caution.text));
     m_short->setText(common::qstring(caution.shortText));
@@ -239,8 +241,12 @@ void CautionSection::accept()
 
 void CautionSection::write(const clients::Caution& caution)
 {
-    const auto written = store::ClientWriter(m_services.database).saveCaution(m_client, caution, m_today);
-    if (!written) {
+    const auto written = common::settled(m_services.dialogs, m_services.database, {}, [&](const common::Settling& settling) {
+        // The second time the person has seen what is there, and only the whole caution can take its place.
+        return store::ClientWriter(m_services.database)
+            .saveCaution(m_client, caution, m_today, settling.seen || caution.id.isNone() ? std::nullopt : std::optional(m_seen));
+    });
+    if (!written && written.error().kind != store::StoreError::Kind::Conflict) {
         Q_EMIT refused(written.error().message);
         return;
     }

@@ -54,6 +54,7 @@ private:
     std::vector<QCheckBox*> m_tags;
     std::vector<clients::Caution> m_cautions;
     clients::Caution m_edited;
+    clients::Caution m_seen;  ///< as it was when it was opened
     base::ClientId m_client;
     base::MassUnit m_unit = base::MassUnit::Kilogram;
     base::Date m_today;

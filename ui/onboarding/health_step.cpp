@@ -1,5 +1,6 @@
 #include "ui/onboarding/health_step.h"
 
+#include "core/exchange/health_intake_json.h"
 #include "core/store/client_writer.h"
 #include "core/store/studio_settings.h"
 #include "ui/common/action_button.h"
@@ -10,6 +11,7 @@
 #include "ui/common/panel.h"
 #include "ui/common/plain_typing.h"
 #include "ui/common/scroll_column.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/caution_section.h"
 #include "ui/onboarding/health_fields.h"
 #include "ui/onboarding/letter_editor.h"
@@ -212,8 +214,11 @@ bool HealthStep::save()
     if (!closeEarlierIntake(next)) {
         return false;
     }
-    const QString reason = common::outcomeReason(clients::outcomeOf(next, m_limits));
-    const auto written = store::ClientWriter(m_services.database).saveIntake(m_client.id, next, m_limits, reason.toStdString(), m_today);
+    const auto written = common::settled(m_services.dialogs, m_services.database, exchange::toJson(m_kept), [&](const common::Settling& settling) {
+        next = settling.merged ? exchange::readHealthIntake(*settling.merged, {}).value_or(next) : next;
+        const QString reason = common::outcomeReason(clients::outcomeOf(next, m_limits));
+        return store::ClientWriter(m_services.database).saveIntake(m_client.id, next, m_limits, reason.toStdString(), m_today, settling.seen);
+    });
     if (!written) {
         fail(written.error());
         return false;
@@ -230,7 +235,7 @@ bool HealthStep::keep()
 
 void HealthStep::fail(const store::StoreError& error)
 {
-    Q_EMIT refused(error.message);
+    tell(error);
 }
 
 void HealthStep::showEditor(bool isOpen)

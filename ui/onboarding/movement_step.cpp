@@ -12,6 +12,7 @@
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 #include "ui/common/segmented_choice.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/field_tests_page.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/pattern_list.h"
@@ -218,16 +219,23 @@ screens::MovementScreen MovementStep::marked() const
     return screen;
 }
 
+store::Result<void> MovementStep::writeScreen(screens::MovementScreen& screen)
+{
+    return common::settled(m_services.dialogs, m_services.database, exchange::toJson(m_kept), [&](const common::Settling& settling) {
+        screen = settling.merged ? exchange::readMovementScreen(*settling.merged, {}).value_or(screen) : screen;
+        return store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::MovementScreen, exchange::toJson(screen), m_kept.date, settling.seen);
+    });
+}
+
 bool MovementStep::save()
 {
     m_pause->stop();
-    const screens::MovementScreen next = marked();
+    screens::MovementScreen next = marked();
     if (next == m_kept || !m_canKeep || isClosed()) {
         return true;
     }
-    const auto written = store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::MovementScreen, exchange::toJson(next), m_kept.date);
-    if (!written) {
-        Q_EMIT refused(written.error().message);
+    if (const auto written = writeScreen(next); !written) {
+        tell(written.error());
         return false;
     }
     m_kept = next;
@@ -331,14 +339,12 @@ void MovementStep::finish()
 {
     screens::MovementScreen done = marked();
     done.isFinished = true;
-    store::ClientWriter writer(m_services.database);
-    auto written = writer.saveForm(m_client.id, store::FormKind::MovementScreen, exchange::toJson(done), m_kept.date);
+    auto written = writeScreen(done);
     if (written) {
-        written = writer.finishForm(m_client.id, store::FormKind::MovementScreen);
+        written = store::ClientWriter(m_services.database).finishForm(m_client.id, store::FormKind::MovementScreen);
     }
     if (!written) {
-        Q_EMIT refused(written.error().message);
-        return;
+        return tell(written.error());
     }
     Q_EMIT saved();
     Q_EMIT nextAsked();
@@ -359,11 +365,14 @@ void MovementStep::beginAnew()
 
 void MovementStep::chooseStage(const std::optional<progression::StartChoice>& choice)
 {
+    const QJsonObject seen = exchange::toJson(m_draft);
     m_draft.of(m_present).start = choice;
-    const auto written = store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::StartingPlan, exchange::toJson(m_draft), m_today);
+    const auto written = common::settled(m_services.dialogs, m_services.database, seen, [&](const common::Settling& settling) {
+        return store::ClientWriter(m_services.database)
+            .saveForm(m_client.id, store::FormKind::StartingPlan, settling.merged.value_or(exchange::toJson(m_draft)), m_today, settling.seen);
+    });
     if (!written) {
-        Q_EMIT refused(written.error().message);
-        return;
+        return tell(written.error());
     }
     Q_EMIT saved();
     sheetOf(m_present)->takeFocus();

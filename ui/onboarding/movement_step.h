@@ -68,6 +68,8 @@ private:
     void readEarlier(const OnboardingCase& onboarding);
     void goTo(lifts::Pattern pattern);
     void goOn();
+    /// What is written is in the argument afterwards: it may have something of somebody else in it.
+    [[nodiscard]] store::Result<void> writeScreen(screens::MovementScreen& screen);
     bool save();
     void finish();
     void beginAnew();

@@ -23,6 +23,15 @@ void OnboardingStep::layOut(const common::Look& look, QWidget* work, QWidget* si
     });
 }
 
+void OnboardingStep::tell(const store::StoreError& error)
+{
+    if (error.kind == store::StoreError::Kind::Conflict) {
+        Q_EMIT saved();
+    } else {
+        Q_EMIT refused(error.message);
+    }
+}
+
 void OnboardingStep::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);

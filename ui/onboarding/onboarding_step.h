@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/store/store_error.h"
 #include "ui/shell/page.h"
 
 #include <QString>
@@ -47,6 +48,8 @@ protected:
     /// Fills the step: the work, and what follows from it. Once.
     void layOut(const common::Look& look, QWidget* work, QWidget* side);
     void resizeEvent(QResizeEvent* event) override;
+    /// Says what the studio could not keep. Where the person chose to keep somebody else's version, that one is read.
+    void tell(const store::StoreError& error);
 
 Q_SIGNALS:
     /// Something was written: the case is read again, the other pages are told.

@@ -12,6 +12,7 @@
 #include "ui/common/panel.h"
 #include "ui/common/prose.h"
 #include "ui/common/scroll_column.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/plan_lift_row.h"
 #include "ui/onboarding/plan_words.h"
@@ -264,6 +265,7 @@ void PlanStep::setCase(const OnboardingCase& onboarding)
     m_today = onboarding.today;
     m_hasLifts = onboarding.hasLifts;
     m_desk.take(onboarding);
+    m_seenDraft = exchange::toJson(m_desk.draft());
     const auto started = store::ClientForms(m_services.database).latest(m_client.id, store::FormKind::StartingPlan);
     const bool isOfLifts = m_hasLifts && !(started && *started && (*started)->isFinished);
     m_scroll->setVisible(!isOfLifts);
@@ -325,11 +327,15 @@ QString PlanStep::sideHtml() const
 
 void PlanStep::keepDraft()
 {
-    const auto written = store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::StartingPlan, exchange::toJson(m_desk.draft()), m_today);
+    QJsonObject draft = exchange::toJson(m_desk.draft());
+    const auto written = common::settled(m_services.dialogs, m_services.database, m_seenDraft, [&](const common::Settling& settling) {
+        draft = settling.merged.value_or(draft);
+        return store::ClientWriter(m_services.database).saveForm(m_client.id, store::FormKind::StartingPlan, draft, m_today, settling.seen);
+    });
     if (!written) {
-        Q_EMIT refused(written.error().message);
-        return;
+        return tell(written.error());
     }
+    m_seenDraft = draft;
     Q_EMIT saved();
 }
 

@@ -5,6 +5,8 @@
 #include "ui/onboarding/plan_words.h"
 
 #include <optional>
+#include <QJsonObject>
+
 #include <vector>
 
 class QComboBox;
@@ -62,6 +64,7 @@ private:
 
     OnboardingServices m_services;
     PlanDesk m_desk;
+    QJsonObject m_seenDraft;  ///< the draft as the studio has it
     common::Panel* m_panel;
     common::Panel* m_side;
     QComboBox* m_template;

@@ -1,6 +1,8 @@
 #include "ui/onboarding/profile_step.h"
 
+#include "core/exchange/profile_json.h"
 #include "core/store/client_reader.h"
+#include "core/store/client_row_json.h"
 #include "core/store/client_writer.h"
 #include "core/store/studio_reader.h"
 #include "ui/common/action_button.h"
@@ -10,6 +12,7 @@
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 #include "ui/common/scroll_column.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/measures_panel.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/typing_pause.h"
@@ -119,6 +122,22 @@ bool ProfileStep::addClient(bool isSameNameMeant)
     return true;
 }
 
+store::Result<void> ProfileStep::writeClient(clients::Client& client)
+{
+    return common::settled(m_services.dialogs, m_services.database, store::rowJson(m_kept.client), [&](const common::Settling& settling) {
+        client = settling.merged ? store::clientIn(*settling.merged, client) : client;
+        return store::ClientWriter(m_services.database).change(client, m_today, store::clientIn(*settling.seen, m_kept.client));
+    });
+}
+
+store::Result<void> ProfileStep::writeProfile(base::ClientId client, clients::Profile& profile)
+{
+    return common::settled(m_services.dialogs, m_services.database, exchange::toJson(m_kept.profile), [&](const common::Settling& settling) {
+        profile = settling.merged ? exchange::readProfile(*settling.merged, {}).value_or(profile) : profile;
+        return store::ClientWriter(m_services.database).saveProfile(client, profile, m_today, settling.seen);
+    });
+}
+
 bool ProfileStep::save()
 {
     m_pause->stop();
@@ -132,13 +151,12 @@ bool ProfileStep::save()
     if (next == m_kept) {
         return true;
     }
-    store::ClientWriter writer(m_services.database);
-    if (const auto changed = next.client == m_kept.client ? store::Result<void>() : writer.change(next.client, m_today); !changed) {
-        Q_EMIT refused(changed.error().message);
+    if (const auto changed = next.client == m_kept.client ? store::Result<void>() : writeClient(next.client); !changed) {
+        tell(changed.error());
         return false;
     }
-    if (const auto changed = next.profile == m_kept.profile ? store::Result<void>() : writer.saveProfile(next.client.id, next.profile, m_today); !changed) {
-        Q_EMIT refused(changed.error().message);
+    if (const auto changed = next.profile == m_kept.profile ? store::Result<void>() : writeProfile(next.client.id, next.profile); !changed) {
+        tell(changed.error());
         return false;
     }
     m_kept = next;

@@ -34,6 +34,9 @@ public:
 private:
     void build();
     /// Adds somebody new, unless there is somebody of that name: then it is asked about first.
+    /// What is written is in the argument afterwards: it may have something of somebody else in it.
+    [[nodiscard]] store::Result<void> writeClient(clients::Client& client);
+    [[nodiscard]] store::Result<void> writeProfile(base::ClientId client, clients::Profile& profile);
     bool addClient(bool isSameNameMeant);
     bool save();
 

@@ -3,6 +3,7 @@
 #include "core/store/studio_settings.h"
 #include "ui/common/action_button.h"
 #include "ui/common/formats.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/field_column.h"
 #include "ui/onboarding/measure_words.h"
 
@@ -113,8 +114,10 @@ void RestingLimitsSection::accept()
 
 void RestingLimitsSection::keep(const clients::RestingLimits& limits)
 {
-    const auto written = store::StudioSettings(m_services.database).setRestingLimits(limits);
-    if (!written) {
+    const auto written = common::settled(m_services.dialogs, m_services.database, {}, [&](const common::Settling& settling) {
+        return store::StudioSettings(m_services.database).setRestingLimits(limits, settling.seen ? std::nullopt : std::optional(m_limits));
+    });
+    if (!written && written.error().kind != store::StoreError::Kind::Conflict) {
         Q_EMIT refused(written.error().message);
         return;
     }

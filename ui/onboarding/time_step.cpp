@@ -1,6 +1,7 @@
 #include "ui/onboarding/time_step.h"
 
 #include "core/exchange/plan_template_json.h"
+#include "core/exchange/profile_json.h"
 #include "core/planning/session_days.h"
 #include "core/sessions/session.h"
 #include "core/store/client_writer.h"
@@ -13,6 +14,7 @@
 #include "ui/common/prose.h"
 #include "ui/common/scroll_column.h"
 #include "ui/common/segmented_choice.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/onboarding_case.h"
 
 #include <QCheckBox>
@@ -178,10 +180,12 @@ void TimeStep::save()
     if (next == m_kept) {
         return;
     }
-    const auto written = store::ClientWriter(m_services.database).saveProfile(m_client.id, next, m_today);
+    const auto written = common::settled(m_services.dialogs, m_services.database, exchange::toJson(m_kept), [&](const common::Settling& settling) {
+        next = settling.merged ? exchange::readProfile(*settling.merged, {}).value_or(next) : next;
+        return store::ClientWriter(m_services.database).saveProfile(m_client.id, next, m_today, settling.seen);
+    });
     if (!written) {
-        Q_EMIT refused(written.error().message);
-        return;
+        return tell(written.error());
     }
     m_kept = next;
     Q_EMIT saved();

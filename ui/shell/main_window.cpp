@@ -41,6 +41,7 @@ MainWindow::MainWindow(const WindowServices& services, PageRegistry pages)
       m_memory(services.settings),
       m_day(services.clock.today()),
       m_deck(new PageDeck(m_pages, this)),
+      m_trouble(new common::Banner(services.look, this)),
       m_rail(new Rail(services.look, m_pages, this)),
       m_ledge(new Ledge(services.look, services.acts, this)),
       m_find(nullptr),
@@ -63,7 +64,10 @@ MainWindow::MainWindow(const WindowServices& services, PageRegistry pages)
     m_minutes->start(kTickMs);
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow()
+{
+    disconnect(qApp, nullptr, this, nullptr);  // its parts go after it, and the focus with them
+}
 
 void MainWindow::layFrame()
 {
@@ -74,11 +78,13 @@ void MainWindow::layFrame()
     grid->setSpacing(0);
     m_notices = new QVBoxLayout;
     m_notices->setSpacing(0);
-    grid->addWidget(m_rail, 0, 0, 2, 1);
+    grid->addWidget(m_rail, 0, 0, 3, 1);
     grid->addLayout(m_notices, 0, 1);
-    grid->addWidget(m_deck, 1, 1);
-    grid->setRowStretch(1, 1);
-    grid->addWidget(m_ledge, 2, 0, 1, 2);
+    grid->addWidget(m_trouble, 1, 1);
+    grid->addWidget(m_deck, 2, 1);
+    grid->addWidget(m_ledge, 3, 0, 1, 2);
+    grid->setRowStretch(2, 1);
+    m_trouble->hide();
     setCentralWidget(frame);
 }
 
@@ -175,6 +181,7 @@ void MainWindow::connectFrame()
     connect(&m_services.acts, &common::ActHistory::studioChanged, this, &MainWindow::reload);
     connect(&m_services.look, &common::Look::changed, this, &MainWindow::dress);
     connect(m_minutes, &QTimer::timeout, this, &MainWindow::tick);
+    connect(qApp, &QApplication::focusChanged, this, &MainWindow::readNews);
 }
 
 void MainWindow::openLastPlace()
@@ -245,6 +252,7 @@ void MainWindow::readSessions()
 
 void MainWindow::tick()
 {
+    readNews();
     if (m_services.clock.today() != m_day) {
         m_day = m_services.clock.today();
         reload();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/common/banner.h"
 #include "ui/shell/find_provider.h"
 #include "ui/shell/open_clients.h"
 #include "ui/shell/page_registry.h"
@@ -9,6 +10,7 @@
 #include <QMainWindow>
 
 #include <memory>
+#include <optional>
 
 class QTimer;
 class QVBoxLayout;
@@ -49,6 +51,11 @@ public:
     /// Opens the find box with `query` in it.
     void startFind(const QString& query = {});
 
+    /// Somebody else wrote, and `words` say what: the pages read again, as soon as nothing is being typed that this could take away.
+    void takeNews(const QString& words);
+    /// Says across the page what is wrong as long as it is, as a server that does not answer; nothing: all is well again.
+    void showTrouble(const std::optional<common::BannerMessage>& trouble);
+
     [[nodiscard]] Page* presentPage() const;
     [[nodiscard]] Ledge* ledge() const { return m_ledge; }
     [[nodiscard]] FindDialog* findDialog() const { return m_find; }
@@ -71,6 +78,7 @@ private:
     void readActs();
     void readSessions();
     void tick();
+    void readNews();
     void closeOverlays();
     [[nodiscard]] QList<QAction*> allActions() const;
 
@@ -95,8 +103,10 @@ private:
     OpenClients m_open;
     std::vector<LedgeSession> m_sessions;
     base::Date m_day;
+    bool m_hasNews = false;  ///< others wrote, and it is not read yet
     PageDeck* m_deck;
     QVBoxLayout* m_notices = nullptr;
+    common::Banner* m_trouble;
     Rail* m_rail;
     Ledge* m_ledge;
     FindDialog* m_find;

@@ -52,7 +52,7 @@ bool StudioHours::setOpen(const clients::WeekHours& open)
 {
     chalk::week::StudioWeek studio = m_studio;
     studio.open = open;
-    return done(store::WeekSettings(m_database).setStudioWeek(studio));
+    return done(store::WeekSettings(m_database).setStudioWeek(studio, m_studio));
 }
 
 bool StudioHours::setUnits(lifts::Station station, int units)
@@ -62,12 +62,12 @@ bool StudioHours::setUnits(lifts::Station station, int units)
     if (units > 0) {
         studio.stations[station] = units;
     }
-    return done(store::WeekSettings(m_database).setStudioWeek(studio));
+    return done(store::WeekSettings(m_database).setStudioWeek(studio, m_studio));
 }
 
 bool StudioHours::setWork(base::CoachId coach, const CoachWork& work)
 {
-    return done(store::WeekSettings(m_database).setCoachWork(coach, work));
+    return done(store::WeekSettings(m_database).setCoachWork(coach, work, workOf(coach)));
 }
 
 bool StudioHours::setHours(base::CoachId coach, const clients::WeekHours& hours)

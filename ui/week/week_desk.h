@@ -2,7 +2,7 @@
 
 #include "core/lifts/catalogue.h"
 #include "core/store/database.h"
-#include "core/store/session_writer.h"
+#include "core/store/pending_write.h"
 #include "core/week/replan.h"
 #include "ui/common/act_history.h"
 #include "ui/common/clock.h"
@@ -12,6 +12,10 @@
 
 #include <functional>
 #include <map>
+
+namespace chalk::ui::common {
+class WriteDesk;
+}
 
 namespace chalk::ui::week {
 
@@ -24,6 +28,7 @@ struct WeekStudio {
     const common::Clock& clock;
     common::ActHistory& acts;
     std::function<QString()> atUtc;
+    common::WriteDesk* writes = nullptr;  ///< through which bookings are written; none: straight to the studio
 };
 
 /// What is on the week page: a week, and what is proposed for it and not saved. No widget; the page shows it. Every change that is saved is one
@@ -104,7 +109,7 @@ private:
     [[nodiscard]] store::BookingChanges changesOf(const Wishes& wishes) const;
     bool setSessions(base::ClientId client, std::optional<int> sessions);
     bool done(const store::Result<store::ActOutcome>& outcome, const QString& words);
-    [[nodiscard]] store::SessionWriter writer() const { return {m_studio.database, m_studio.atUtc}; }
+    [[nodiscard]] store::Result<store::ActOutcome> write(const store::PendingWrite& write, const QString& words);
 
     WeekStudio m_studio;
     base::Date m_monday;

@@ -1,7 +1,8 @@
-#include "core/store/record_writer.h"
+#include "core/store/pending_write.h"
 #include "core/store/week_changes.h"
 #include "core/store/week_settings.h"
 #include "core/week/week_copy.h"
+#include "ui/common/write_desk.h"
 #include "ui/floor/session_words.h"
 #include "ui/week/week_desk.h"
 #include "ui/week/week_words.h"
@@ -29,11 +30,20 @@ QString sessionsText(std::size_t count)
 
 }  // namespace
 
+store::Result<store::ActOutcome> WeekDesk::write(const store::PendingWrite& write, const QString& words)
+{
+    return m_studio.writes != nullptr ? m_studio.writes->write(write, words)
+                                      : store::perform(m_studio.database, write, m_studio.atUtc, store::newToken());
+}
+
 bool WeekDesk::done(const store::Result<store::ActOutcome>& outcome, const QString& words)
 {
     if (outcome) {
         m_studio.acts.add(outcome->act, words);
         read();
+    }
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
+        read();  // somebody else's version is kept
     }
     m_refusal = outcome ? QString() : outcome.error().message;
     return outcome.has_value();
@@ -74,7 +84,8 @@ bool WeekDesk::move(const Wishes& wishes, const Slot& slot)
     }
     const QString who = wishes.size() == 1 ? firstNameOf(m_facts, m_case, wishes.front()) : sessionsText(wishes.size());
     const QString words = changes.moved.empty() ? deskText("%1 booked for %2") : deskText("%1 moved to %2");
-    const bool isDone = done(writer().apply(changes), words.arg(who, common::weekTimeText(slot.start)));
+    const QString told = words.arg(who, common::weekTimeText(slot.start));
+    const bool isDone = done(write(changes, told), told);
     if (!isDone) {
         m_plan = planWithProposals();
     }
@@ -88,8 +99,9 @@ bool WeekDesk::toggleLock(const WeekBlock& block)
     for (const BlockMember& member : block.members) {
         if (member.wish && !member.booking.isNone() && !member.isProposed) {
             chalk::week::BookingPlace place = placeOf(m_facts, m_case, *member.wish, *m_plan[*member.wish]);
+            const auto seen = place;
             place.isLocked = !block.isLocked;
-            changes.moved.push_back({member.booking, place});
+            changes.moved.push_back({member.booking, place, seen});
             who = member.firstName;
         }
     }
@@ -98,7 +110,8 @@ bool WeekDesk::toggleLock(const WeekBlock& block)
         return false;
     }
     const QString what = changes.moved.size() == 1 ? who : sessionsText(changes.moved.size());
-    return done(writer().apply(changes), (block.isLocked ? deskText("%1 unlocked") : deskText("%1 locked")).arg(what));
+    const QString told = (block.isLocked ? deskText("%1 unlocked") : deskText("%1 locked")).arg(what);
+    return done(write(changes, told), told);
 }
 
 bool WeekDesk::takeAway(const std::vector<BlockMember>& members)
@@ -124,7 +137,8 @@ bool WeekDesk::takeAway(const std::vector<BlockMember>& members)
         return isDropped;
     }
     const QString what = changes.withdrawn.size() == 1 ? who : sessionsText(changes.withdrawn.size());
-    return done(writer().apply(changes), deskText("%1 taken out of the week").arg(what));
+    const QString told = deskText("%1 taken out of the week").arg(what);
+    return done(write(changes, told), told);
 }
 
 bool WeekDesk::setState(const BlockMember& member, sessions::SessionState state)
@@ -132,7 +146,8 @@ bool WeekDesk::setState(const BlockMember& member, sessions::SessionState state)
     if (state == sessions::SessionState::Withdrawn) {
         return takeAway({member});
     }
-    return done(store::RecordWriter(m_studio.database, m_studio.atUtc).setSessionState(member.booking, state), floor::stateDone(state, member.firstName));
+    const QString told = floor::stateDone(state, member.firstName);
+    return done(write(store::StateWrite{member.booking, state, member.state}, told), told);
 }
 
 bool WeekDesk::book(const sessions::Session& session)
@@ -141,7 +156,8 @@ bool WeekDesk::book(const sessions::Session& session)
     const auto at = std::find_if(clients.begin(), clients.end(), [&session](const chalk::week::ClientOfWeek& one) { return one.client.id == session.client; });
     const QString who = at == clients.end() ? QString() : QString::fromStdString(at->client.name).section(QLatin1Char(' '), 0, 0);
     const int start = session.date.weekday() * kDayMinutes + session.startMinute;
-    return done(writer().book(session), deskText("%1 booked for %2").arg(who, common::weekTimeText(start)));
+    const QString told = deskText("%1 booked for %2").arg(who, common::weekTimeText(start));
+    return done(write(store::BookingChanges{{session}, {}, {}}, told), told);
 }
 
 bool WeekDesk::setSessions(base::ClientId client, std::optional<int> sessions)
@@ -222,19 +238,19 @@ bool WeekDesk::keep(const Wishes& wishes)
     if (changes.isEmpty()) {
         return false;
     }
-    const auto outcome = writer().apply(changes);
+    const std::optional<Slot> first = m_plan[wishes.front()];
+    const std::size_t count = changes.booked.size() + changes.moved.size() + changes.withdrawn.size();
+    const QString words = count == 1 && first ? deskText("%1 kept on %2").arg(firstNameOf(m_facts, m_case, wishes.front()), common::weekTimeText(first->start))
+                                              : deskText("%1 kept in week %2").arg(sessionsText(count)).arg(m_monday.isoWeek().week);
+    const auto outcome = write(changes, words);
     if (!outcome) {
         m_refusal = outcome.error().message;
         return false;
     }
-    const std::optional<Slot> first = m_plan[wishes.front()];
     for (const std::size_t wish : wishes) {
         m_plan[wish] = m_case.booked[wish];
     }
     noteProposals();
-    const std::size_t count = changes.booked.size() + changes.moved.size() + changes.withdrawn.size();
-    const QString words = count == 1 && first ? deskText("%1 kept on %2").arg(firstNameOf(m_facts, m_case, wishes.front()), common::weekTimeText(first->start))
-                                     : deskText("%1 kept in week %2").arg(sessionsText(count)).arg(m_monday.isoWeek().week);
     return done(outcome, words);
 }
 

@@ -131,8 +131,10 @@ TEST_F(RecordWriterTest, ACorrectionKeepsItsPlaceAndSaysWhatItChanged)
     ASSERT_EQ(corrected.size(), history.size());
     EXPECT_TRUE(corrected[2].isCorrected);
     EXPECT_EQ(versionsOf(corrected[2].id), 2U);
-    EXPECT_EQ(refusalOf([&] { return m_writer.correct(early.id, {early.event.date, early.event.body}); }),
-              "That entry is not there any more: it was changed since");
+    const auto again = m_writer.correct(early.id, {early.event.date, early.event.body});
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().kind, StoreError::Kind::Conflict);
+    EXPECT_EQ(again.error().message.toStdString(), "Somebody else changed this in the meantime: nothing was written");
     expectCachesAsRebuilt();
     ASSERT_TRUE(m_writer.undo(outcome->act));
     EXPECT_EQ(squatHistory()[2].event, early.event);

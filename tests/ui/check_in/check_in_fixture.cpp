@@ -201,7 +201,7 @@ store::Result<ui::check_in::EditedLift> FakeCheckInSource::lift(base::ClientId /
     return ui::check_in::EditedLift{std::move(edited), {}};
 }
 
-store::Result<base::ActId> FakeCheckInSource::decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event)
+store::Result<base::ActId> FakeCheckInSource::decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event, base::ActId /*seenOfDay*/)
 {
     if (!m_studio.writeFailure.isEmpty()) {
         return store::storeError(store::StoreError::Kind::CannotWrite, m_studio.writeFailure);

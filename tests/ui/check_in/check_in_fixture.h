@@ -36,7 +36,7 @@ public:
     store::Result<std::vector<checkin::QueueEntry>> queue(base::Date day) override;
     store::Result<ui::check_in::CheckInCase> page(base::ClientId client, base::Date day) override;
     store::Result<ui::check_in::EditedLift> lift(base::ClientId client, base::LiftId lift, base::Date day) override;
-    store::Result<base::ActId> decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event) override;
+    store::Result<base::ActId> decide(const checkin::Decision& decision, const std::optional<progression::EventBody>& event, base::ActId /*seenOfDay*/) override;
 
 private:
     CheckInStudio& m_studio;

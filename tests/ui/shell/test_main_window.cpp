@@ -2,11 +2,13 @@
 #include "tests/support/fake_clock.h"
 #include "tests/support/plain_page.h"
 #include "ui/common/act_history.h"
+#include "ui/common/banner.h"
 #include "ui/common/look.h"
 #include "ui/shell/day_line.h"
 #include "ui/shell/find_dialog.h"
 #include "ui/shell/key_sheet.h"
 #include "ui/shell/ledge.h"
+#include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/rail_button.h"
 
@@ -282,6 +284,41 @@ TEST_F(MainWindowTest, EverythingThatTakesTheFocusHasAName)
     EXPECT_GE(tests::focusableCount(*m_window), 6);
     m_window->startFind(QStringLiteral("r"));
     EXPECT_EQ(tests::unnamedFocusables(*m_window), QStringList());
+}
+
+TEST_F(MainWindowTest, NewsOfOthersIsReadAtOnceAndSaid)
+{
+    const int before = page().refreshes;
+    m_window->takeNews(QStringLiteral("Changed by Ines: Joaquin’s squat"));
+    EXPECT_EQ(page().refreshes, before + 1);
+    EXPECT_TRUE(m_window->ledge()->note()->words().contains(QStringLiteral("Joaquin’s squat")));
+    EXPECT_EQ(QApplication::focusWidget(), page().field()) << "the focus stays where it was";
+}
+
+TEST_F(MainWindowTest, NewsWaitsForWhatIsBeingTyped)
+{
+    auto* entry = new QLineEdit(&page());
+    entry->show();
+    entry->setFocus();
+    QTest::keyClicks(entry, QStringLiteral("8 8 7"));
+    const int before = page().refreshes;
+    m_window->takeNews(QStringLiteral("Changed by Ines"));
+    EXPECT_EQ(page().refreshes, before);
+    EXPECT_EQ(entry->text(), QStringLiteral("8 8 7"));
+    page().field()->setFocus();
+    EXPECT_EQ(page().refreshes, before + 1);
+}
+
+TEST_F(MainWindowTest, TroubleStandsAcrossThePageAsLongAsItLasts)
+{
+    const auto* banner = m_window->findChild<common::Banner*>();
+    ASSERT_NE(banner, nullptr);
+    EXPECT_FALSE(banner->isVisible());
+    m_window->showTrouble(common::BannerMessage{common::Signal::Warn, QStringLiteral("warning"), QStringLiteral("No connection since 14:02."), QStringLiteral("Kept here.")});
+    EXPECT_TRUE(banner->isVisible());
+    EXPECT_TRUE(banner->accessibleName().contains(QStringLiteral("14:02")));
+    m_window->showTrouble({});
+    EXPECT_FALSE(banner->isVisible());
 }
 
 }  // namespace chalk::ui::shell
