@@ -36,9 +36,12 @@
 #include "ui/people/import_section.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
+#include "ui/records/client_records.h"
 #include "ui/settings/appearance_section.h"
+#include "ui/settings/author_section.h"
 #include "ui/settings/backup_notice.h"
 #include "ui/settings/backup_section.h"
+#include "ui/settings/export_section.h"
 #include "ui/settings/restore_dialog.h"
 #include "ui/settings/settings_page.h"
 #include "ui/settings/sharing_section.h"
@@ -86,6 +89,9 @@ public:
 
     int run()
     {
+        if (isFile()) {
+            m_database->setAuthor(ui::settings::keptAuthor(m_settings, *m_database));
+        }
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
             ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
@@ -122,6 +128,9 @@ public:
     [[nodiscard]] const QString& backupToOpen() const { return m_backupToOpen; }
 
 private:
+    /// A studio in a file knows nobody by a sign-in: who works with it is chosen in the settings.
+    [[nodiscard]] bool isFile() const { return m_database->engine().driver() == QLatin1String("QSQLITE"); }
+
     void addLocking(ui::shell::MainWindow& window)
     {
         auto* lock = new QAction(QApplication::translate("StudioWindow", "Lock"), &window);
@@ -306,7 +315,33 @@ private:
                             [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
         sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
                             [this](QWidget* in) { return new ui::settings::SharingSection(m_look, *m_database, in); }});
+        sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
+                                return new ui::settings::ExportSection({m_database->access(), [this] { return m_database->author(); }, m_look, m_clock, m_dialogs}, in);
+                            }});
+        if (isFile()) {
+            sections.push_back({QStringLiteral("author"), QApplication::translate("Pages", "Who works here"), QStringLiteral("client"),
+                                [this](QWidget* in) { return new ui::settings::AuthorSection(m_look, *m_database, m_settings, in); }});
+        }
         return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
+    }
+
+    /// What a client asks about their own records.
+    void takeRecordWishes(ui::board::ClientPage* page)
+    {
+        QObject::connect(page, &ui::board::ClientPage::dossierAsked, &m_records, [this, page](base::ClientId client) { m_records.makeDossier(client, page->window()); });
+        QObject::connect(page, &ui::board::ClientPage::erasureAsked, &m_records, [this, page](base::ClientId client) { m_records.erase(client, page->window()); });
+        QObject::connect(&m_records, &ui::records::ClientRecords::done, page, [page](const QString& words) {
+            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
+                window->ledge()->note()->sayNews(words);
+            }
+        });
+        QObject::connect(&m_records, &ui::records::ClientRecords::erased, page, [page](base::ClientId client) {
+            Q_EMIT page->studioChanged();
+            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
+                window->goTo({.page = QStringLiteral("roster")});
+                window->forgetClient(client);
+            }
+        });
     }
 
     /// Where lists come in, and where two records become one.
@@ -351,6 +386,7 @@ private:
                           QObject::connect(page, &ui::board::ClientPage::reportAsked, &m_cards,
                                            [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
                           QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
+                          takeRecordWishes(page);
                           return withCards(page, &ui::board::ClientPage::cardAsked);
                       }});
     }
@@ -390,6 +426,7 @@ private:
     int m_lostMinute = 0;  ///< of the day, when the server last stopped to answer
     ui::floor::FloorPresenter m_floor;
     ui::floor::CardDesk m_cards;
+    ui::records::ClientRecords m_records{{*m_database, m_catalogue, m_look, m_clock, m_dialogs}};
 };
 
 /// Whether Qt will find a place for a window: it ends the program where it does not.

@@ -5,6 +5,7 @@
 #include "app/commands/way_back.h"
 #include "app/system_clock.h"
 #include "core/store/backup_shelf.h"
+#include "core/store/server_target.h"
 #include "core/store/studio_check.h"
 
 #include <QJsonArray>
@@ -117,6 +118,9 @@ int runBackup(const CommandContext& context)
 
 int runRestore(const CommandContext& context)
 {
+    if (store::isServerTarget(context.studioFile)) {
+        return context.refuse(QStringLiteral("A backup goes back to a server by chalkrung move --from FILE --to URL"));
+    }
     const QString backup = context.operands.front();
     store::KeyRing keys;
     const auto opened = openBackup(context, backup, keys, true);

@@ -1,5 +1,7 @@
 #include "app/commands/new_studio_file.h"
 
+#include "core/store/server_target.h"
+
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
@@ -18,6 +20,9 @@ tl::unexpected<store::StoreError> isThereAlready(const QString& file)
 
 store::Result<NewStudioFile> NewStudioFile::begin(const QString& file)
 {
+    if (store::isServerTarget(file)) {
+        return store::storeError(store::StoreError::Kind::Refused, QStringLiteral("This makes a file: a studio on a server is made by chalkrung server --init or chalkrung move"));
+    }
     if (QFileInfo::exists(file) || QFileInfo(file).isSymLink()) {
         return isThereAlready(file);
     }

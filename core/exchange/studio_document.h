@@ -11,6 +11,7 @@ using studio::DocumentForm;
 using studio::DocumentLetter;
 using studio::DocumentLift;
 using studio::DocumentTest;
+using studio::ErasedSession;
 using studio::StudioDocument;
 using studio::StudioEquipment;
 using studio::slideTo;

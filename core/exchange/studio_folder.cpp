@@ -16,6 +16,8 @@ tl::unexpected<StudioFault> fileFault(const QString& name, const QString& reason
     return tl::make_unexpected(StudioFault{name, {}, {{}, reason.toStdString()}});
 }
 
+}  // namespace
+
 QStringList clientFilesIn(const QString& folder)
 {
     QStringList names;
@@ -25,7 +27,7 @@ QStringList clientFilesIn(const QString& folder)
     return names;
 }
 
-StudioResult<QByteArray> readAll(const QString& folder, const QString& name)
+StudioResult<QByteArray> studioTextIn(const QString& folder, const QString& name)
 {
     QFile file(folder + QLatin1Char('/') + name);
     if (!file.open(QIODevice::ReadOnly)) {
@@ -41,8 +43,6 @@ StudioResult<QByteArray> readAll(const QString& folder, const QString& name)
     return text;
 }
 
-}  // namespace
-
 StudioResult<StudioFiles> studioFilesIn(const QString& folder)
 {
     const QString header = QStringLiteral("studio.json");
@@ -54,7 +54,7 @@ StudioResult<StudioFiles> studioFilesIn(const QString& folder)
     }
     StudioFiles files;
     for (const QString& name : QStringList{header} + clientFilesIn(folder)) {
-        auto text = readAll(folder, name);
+        auto text = studioTextIn(folder, name);
         if (!text) {
             return tl::make_unexpected(text.error());
         }

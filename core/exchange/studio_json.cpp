@@ -15,12 +15,6 @@ namespace chalk::exchange {
 
 namespace {
 
-const QString& headerName()
-{
-    static const QString name = QStringLiteral("studio.json");
-    return name;
-}
-
 /// The value of a file's text, sound JSON without repeated fields.
 StudioResult<QJsonValue> parsedFile(const QString& name, const QByteArray& text)
 {
@@ -105,12 +99,49 @@ void readWeek(ObjectReader& reader, StudioDocument& document)
     }
 }
 
-JsonResult<StudioDocument> readHeader(const QJsonValue& value, const lifts::Catalogue& catalogue)
+ErasedSession readErasedSession(ObjectReader& item, const StudioDocument& document)
+{
+    item.allowOnly({"client", "coach", "date", "at", "minutes", "kind", "state"});
+    ErasedSession session;
+    session.client = item.wholeNumber("client", 1, std::max(1, static_cast<int>(document.erasedOn.size())));
+    session.coach = wordAt(item, "coach", [names = coachNamesOf(document.coaches)](const std::string& name) { return names.idOf(name); },
+                           "one of the studio's coaches");
+    session.date = dayAt(item, "date");
+    session.startMinute = wordAt(item, "at", sessions::parseClock, "a time, HH:MM");
+    session.minutes = item.wholeNumber("minutes", 5, 480);
+    session.kind = wordAt(item, "kind", sessions::sessionKindOf, "a kind of session");
+    session.state = wordAt(item, "state", sessions::sessionStateOf, "what became of a session");
+    return session;
+}
+
+void readErased(ObjectReader& reader, StudioDocument& document)
+{
+    if (!reader.has("erased_clients")) {
+        return;
+    }
+    const QJsonArray days = reader.array("erased_clients");
+    for (qsizetype i = 0; i < days.size() && reader.isSound(); ++i) {
+        const auto day = base::Date::parse(days[i].toString().toStdString());
+        if (!day) {
+            reader.take({fmt::format("erased_clients[{}]", i), "must be a day, YYYY-MM-DD"});
+            return;
+        }
+        document.erasedOn.push_back(*day);
+    }
+    if (reader.has("erased_sessions")) {
+        eachOf(reader, "erased_sessions", [&document](ObjectReader& item) { document.erasedSessions.push_back(readErasedSession(item, document)); });
+    }
+}
+
+}  // namespace
+
+JsonResult<StudioDocument> readStudioHeader(const QJsonValue& value, const lifts::Catalogue& catalogue)
 {
     ObjectReader reader(value, {});
     StudioDocument document;
     readFormat(reader);
-    reader.allowOnly({"format", "name", "today", "coaches", "equipment", "templates", "resting_limits", "week", "closures"});
+    reader.allowOnly({"format", "name", "today", "coaches", "equipment", "templates", "resting_limits", "week", "closures", "erased_clients",
+                      "erased_sessions"});
     document.name = labelAt(reader, "name");
     document.today = dayAt(reader, "today");
     std::set<std::string> names;
@@ -129,10 +160,20 @@ JsonResult<StudioDocument> readHeader(const QJsonValue& value, const lifts::Cata
     readTemplates(reader, catalogue, document);
     readRestingLimits(reader, document);
     readWeek(reader, document);
+    readErased(reader, document);
     return resultOf(reader, std::move(document));
 }
 
-}  // namespace
+StudioResult<StudioDocument> readStudioFile(const QByteArray& text, const lifts::Catalogue& catalogue)
+{
+    return readFile(studioFileName(), text, [&](const QJsonValue& value) { return readStudioHeader(value, catalogue); });
+}
+
+StudioResult<DocumentClient> readClientFile(const QString& name, const QByteArray& text, const StudioDocument& studio, const lifts::Catalogue& catalogue,
+                                            std::set<std::string>& codes)
+{
+    return readFile(name, text, [&](const QJsonValue& value) { return readClient(value, studio, catalogue, codes); });
+}
 
 QString StudioFault::message() const
 {
@@ -149,17 +190,17 @@ QString StudioFault::message() const
 
 StudioResult<StudioDocument> readStudio(const StudioFiles& files, const lifts::Catalogue& catalogue)
 {
-    const auto header = files.find(headerName());
+    const auto header = files.find(studioFileName());
     if (header == files.end()) {
-        return tl::make_unexpected(StudioFault{headerName(), {}, {{}, "is missing"}});
+        return tl::make_unexpected(StudioFault{studioFileName(), {}, {{}, "is missing"}});
     }
-    auto document = readFile(headerName(), header->second, [&](const QJsonValue& value) { return readHeader(value, catalogue); });
+    auto document = readStudioFile(header->second, catalogue);
     std::set<std::string> codes;
     for (const auto& [name, text] : files) {
-        if (!document || name == headerName()) {
+        if (!document || name == studioFileName()) {
             continue;
         }
-        auto client = readFile(name, text, [&](const QJsonValue& value) { return readClient(value, *document, catalogue, codes); });
+        auto client = readClientFile(name, text, *document, catalogue, codes);
         if (!client) {
             return tl::make_unexpected(client.error());
         }

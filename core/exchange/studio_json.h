@@ -10,6 +10,8 @@
 
 #include <map>
 #include <optional>
+#include <set>
+#include <string>
 
 namespace chalk::exchange {
 
@@ -39,6 +41,20 @@ using StudioFiles = std::map<QString, QByteArray>;
 /// Writes a studio as files in the open format: the same bytes for the same document on every machine. Every session and client has
 /// a coach of the document.
 [[nodiscard]] StudioFiles writeStudio(const StudioDocument& document);
+
+/// The name of the file of the studio's own things.
+[[nodiscard]] QString studioFileName();
+/// `clients/01-joaquin-ferro.json`: of a client by its number, from 1, of `last`, so that names sort as the clients do.
+[[nodiscard]] QString clientFileName(std::size_t number, std::size_t last, const std::string& clientName);
+/// The studio's own file, for who writes client by client with writtenClient.
+[[nodiscard]] QByteArray writtenStudio(const StudioDocument& document);
+
+/// What the studio's own file says, without clients; for who reads client by client.
+[[nodiscard]] JsonResult<StudioDocument> readStudioHeader(const QJsonValue& value, const lifts::Catalogue& catalogue);
+[[nodiscard]] StudioResult<StudioDocument> readStudioFile(const QByteArray& text, const lifts::Catalogue& catalogue);
+/// A client's file; `codes` as with readClient.
+[[nodiscard]] StudioResult<DocumentClient> readClientFile(const QString& name, const QByteArray& text, const StudioDocument& studio,
+                                                          const lifts::Catalogue& catalogue, std::set<std::string>& codes);
 
 /// Reads what writeStudio writes, strictly: unknown fields and words, fields that are there twice, impossible numbers and days,
 /// references to nothing, and events that a lift's rules cannot judge are faults. Exercises are those of the catalogue. Clients come

@@ -6,23 +6,13 @@
 #include "core/exchange/studio_json.h"
 #include "core/exchange/studio_week_json.h"
 
+#include <QJsonArray>
+
 #include <algorithm>
 
 namespace chalk::exchange {
 
 namespace {
-
-/// `clients/01-joaquin-ferro.json`: letters and digits of the name, all else a dash. Numbers are as wide as the last, so that names
-/// sort as the clients do.
-QString fileNameOf(std::size_t number, std::size_t last, const std::string& name)
-{
-    const auto width = std::max(2, static_cast<int>(QString::number(last).size()));
-    QString words;
-    for (const QChar c : textOf(name).toLower()) {
-        words += c.isLetterOrNumber() && c.unicode() < 128 ? c : QLatin1Char('-');
-    }
-    return QStringLiteral("clients/%1-%2.json").arg(number, width, 10, QLatin1Char('0')).arg(words.left(60));
-}
 
 void writeWeek(LineWriter& writer, const StudioDocument& document)
 {
@@ -38,7 +28,51 @@ void writeWeek(LineWriter& writer, const StudioDocument& document)
     }
 }
 
-QByteArray writtenHeader(const StudioDocument& document)
+void writeErased(LineWriter& writer, const StudioDocument& document)
+{
+    if (document.erasedOn.empty()) {
+        return;
+    }
+    const CoachNames names = coachNamesOf(document.coaches);
+    QJsonArray days;
+    for (const base::Date day : document.erasedOn) {
+        days.append(textOf(day.toString()));
+    }
+    writer.field("erased_clients", days);
+    std::vector<QByteArray> items;
+    for (const ErasedSession& session : document.erasedSessions) {
+        items.push_back(lineOf({{QStringLiteral("client"), session.client},
+                                {QStringLiteral("coach"), textOf(names.textOf(session.coach))},
+                                {QStringLiteral("date"), textOf(session.date.toString())},
+                                {QStringLiteral("at"), textOf(sessions::clockText(session.startMinute))},
+                                {QStringLiteral("minutes"), session.minutes},
+                                {QStringLiteral("kind"), textOf(sessions::keyOf(session.kind))},
+                                {QStringLiteral("state"), textOf(sessions::keyOf(session.state))}}));
+    }
+    if (!items.empty()) {
+        writer.list("erased_sessions", items);
+    }
+}
+
+}  // namespace
+
+QString studioFileName()
+{
+    return QStringLiteral("studio.json");
+}
+
+/// Letters and digits of the name, all else a dash. Numbers are as wide as the last.
+QString clientFileName(std::size_t number, std::size_t last, const std::string& clientName)
+{
+    const auto width = std::max(2, static_cast<int>(QString::number(last).size()));
+    QString words;
+    for (const QChar c : textOf(clientName).toLower()) {
+        words += c.isLetterOrNumber() && c.unicode() < 128 ? c : QLatin1Char('-');
+    }
+    return QStringLiteral("clients/%1-%2.json").arg(number, width, 10, QLatin1Char('0')).arg(words.left(60));
+}
+
+QByteArray writtenStudio(const StudioDocument& document)
 {
     LineWriter writer;
     writer.field("format", kStudioFormat);
@@ -75,17 +109,16 @@ QByteArray writtenHeader(const StudioDocument& document)
                                                    {QStringLiteral("diastolic"), document.restingLimits.diastolic}});
     }
     writeWeek(writer, document);
+    writeErased(writer, document);
     return writer.finished() + "\n";
 }
-
-}  // namespace
 
 StudioFiles writeStudio(const StudioDocument& document)
 {
     StudioFiles files;
-    files[QStringLiteral("studio.json")] = writtenHeader(document);
+    files[studioFileName()] = writtenStudio(document);
     for (std::size_t i = 0; i < document.clients.size(); ++i) {
-        files[fileNameOf(i + 1, document.clients.size(), document.clients[i].client.name)] = writtenClient(document.clients[i], document);
+        files[clientFileName(i + 1, document.clients.size(), document.clients[i].client.name)] = writtenClient(document.clients[i], document);
     }
     return files;
 }

@@ -15,14 +15,14 @@ std::optional<ActRecord> firstOf(std::vector<ActRecord> acts)
 
 }  // namespace
 
-std::vector<ActRecord> ActReader::collect(const QString& rest, int count)
+std::vector<ActRecord> ActReader::collect(const QString& rest, int count, base::ClientId client)
 {
     std::vector<ActRecord> acts;
     Statement rows(m_database, QStringLiteral("SELECT a.id, a.at_utc, a.kind, a.client_id, coalesce(c.name, ''), coalesce(coach.name, ''), a.undoes_act_id, "
                                               "EXISTS (SELECT 1 FROM act later WHERE later.undoes_act_id = a.id) FROM act a "
                                               "LEFT JOIN client c ON c.id = a.client_id LEFT JOIN coach ON coach.id = a.coach_id ") +
                                    rest + QStringLiteral(" ORDER BY a.id DESC LIMIT ?"));
-    rows.run(count);
+    client.isNone() ? rows.run(count) : rows.run(client, client, client, count);
     while (rows.next()) {
         ActRecord& act = acts.emplace_back();
         act.id = base::ActId(rows.integer(0));
@@ -48,8 +48,8 @@ void ActReader::readTouched(ActRecord& act)
     std::set<lifts::Pattern> patterns;
     Statement lifts(m_database, QStringLiteral("SELECT DISTINCT l.pattern FROM event e JOIN lift l ON l.id = e.lift_id WHERE e.act_id = ? "
                                               "UNION SELECT l.pattern FROM decision d JOIN lift l ON l.id = d.lift_id WHERE d.act_id = ?"));
-    lifts.run(act.id, act.id);
-    while (lifts.next()) {
+    const bool isRead = m_database.may(Right::SeeHealth) && lifts.run(act.id, act.id);
+    while (isRead && lifts.next()) {
         if (const auto pattern = lifts::patternOf(lifts.text(0))) {
             patterns.insert(*pattern);
         }
@@ -67,6 +67,15 @@ Result<std::vector<ActRecord>> ActReader::latest(int count)
 {
     const Snapshot snapshot(m_database);
     return m_database.resultOf(collect({}, count));
+}
+
+Result<std::vector<ActRecord>> ActReader::of(base::ClientId client, int count)
+{
+    const Snapshot snapshot(m_database);
+    return m_database.resultOf(collect(QStringLiteral("WHERE a.client_id = ? OR a.id IN "
+                                                      "(SELECT x.act_id FROM session_change x JOIN session s ON s.id = x.session_id WHERE s.client_id = ? "
+                                                      "UNION SELECT b.act_id FROM booking_change b JOIN session s ON s.id = b.session_id WHERE s.client_id = ?)"),
+                                       count, client));
 }
 
 Result<std::optional<ActRecord>> ActReader::undoable()

@@ -32,6 +32,8 @@ public:
 
     /// The last acts, the latest first.
     [[nodiscard]] Result<std::vector<ActRecord>> latest(int count);
+    /// The acts that were about a client, alone or with others, the latest first.
+    [[nodiscard]] Result<std::vector<ActRecord>> of(base::ClientId client, int count);
     /// What to give to RecordWriter::undo in order to take back the last thing done; nothing where there is none.
     [[nodiscard]] Result<std::optional<ActRecord>> undoable();
     /// What to give to RecordWriter::undo in order to bring back the last thing taken back; nothing where something new was done
@@ -39,7 +41,7 @@ public:
     [[nodiscard]] Result<std::optional<ActRecord>> redoable();
 
 private:
-    [[nodiscard]] std::vector<ActRecord> collect(const QString& rest, int count);
+    [[nodiscard]] std::vector<ActRecord> collect(const QString& rest, int count, base::ClientId client = {});
     void readTouched(ActRecord& act);
 
     Database& m_database;

@@ -49,6 +49,19 @@ struct ReportChange {
     sessions::SessionReport after;
 };
 
+/// What was done by an act, or by the one that it took back or brought back in the end.
+std::string originalKindOf(Database& database, base::ActId act)
+{
+    Statement row(database, QStringLiteral("SELECT kind, undoes_act_id FROM act WHERE id = ?"));
+    while (row.run(act) && row.next()) {
+        if (row.isNull(1)) {
+            return row.text(0);
+        }
+        act = base::ActId(row.integer(1));
+    }
+    return {};
+}
+
 }  // namespace
 
 void ActWork::begin(ActKind kind, const QString& atUtc, base::CoachId coach, base::ClientId client, base::ActId undoes)
@@ -181,6 +194,10 @@ void ActWork::changeBooking(base::SessionId session, const week::BookingPlace& p
 
 void ActWork::takeBack(base::ActId act)
 {
+    if (!m_database.may(Right::Record)) {
+        takeBackBookingAct(act);
+        return;
+    }
     takeBackEntries(act);
     takeBackSessions(act);
     takeBackReports(act);
@@ -189,6 +206,16 @@ void ActWork::takeBack(base::ActId act)
     takeBackPlans(m_database, act, m_outcome.act);
     takeBackTestedMaxima(m_database, act, m_outcome.act);
     takeBackPeople(m_database, act, m_outcome.act);
+}
+
+void ActWork::takeBackBookingAct(base::ActId act)
+{
+    if (originalKindOf(m_database, act) != keyOf(ActKind::Session)) {
+        m_database.fail({StoreError::Kind::NotAllowed, QStringLiteral("Only bookings can be taken back by your role")});
+        return;
+    }
+    takeBackSessions(act);
+    takeBackBookings(act);
 }
 
 void ActWork::takeBackEntries(base::ActId act)

@@ -45,6 +45,8 @@ public:
     void takeBack(base::ActId act);
 
 private:
+    /// For who may not see what else an act can hold.
+    void takeBackBookingAct(base::ActId act);
     void takeBackEntries(base::ActId act);
     void takeBackSessions(base::ActId act);
     void takeBackReports(base::ActId act);

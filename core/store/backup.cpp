@@ -3,6 +3,7 @@
 #include "core/store/migrations.h"
 #include "core/store/sealed_copy.h"
 #include "core/store/sqlite_file.h"
+#include "core/store/studio_move.h"
 #include "core/store/unfinished_file.h"
 
 #include <QFile>
@@ -236,7 +237,7 @@ Result<void> copyStudio(Database& studio, const QString& file, const Progress& p
 {
     const QVariant handle = studio.connection().driver()->handle();
     if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0) {
-        return storeError(Kind::Refused, QStringLiteral("%1 is not kept in a file of its own").arg(studio.target()));
+        return copyRowsToFile(studio, file, progress).map([](qint64) {});
     }
     const auto key = studio.vault().fileKey();
     if (studio.vault().isSealed() && !key) {

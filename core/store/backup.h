@@ -34,7 +34,8 @@ struct StudioContents {
 
 /// Writes a copy of a studio to a file that is not there yet, in one state of the data, whoever else writes meanwhile: by SQLite's own backup interface, into a
 /// file beside it that nobody else can read, which is synced, opened and verified (its structure and its references) before it gets its name. `progress`
-/// is told pages. The copy of a sealed studio is sealed whole (see sealed_copy.h). Nothing is left behind where it fails.
+/// is told pages. The copy of a sealed studio is sealed whole (see sealed_copy.h); a studio on a server is copied row by row and compared. Nothing is
+/// left behind where it fails.
 [[nodiscard]] Result<void> copyStudio(Database& studio, const QString& file, const Progress& progress = {});
 
 /// Puts a backup in the place of a studio's file: the backup is verified, what is there now is kept as `kept` (which is not there yet) where there is

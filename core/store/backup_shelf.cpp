@@ -1,6 +1,7 @@
 #include "core/store/backup_shelf.h"
 
 #include "core/store/sealed_copy.h"
+#include "core/store/server_target.h"
 #include "core/store/unfinished_file.h"
 
 #include <QDir>
@@ -52,6 +53,10 @@ BackupShelf::BackupShelf(QString folder, std::function<Moment()> clock) : m_fold
 
 QString BackupShelf::folderFor(const QString& studioFile)
 {
+    if (const auto server = serverTargetOf(studioFile)) {
+        // Beside the user's own studio, by where it is.
+        return QFileInfo(defaultStudioFile()).absolutePath() + QStringLiteral("/backups/") + server->host + QLatin1Char('-') + server->database;
+    }
     const QFileInfo info(studioFile);
     return info.absolutePath() + QStringLiteral("/backups/") + info.completeBaseName();
 }

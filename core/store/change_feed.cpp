@@ -22,7 +22,7 @@ std::int64_t ChangeFeed::lastAct()
 {
     const Snapshot snapshot(m_database);
     Statement row(m_database, QStringLiteral("SELECT max(id) FROM act"));
-    return row.run() && row.next() ? row.integer(0) : m_lastAct;
+    return row.run() && row.next() ? row.integer(0) : 0;
 }
 
 bool ChangeFeed::listen(std::function<void()> heard)

@@ -10,7 +10,7 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
 {
     const Snapshot snapshot(m_database);
     ClientFile file;
-    Statement row(m_database, QStringLiteral("SELECT ") + clientColumns() +
+    Statement row(m_database, QStringLiteral("SELECT ") + clientColumnsFor(m_database) +
                                   QStringLiteral(", coach.name FROM client c JOIN coach ON coach.id = c.coach_id WHERE c.id = ? AND c.is_withdrawn = 0"));
     if (row.run(id) && !row.next()) {
         return storeError(StoreError::Kind::Refused, QStringLiteral("There is no client %1").arg(id.value()));
@@ -21,9 +21,11 @@ Result<ClientFile> ClientReader::read(base::ClientId id, base::Date today)
     }
     file.clearance = readClearance(m_database, id);
     file.cautions = readCautions(m_database, id, today);
-    file.lifts = readLifts(id);
     file.next = NextSessionSearch(m_database).find(id, today);
-    file.direction = directionStanding(m_database, id, today);
+    if (m_database.may(Right::SeeHealth)) {
+        file.lifts = readLifts(id);
+        file.direction = directionStanding(m_database, id, today);
+    }
     return m_database.resultOf(std::move(file));
 }
 

@@ -4,6 +4,7 @@
 #include "core/exchange/field_test_json.h"
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/store/audit.h"
 #include "core/store/client_inserts.h"
 #include "core/store/client_row_json.h"
 #include "core/store/form_rows.h"
@@ -33,6 +34,25 @@ bool isHealthForm(FormKind kind)
         return true;
     }
     return true;
+}
+
+AuditWhat auditOf(FormKind kind)
+{
+    switch (kind) {
+    case FormKind::Profile:
+        return AuditWhat::Profile;
+    case FormKind::HealthIntake:
+        return AuditWhat::HealthIntake;
+    case FormKind::BodyMeasures:
+        return AuditWhat::BodyMeasures;
+    case FormKind::MovementScreen:
+        return AuditWhat::MovementScreen;
+    case FormKind::FieldTests:
+        return AuditWhat::FieldTests;
+    case FormKind::StartingPlan:
+        return AuditWhat::StartingPlan;
+    }
+    return AuditWhat::Profile;
 }
 
 void compareClient(Database& database, const clients::Client& client, const std::optional<clients::Client>& seen)
@@ -149,12 +169,14 @@ Result<base::ClientId> ClientWriter::add(const clients::Client& client, base::Da
     clients::Clearance clearance;
     clearance.state = clients::ClearanceState::Unanswered;
     inserts.clearance(id, clearance);
+    writeAudit(m_database, AuditWhat::ClientAdded, id);
     return finish(transaction, id);
 }
 
 Result<void> ClientWriter::change(const clients::Client& client, base::Date today, const std::optional<clients::Client>& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange details(m_database, AuditWhat::ClientDetails, client.id);
     checkClient(client, today);
     compareClient(m_database, client, seen);
     Vault& vault = m_database.vault();
@@ -162,15 +184,18 @@ Result<void> ClientWriter::change(const clients::Client& client, base::Date toda
                                          "sessions_per_week = ?, away_until_day = ? WHERE id = ?"))
         .run(client.name, client.birthDate, vault.sealed(vault.toWrite("client", client.id), "goal", client.goal), client.coach, textOfUnit(client.unit),
              client.bodyMass, client.startedOn, client.sessionsPerWeek, client.awayUntil, client.id);
+    details.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::saveProfile(base::ClientId client, const clients::Profile& profile, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::Profile, client);
     compareForm(client, FormKind::Profile, exchange::toJson(profile), seen);
     refuse(clients::faultOf(profile, today));
     putForm(client, FormKind::Profile, exchange::toJson(profile), today);
+    form.keep();
     return transaction.commit();
 }
 
@@ -178,6 +203,8 @@ Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, c
                                                         const std::string& reason, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::HealthIntake, client);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     checkConsent(client, today);
     compareForm(client, FormKind::HealthIntake, exchange::toJson(intake), seen);
     putForm(client, FormKind::HealthIntake, exchange::toJson(intake), today);
@@ -186,20 +213,26 @@ Result<clients::HealthOutcome> ClientWriter::saveIntake(base::ClientId client, c
         const auto answered = letters->empty() ? std::nullopt : std::optional(letters->back().answers);
         ClientInserts(m_database).clearance(client, clients::clearanceAfter(readClearance(m_database, client), outcome, reason, answered));
     }
+    form.keep();
+    cleared.keep();
     return finish(transaction, std::move(outcome));
 }
 
 Result<void> ClientWriter::askForLetter(base::ClientId client, base::Date day)
 {
     Transaction transaction(m_database);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     Statement(m_database, QStringLiteral("UPDATE clearance SET asked_day = ? WHERE client_id = ?")).run(day, client);
+    cleared.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::remindOfLetter(base::ClientId client, base::Date day)
 {
     Transaction transaction(m_database);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     Statement(m_database, QStringLiteral("UPDATE clearance SET remind_day = ? WHERE client_id = ?")).run(day, client);
+    cleared.keep();
     return transaction.commit();
 }
 
@@ -213,6 +246,8 @@ std::vector<clients::HealthMark> ClientWriter::findingsToAnswer(base::ClientId c
 Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& letter, base::Date today)
 {
     Transaction transaction(m_database);
+    AuditedChange letters(m_database, AuditWhat::Letter, client);
+    AuditedChange cleared(m_database, AuditWhat::Clearance, client);
     checkConsent(client, today);
     if (letter.writtenBy.empty()) {
         refuse(QStringLiteral("written_by is required"));
@@ -234,17 +269,21 @@ Result<void> ClientWriter::recordLetter(base::ClientId client, const Letter& let
     clearance.grantedBy = letter.writtenBy;
     clearance.remindOn.reset();
     ClientInserts(m_database).clearance(client, clearance);
+    letters.keep();
+    cleared.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::saveMeasures(base::ClientId client, const clients::BodyMeasures& measures, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::BodyMeasures, client);
     compareForm(client, FormKind::BodyMeasures, exchange::toJson(measures), seen, measures.date);
     checkConsent(client, today);
     refuse(clients::faultOf(measures, today));
     putFormOfDay(client, FormKind::BodyMeasures, exchange::toJson(measures), measures.date);
     takeLatestMass(client);
+    form.keep();
     return transaction.commit();
 }
 
@@ -260,12 +299,14 @@ void ClientWriter::putFormOfDay(base::ClientId client, FormKind kind, const QJso
 Result<void> ClientWriter::saveFieldTests(base::ClientId client, const screens::FieldTestDay& tests, base::Date today, const Seen& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, AuditWhat::FieldTests, client);
     compareForm(client, FormKind::FieldTests, exchange::toJson(tests), seen, tests.date);
     checkConsent(client, today);
     if (tests.date > today) {
         refuse(QStringLiteral("date is after today"));
     }
     putFormOfDay(client, FormKind::FieldTests, exchange::toJson(tests), tests.date);
+    form.keep();
     return transaction.commit();
 }
 
@@ -285,18 +326,22 @@ void ClientWriter::takeLatestMass(base::ClientId client)
 Result<void> ClientWriter::saveForm(base::ClientId client, FormKind kind, const QJsonObject& detail, base::Date day, const Seen& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, auditOf(kind), client);
     compareForm(client, kind, detail, seen);
     if (isHealthForm(kind)) {
         checkConsent(client, day);
     }
     putForm(client, kind, detail, day);
+    form.keep();
     return transaction.commit();
 }
 
 Result<void> ClientWriter::finishForm(base::ClientId client, FormKind kind)
 {
     Transaction transaction(m_database);
+    AuditedChange form(m_database, auditOf(kind), client);
     closeOpenForm(m_database, client, kind);
+    form.keep();
     return transaction.commit();
 }
 
@@ -318,7 +363,9 @@ Result<void> ClientWriter::discard(base::ClientId client)
     for (const char* table : {"caution", "clearance", "form", "letter", "client_week"}) {
         Statement(m_database, QStringLiteral("DELETE FROM %1 WHERE client_id = ?").arg(QLatin1String(table))).run(client);
     }
+    forgetAuditOf(m_database, client);
     Statement(m_database, QStringLiteral("DELETE FROM client WHERE id = ?")).run(client);
+    writeAudit(m_database, AuditWhat::ClientDiscarded, {});
     return transaction.commit();
 }
 
@@ -326,6 +373,7 @@ Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const c
                                                    const std::optional<clients::Caution>& seen)
 {
     Transaction transaction(m_database);
+    AuditedChange cautions(m_database, AuditWhat::Cautions, client);
     checkConsent(client, today);
     compareCaution(client, caution, seen);
     if (caution.bodyPart.empty()) {
@@ -337,13 +385,18 @@ Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const c
     } else {
         ClientInserts(m_database).changeCaution(client, caution);
     }
+    cautions.keep();
     return finish(transaction, id);
 }
 
 Result<void> ClientWriter::endCaution(base::CautionId caution, base::Date day)
 {
     Transaction transaction(m_database);
+    Statement owner(m_database, QStringLiteral("SELECT client_id FROM caution WHERE id = ?"));
+    const base::ClientId client(owner.run(caution) && owner.next() ? owner.integer(0) : 0);
+    AuditedChange cautions(m_database, AuditWhat::Cautions, client);
     Statement(m_database, QStringLiteral("UPDATE caution SET until_day = ? WHERE id = ?")).run(day - 1, caution);
+    cautions.keep();
     return transaction.commit();
 }
 

@@ -3,6 +3,7 @@
 #include "core/exchange/health_intake_json.h"
 #include "core/exchange/movement_screen_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/store/audit.h"
 #include "core/store/client_writer.h"
 #include "core/store/lift_start.h"
 
@@ -91,6 +92,7 @@ Result<AddedClient> ClientWriter::addWhole(const NewClient& added, const clients
     for (const clients::Caution& caution : added.cautions) {
         inserts.caution(done.id, caution);
     }
+    writeAudit(m_database, AuditWhat::ClientAdded, done.id);
     if (auto committed = transaction.commit(); !committed) {
         return tl::make_unexpected(committed.error());
     }

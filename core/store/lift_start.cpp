@@ -1,5 +1,6 @@
 #include "core/store/lift_start.h"
 
+#include "core/store/audit.h"
 #include "core/store/lift_cache.h"
 #include "core/store/lift_codec.h"
 
@@ -35,6 +36,7 @@ void beginLift(Database& database, base::ClientId client, const NewLift& lift, s
 
 std::vector<base::LiftId> beginLifts(Database& database, base::ClientId client, const std::vector<NewLift>& lifts)
 {
+    AuditedChange audited(database, AuditWhat::LiftsStarted, client);
     std::vector<base::LiftId> started;
     for (const NewLift& lift : lifts) {
         if (auto machine = progression::LiftMachine::create(lift.setup); !machine) {
@@ -42,6 +44,7 @@ std::vector<base::LiftId> beginLifts(Database& database, base::ClientId client, 
         }
         beginLift(database, client, lift, started);
     }
+    audited.keep();
     return started;
 }
 

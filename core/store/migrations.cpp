@@ -2,6 +2,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QRegularExpression>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QUuid>
@@ -105,6 +106,28 @@ QStringList schemaFaults(QSqlDatabase& database, const Engine& engine)
 int presentSchemaVersion()
 {
     return static_cast<int>(migrationFiles().size());
+}
+
+QStringList schemaTables()
+{
+    static const QRegularExpression made(QStringLiteral("^(CREATE|DROP) TABLE (?:IF EXISTS )?(\\w+)"));
+    QStringList tables;
+    for (const QString& name : migrationFiles()) {
+        QFile file(QStringLiteral(":/schema/") + name);
+        const QStringList statements = file.open(QIODevice::ReadOnly) ? statementsOf(QString::fromUtf8(file.readAll())) : QStringList();
+        for (const QString& statement : statements) {
+            const auto found = made.match(statement);
+            if (!found.hasMatch()) {
+                continue;
+            }
+            if (found.captured(1) == QLatin1String("CREATE")) {
+                tables.append(found.captured(2));
+            } else {
+                tables.removeAll(found.captured(2));
+            }
+        }
+    }
+    return tables;
 }
 
 QStringList statementsOf(const QString& sql)

@@ -17,6 +17,9 @@ namespace chalk::store {
 /// their words. Empty where there is nothing, or where it cannot be read.
 [[nodiscard]] QStringList schemaFaults(QSqlDatabase& database, const Engine& engine);
 
+/// The tables of the present schema in the order in which they were made: what a row refers to is in its own table or in one before.
+[[nodiscard]] QStringList schemaTables();
+
 /// The statements of a migration file, split at the semicolons that end one.
 [[nodiscard]] QStringList statementsOf(const QString& sql);
 

@@ -12,6 +12,7 @@
 #include <QJsonDocument>
 
 #include <algorithm>
+#include <cstdint>
 
 namespace chalk::store {
 
@@ -61,6 +62,23 @@ int setsLeftOut(const PeopleToImport& people, const std::vector<ListedSet>& sets
         count += exerciseOf(people, set.exercise) == nullptr ? set.count : 0;
     }
     return count;
+}
+
+/// Persons with days, and perhaps exercises, as numbers: so that a million sets are counted in a moment.
+using CountedDays = std::vector<std::uint64_t>;
+
+std::uint64_t countedDay(const ListedSet& set, std::size_t exercise)
+{
+    constexpr int kBitsOfExercise = 20;
+    constexpr int kBitsOfDay = 22;
+    const auto day = static_cast<std::uint64_t>(static_cast<std::uint32_t>(set.day.daysSince1970() + (1 << (kBitsOfDay - 1))));
+    return static_cast<std::uint64_t>(static_cast<std::uint32_t>(set.person)) << (kBitsOfDay + kBitsOfExercise) | day << kBitsOfExercise | exercise;
+}
+
+int distinctOf(CountedDays& days)
+{
+    std::sort(days.begin(), days.end());
+    return static_cast<int>(std::unique(days.begin(), days.end()) - days.begin());
 }
 
 void countPerson(PeopleImported& done, PersonChoice choice)
@@ -252,22 +270,33 @@ Result<PeopleImported> ImportWork::finish()
 PeopleImported previewOf(const PeopleToImport& people, const std::map<base::ClientId, std::set<base::Date>>& recorded)
 {
     PeopleImported done;
-    const auto sets = setsByPerson(*people.content);
+    std::vector<PersonDecision> decisions;
     for (std::size_t i = 0; i < people.content->persons.size(); ++i) {
-        const PersonDecision decision = decisionFor(people, i);
-        countPerson(done, decision.choice);
-        if (decision.choice == PersonChoice::Skip) {
+        decisions.push_back(decisionFor(people, i));
+        countPerson(done, decisions.back().choice);
+    }
+    CountedDays sessions;
+    CountedDays there;
+    CountedDays exposures;
+    for (const ListedSet& set : people.content->sets) {
+        const PersonDecision& decision = decisions[static_cast<std::size_t>(set.person)];
+        const lifts::Exercise* exercise = exerciseOf(people, set.exercise);
+        if (decision.choice == PersonChoice::Skip || exercise == nullptr) {
+            done.setsLeftOut += decision.choice == PersonChoice::Skip ? 0 : set.count;
             continue;
         }
-        auto past = tables::pastSessionsOf(*people.content, static_cast<std::int32_t>(i), sets[i], [&people](std::int32_t index) { return exerciseOf(people, index); },
-                                           people.unit);
         const auto days = recorded.find(decision.client);
-        if (decision.choice == PersonChoice::AddTo && days != recorded.end()) {
-            done.sessionsThere += dropDays(past, days->second);
+        if (decision.choice == PersonChoice::AddTo && days != recorded.end() && days->second.count(set.day) > 0) {
+            there.push_back(countedDay(set, 0));
+            continue;
         }
-        countPast(done, past);
-        done.setsLeftOut += setsLeftOut(people, sets[i]);
+        const auto first = std::find(people.exercises.begin(), people.exercises.end(), exercise);
+        sessions.push_back(countedDay(set, 0));
+        exposures.push_back(countedDay(set, static_cast<std::size_t>(first - people.exercises.begin()) + 1));
     }
+    done.sessions = distinctOf(sessions);
+    done.sessionsThere = distinctOf(there);
+    done.exposures = distinctOf(exposures);
     return done;
 }
 

@@ -1,6 +1,7 @@
 #include "core/store/plan_templates.h"
 
 #include "core/exchange/plan_template_json.h"
+#include "core/store/audit.h"
 #include "core/store/statement.h"
 
 #include <QJsonDocument>
@@ -34,8 +35,10 @@ Result<void> PlanTemplates::save(const planning::PlanTemplate& plan)
     if (const auto fault = planning::faultOf(plan, m_catalogue)) {
         m_database.fail({StoreError::Kind::Refused, QString::fromStdString(fault->field + " " + fault->reason)});
     }
+    AuditedChange audited(m_database, AuditWhat::Templates);
     Statement(m_database, QStringLiteral("INSERT INTO plan_template (name, detail) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET detail = excluded.detail"))
         .run(plan.name, QString::fromUtf8(QJsonDocument(exchange::toJson(plan)).toJson(QJsonDocument::Compact)));
+    audited.keep();
     return transaction.commit();
 }
 
@@ -62,15 +65,19 @@ Result<void> PlanTemplates::rename(const std::string& from, const std::string& t
     if (const auto fault = planning::faultOf(changed, m_catalogue)) {
         m_database.fail({StoreError::Kind::Refused, QString::fromStdString(fault->field + " " + fault->reason)});
     }
+    AuditedChange audited(m_database, AuditWhat::Templates);
     Statement(m_database, QStringLiteral("UPDATE plan_template SET name = ?, detail = ? WHERE name = ?"))
         .run(to, QString::fromUtf8(QJsonDocument(exchange::toJson(changed)).toJson(QJsonDocument::Compact)), from);
+    audited.keep();
     return transaction.commit();
 }
 
 Result<void> PlanTemplates::remove(const std::string& name)
 {
     Transaction transaction(m_database);
+    AuditedChange audited(m_database, AuditWhat::Templates);
     Statement(m_database, QStringLiteral("DELETE FROM plan_template WHERE name = ?")).run(name);
+    audited.keep();
     return transaction.commit();
 }
 

@@ -25,7 +25,7 @@ constexpr const char* kSettings[] = {"SET search_path = chalkrung, pg_temp",  "S
                                      "SET client_min_messages = warning", "SET TimeZone = 'UTC'"};
 
 // A server that is gone is noticed within seconds; `connect_timeout` holds for each address that a name has.
-constexpr const char* kConnectionOptions = "connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
+constexpr const char* kPatience = "connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
 
 std::optional<QVariant> valueFrom(QSqlDatabase& database, const QString& sql, QSqlError& error)
 {
@@ -57,9 +57,8 @@ public:
         if (!QSqlDatabase::isDriverAvailable(driver())) {
             return storeError(Kind::Other, QStringLiteral("%1 cannot be reached: Qt's driver for PostgreSQL is not installed (package libqt6sql6-psql)").arg(access.target));
         }
-        connect(database, *target, access.password);
-        if (!database.open()) {
-            return tl::make_unexpected(postgresqlConnectionError(database.lastError(), access.target));
+        if (auto ready = openConnection(database, *target, access, mode); !ready) {
+            return ready;
         }
         QSqlQuery query(database);
         for (const char* setting : kSettings) {
@@ -182,6 +181,30 @@ public:
     [[nodiscard]] StoreError errorOf(const QSqlDatabase&, const QSqlError& error, const QString& target) const override { return postgresqlError(error, target); }
 
 private:
+    /// Opens the connection, and makes the database first where it is not there and may be made.
+    static Result<void> openConnection(QSqlDatabase& database, const ServerTarget& target, const Access& access, OpenMode mode)
+    {
+        connect(database, target, access.password);
+        if (database.open()) {
+            return {};
+        }
+        const StoreError error = postgresqlConnectionError(database.lastError(), access.target);
+        if (error.kind != Kind::NotThere || mode != OpenMode::CreateIfMissing) {
+            return tl::make_unexpected(error);
+        }
+        database.setDatabaseName(QStringLiteral("postgres"));
+        QString name = target.database;
+        QSqlQuery query;
+        if (!database.open() || !(query = QSqlQuery(database)).exec(QStringLiteral("CREATE DATABASE \"%1\" TEMPLATE template0 ENCODING 'UTF8'")
+                                                                       .arg(name.replace(QLatin1Char('"'), QLatin1String("\"\""))))) {
+            return tl::make_unexpected(database.isOpen() ? postgresqlError(query.lastError(), access.target) : error);
+        }
+        query = QSqlQuery();
+        database.close();
+        connect(database, target, access.password);
+        return database.open() ? Result<void>() : tl::make_unexpected(postgresqlConnectionError(database.lastError(), access.target));
+    }
+
     static Result<QStringList> sentencesFrom(QSqlDatabase& database, const QString& target, const QString& sql)
     {
         QStringList sentences;
@@ -202,7 +225,7 @@ private:
         database.setDatabaseName(target.database);
         database.setUserName(target.login);
         database.setPassword(password);
-        database.setConnectOptions((QStringList(QLatin1String(kConnectionOptions)) + target.options).join(QLatin1Char(';')));
+        database.setConnectOptions((QStringList(QLatin1String(kPatience)) + target.options).join(QLatin1Char(';')));
     }
 };
 

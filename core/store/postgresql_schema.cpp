@@ -59,6 +59,25 @@ QStringList triggerStatements(const QString& statement)
             QStringLiteral("CREATE TRIGGER %1 BEFORE %2 ON %3 FOR EACH ROW EXECUTE FUNCTION %1()").arg(found.captured(1), found.captured(2), found.captured(3))};
 }
 
+/// Whoever is no owner acts in the name of their own login, whatever their program says. An owner may bring in what others did.
+QStringList authorStatements()
+{
+    return {QStringLiteral("CREATE OR REPLACE FUNCTION act_is_in_its_authors_name() RETURNS trigger LANGUAGE plpgsql SET search_path = %1, pg_temp AS $$\n"
+                           "BEGIN IF NOT pg_has_role(session_user, (SELECT role_base FROM server) || '_owner', 'member') THEN "
+                           "NEW.coach_id := (SELECT coach_id FROM login WHERE name = session_user); END IF; RETURN NEW; END $$")
+                .arg(QLatin1String(kServerSchema)),
+            QStringLiteral("CREATE OR REPLACE TRIGGER act_is_in_its_authors_name BEFORE INSERT ON act FOR EACH ROW EXECUTE FUNCTION act_is_in_its_authors_name()")};
+}
+
+/// `DROP TRIGGER table_is_never_deleted;` with its function: the table is named by the trigger.
+QStringList droppedTrigger(const QString& statement)
+{
+    static const QRegularExpression form(QStringLiteral("^DROP TRIGGER ((\\w+)_is_never_(?:changed|deleted));$"));
+    const auto found = form.match(statement);
+    return found.hasMatch() ? QStringList{QStringLiteral("DROP TRIGGER %1 ON %2").arg(found.captured(1), found.captured(2)), QStringLiteral("DROP FUNCTION %1()").arg(found.captured(1))}
+                            : QStringList{statement};
+}
+
 /// The file of roles, with their names put in.
 QStringList roleStatements(const QString& base)
 {
@@ -92,6 +111,9 @@ QStringList postgresqlStatements(const QString& schemaStatement)
     static const QRegularExpression reference(QStringLiteral("(\\w+_id) INTEGER PRIMARY KEY"));
     if (schemaStatement.startsWith(QLatin1String("CREATE TRIGGER"))) {
         return triggerStatements(schemaStatement);
+    }
+    if (schemaStatement.startsWith(QLatin1String("DROP TRIGGER"))) {
+        return droppedTrigger(schemaStatement);
     }
     QString statement = schemaStatement;
     statement.replace(tableOptions, QStringLiteral(");"));
@@ -136,6 +158,7 @@ QStringList postgresqlAfterSteps(QSqlDatabase& database, int version)
     for (const QString& table : guardedTables(database, "_is_never_deleted")) {
         statements.append(QStringLiteral("REVOKE DELETE ON %1 FROM %2").arg(quotedName(table), coach));
     }
+    statements += authorStatements();
     statements += roleStatements(base);
     statements.append(QStringLiteral("UPDATE server SET schema_version = %1").arg(version));
     return statements;

@@ -23,7 +23,7 @@ inline constexpr const char* kServerSchema = "chalkrung";
 [[nodiscard]] QStringList postgresqlBeforeSteps(QSqlDatabase& database, int version);
 
 /// What is run after the steps: the table of logins, what each role may, and the version. `resources/schema/postgresql/roles.sql` says
-/// what the front desk may; coaches may all but what stands there, and change nothing of tables that are only ever added to.
+/// what the front desk may; who is no owner acts in their own name; coaches may all but what stands there, and change nothing of tables that are only ever added to.
 [[nodiscard]] QStringList postgresqlAfterSteps(QSqlDatabase& database, int version);
 
 }  // namespace chalk::store

@@ -56,6 +56,12 @@ const QString& clientColumns()
     return columns;
 }
 
+const QString& clientColumnsFor(const Database& database)
+{
+    static const QString plain = QStringLiteral("c.id, c.name, NULL, '', c.coach_id, c.unit, NULL, c.started_day, c.sessions_per_week, c.away_until_day");
+    return database.may(Right::SeeHealth) ? clientColumns() : plain;
+}
+
 clients::Client clientOf(const Statement& row, int first)
 {
     clients::Client client;
@@ -123,6 +129,9 @@ clients::Clearance clearanceOf(const Statement& row, int first)
 
 clients::Clearance readClearance(Database& database, base::ClientId client)
 {
+    if (!database.may(Right::SeeHealth)) {
+        return {};
+    }
     Statement row(database, QStringLiteral("SELECT ") + clearanceColumns() + QStringLiteral(" FROM clearance q WHERE q.client_id = ?"));
     return row.run(client) && row.next() ? clearanceOf(row) : clients::Clearance();
 }
@@ -147,6 +156,9 @@ clients::Caution cautionOf(const Statement& row)
 std::vector<clients::Caution> readCautions(Database& database, base::ClientId client, std::optional<base::Date> day)
 {
     std::vector<clients::Caution> cautions;
+    if (!database.may(Right::SeeHealth)) {
+        return cautions;
+    }
     Statement rows(database, QStringLiteral("SELECT ") + cautionColumns() + QStringLiteral(" FROM caution WHERE client_id = ? ORDER BY id"));
     rows.run(client);
     while (rows.next()) {

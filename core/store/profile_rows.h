@@ -18,6 +18,8 @@ namespace chalk::store {
 
 /// `c.id, c.name, …` of `client c`; read by clientOf.
 [[nodiscard]] const QString& clientColumns();
+/// The same without goal, birth day and body mass, which who may not see health does not get: they come as nothing.
+[[nodiscard]] const QString& clientColumnsFor(const Database& database);
 inline constexpr int kClientColumns = 10;
 [[nodiscard]] clients::Client clientOf(const Statement& row, int first = 0);
 

@@ -27,25 +27,29 @@ Result<std::vector<RosterEntry>> RosterReader::read(base::Date today)
     const Snapshot snapshot(m_database);
     std::vector<RosterEntry> entries;
     readClients(entries);
-    readCautions(entries, today);
-    readLifts(entries);
-    readWeeks(entries, today);
-    readDirections(entries, today);
+    if (m_database.may(Right::SeeHealth)) {
+        readCautions(entries, today);
+        readLifts(entries);
+        readWeeks(entries, today);
+        readDirections(entries, today);
+    }
     readSessions(entries, today);
     return m_database.resultOf(std::move(entries));
 }
 
 void RosterReader::readClients(std::vector<RosterEntry>& entries)
 {
-    Statement rows(m_database, QStringLiteral("SELECT ") + clientColumns() + QStringLiteral(", coach.name, ") + clearanceColumns() +
-                                   QStringLiteral(" FROM client c JOIN coach ON coach.id = c.coach_id LEFT JOIN clearance q ON q.client_id = c.id "
-                                                  "WHERE c.is_withdrawn = 0 ORDER BY c.name, c.id"));
+    const bool maySee = m_database.may(Right::SeeHealth);
+    const QString clearance = maySee ? QStringLiteral(", ") + clearanceColumns() : QString();
+    const QString fromClearance = maySee ? QStringLiteral("LEFT JOIN clearance q ON q.client_id = c.id ") : QString();
+    Statement rows(m_database, QStringLiteral("SELECT ") + clientColumnsFor(m_database) + QStringLiteral(", coach.name") + clearance +
+                                   QStringLiteral(" FROM client c JOIN coach ON coach.id = c.coach_id ") + fromClearance + QStringLiteral("WHERE c.is_withdrawn = 0 ORDER BY c.name, c.id"));
     rows.run();
     while (rows.next()) {
         RosterEntry& entry = entries.emplace_back();
         entry.client = clientOf(rows);
         entry.coachName = rows.text(kClientColumns);
-        entry.clearance = clearanceOf(rows, kClientColumns + 1);
+        entry.clearance = maySee ? clearanceOf(rows, kClientColumns + 1) : clients::Clearance();
     }
 }
 

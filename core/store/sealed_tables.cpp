@@ -29,6 +29,7 @@ QList<SealedTable> makeSealedTables()
         {QStringLiteral("event"), id, words("lift_id day type"), words("detail"), {}, false},
         {QStringLiteral("session_lift"), words("session_id position"), words("session_id lift_id"), words("left_out"), {}, false},
         {QStringLiteral("tested_maximum"), id, words("client_id lift_id day"), words("note"), {}, false},
+        {QStringLiteral("audit"), id, words("coalesce(client_id,0) what"), words("before after"), {}, false},
     };
 }
 

@@ -64,6 +64,9 @@ Result<std::vector<sessions::SessionLift>> SessionReader::lifts(base::SessionId 
 {
     const Snapshot snapshot(m_database);
     std::vector<sessions::SessionLift> lifts;
+    if (!m_database.may(Right::SeeHealth)) {
+        return lifts;
+    }
     Statement rows(m_database, QStringLiteral("SELECT lift_id, left_out IS NOT NULL, COALESCE(left_out, '') FROM session_lift WHERE session_id = ? ORDER BY position"));
     rows.run(session);
     while (rows.next()) {
@@ -91,25 +94,25 @@ Result<std::vector<base::LiftId>> SessionReader::plannedLifts(base::SessionId se
 Result<sessions::SessionReport> SessionReader::report(base::SessionId session)
 {
     const Snapshot snapshot(m_database);
-    return m_database.resultOf(readReport(m_database, session));
+    return m_database.resultOf(m_database.may(Right::SeeHealth) ? readReport(m_database, session) : sessions::SessionReport());
 }
 
 Result<std::map<base::SessionId, sessions::SessionReport>> SessionReader::reportsOf(base::ClientId client)
 {
     const Snapshot snapshot(m_database);
-    return m_database.resultOf(readReports(m_database, client));
+    return m_database.resultOf(m_database.may(Right::SeeHealth) ? readReports(m_database, client) : std::map<base::SessionId, sessions::SessionReport>());
 }
 
 Result<bool> SessionReader::isHealthKept(base::SessionId session)
 {
     const Snapshot snapshot(m_database);
-    return m_database.resultOf(store::isHealthKept(m_database, session));
+    return m_database.resultOf(m_database.may(Right::SeeHealth) && store::isHealthKept(m_database, session));
 }
 
 Result<std::vector<LogEntry>> SessionReader::entriesIn(base::SessionId session)
 {
     const Snapshot snapshot(m_database);
-    return m_database.resultOf(EventLog(m_database).presentEntriesIn(session));
+    return m_database.resultOf(m_database.may(Right::SeeHealth) ? EventLog(m_database).presentEntriesIn(session) : std::vector<LogEntry>());
 }
 
 }  // namespace chalk::store

@@ -10,17 +10,16 @@
 #include "core/store/studio_settings.h"
 #include "core/store/week_settings.h"
 
+#include <algorithm>
 #include <map>
 #include <utility>
 
 namespace chalk::store {
 
-namespace {
-
 /// Reads what belongs to the clients; ids become those of the document.
-class ClientsExport {
+class StudioExport::Reading {
 public:
-    ClientsExport(Database& database, const std::vector<clients::Coach>& coaches) : m_database(database), m_log(database), m_cache(database, m_log)
+    Reading(Database& database, const std::vector<clients::Coach>& coaches) : m_database(database), m_log(database), m_cache(database, m_log)
     {
         for (std::size_t i = 0; i < coaches.size(); ++i) {
             m_coaches[coaches[i].id] = base::CoachId(static_cast<std::int64_t>(i) + 1);
@@ -201,6 +200,8 @@ private:
     std::map<base::LiftId, base::LiftId> m_liftNumbers; ///< of the present client's document, from 1
 };
 
+namespace {
+
 /// What weeks are planned from, with the coaches of the studio still in their own ids.
 void readWeek(Database& database, exchange::StudioDocument& document)
 {
@@ -232,38 +233,105 @@ void renumberCoaches(exchange::StudioDocument& document)
     for (week::Closure& closure : document.closures) {
         closure.coach = closure.coach.isNone() ? closure.coach : ids[closure.coach];
     }
+    for (exchange::ErasedSession& session : document.erasedSessions) {
+        session.coach = ids[session.coach];
+    }
+}
+
+/// The last day that something is known of which cannot lie ahead.
+base::Date lastKnownDay(Database& database, base::Date today)
+{
+    Statement row(database, QStringLiteral("SELECT max(known.day) FROM (SELECT day FROM event UNION ALL SELECT day FROM form UNION ALL SELECT day FROM letter "
+                                           "UNION ALL SELECT day FROM decision UNION ALL SELECT begun_day FROM plan UNION ALL SELECT ended_day FROM plan "
+                                           "UNION ALL SELECT day FROM tested_maximum UNION ALL SELECT started_day FROM lift UNION ALL SELECT started_day FROM client "
+                                           "UNION ALL SELECT asked_day FROM clearance UNION ALL SELECT granted_day FROM clearance "
+                                           "UNION ALL SELECT day FROM session WHERE state IN ('recorded', 'missed')) AS known"));
+    return row.run() && row.next() && !row.isNull(0) ? std::max(today, row.date(0)) : today;
+}
+
+void readErased(Database& database, exchange::StudioDocument& document)
+{
+    std::map<std::int64_t, int> numbers;
+    Statement clients(database, QStringLiteral("SELECT id, erased_day FROM erased_client ORDER BY id"));
+    clients.run();
+    while (clients.next()) {
+        document.erasedOn.push_back(clients.date(1));
+        numbers[clients.integer(0)] = static_cast<int>(document.erasedOn.size());
+    }
+    Statement rows(database, QStringLiteral("SELECT id, erased_client_id, coach_id, day, start_minute, minutes, kind, state FROM erased_session ORDER BY id"));
+    rows.run();
+    while (rows.next()) {
+        document.erasedSessions.push_back({numbers[rows.integer(1)], base::CoachId(rows.integer(2)), rows.date(3), rows.number(4), rows.number(5),
+                                           rows.known(sessions::sessionKindOf(rows.text(6)), 6, "erased session", 0),
+                                           rows.known(sessions::sessionStateOf(rows.text(7)), 7, "erased session", 0)});
+    }
 }
 
 }  // namespace
 
-Result<exchange::StudioDocument> exportStudio(Database& database, base::Date today, const Progress& progress)
+StudioExport::StudioExport(Database& database, base::Date today) : m_database(database), m_snapshot(database)
 {
-    const Snapshot snapshot(database);
     StudioReader studio(database);
     const auto coaches = studio.coaches();
     const auto equipment = studio.equipment();
     const auto name = studio.name();
-    if (!coaches || !equipment || !name) {
-        return tl::make_unexpected(*database.failure());
-    }
     const auto limits = StudioSettings(database).restingLimits();
-    auto templates = readDocumentTemplates(database, exchange::builtInCatalogue());
-    if (!limits || database.failure()) {
-        return tl::make_unexpected(*database.failure());
+    m_header.today = lastKnownDay(database, today);
+    if (!coaches || !equipment || !name || !limits) {
+        return;  // the database has failed
     }
-    exchange::StudioDocument document{*name, *coaches, *equipment, {}, today, std::move(templates), *limits};
-    ClientsExport reading(database, *coaches);
-    const std::vector<clients::Client> clients = reading.clients();
-    const int count = static_cast<int>(clients.size());
-    for (int i = 0; i < count && !database.failure(); ++i) {
+    m_header.name = *name;
+    m_header.coaches = *coaches;
+    m_header.equipment = *equipment;
+    m_header.restingLimits = *limits;
+    m_header.templates = readDocumentTemplates(database, exchange::builtInCatalogue());
+    m_reading = std::make_unique<Reading>(database, *coaches);
+    m_clients = m_reading->clients();
+    readWeek(database, m_header);
+    readErased(database, m_header);
+    renumberCoaches(m_header);
+}
+
+StudioExport::~StudioExport() = default;
+
+Result<void> StudioExport::onlyClient(base::ClientId client)
+{
+    std::erase_if(m_clients, [client](const clients::Client& one) { return one.id != client; });
+    m_header.erasedOn.clear();
+    m_header.erasedSessions.clear();
+    return m_clients.empty() ? storeError(StoreError::Kind::Refused, QStringLiteral("There is no client %1").arg(client.value())) : Result<void>();
+}
+
+Result<exchange::StudioDocument> StudioExport::header() const
+{
+    return m_database.resultOf(m_header);
+}
+
+Result<exchange::DocumentClient> StudioExport::client(std::size_t index)
+{
+    if (m_database.failure()) {
+        return tl::make_unexpected(*m_database.failure());
+    }
+    exchange::DocumentClient client = m_reading->read(m_clients[index], base::ClientId(static_cast<std::int64_t>(index) + 1));
+    return m_database.resultOf(std::move(client));
+}
+
+Result<exchange::StudioDocument> exportStudio(Database& database, base::Date today, const Progress& progress)
+{
+    StudioExport reading(database, today);
+    auto document = reading.header();
+    const int count = static_cast<int>(reading.clientCount());
+    for (int i = 0; i < count && document; ++i) {
         if (progress && !progress(i, count)) {
             return storeError(StoreError::Kind::Cancelled, QStringLiteral("Stopped"));
         }
-        document.clients.push_back(reading.read(clients[static_cast<std::size_t>(i)], base::ClientId(i + 1)));
+        auto client = reading.client(static_cast<std::size_t>(i));
+        if (!client) {
+            return tl::make_unexpected(client.error());
+        }
+        document->clients.push_back(*std::move(client));
     }
-    readWeek(database, document);
-    renumberCoaches(document);
-    return database.resultOf(std::move(document));
+    return document;
 }
 
 }  // namespace chalk::store

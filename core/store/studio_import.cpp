@@ -106,6 +106,20 @@ void StudioImport::addOwn(const exchange::StudioDocument& document)
         closure.coach = closure.coach.isNone() ? base::CoachId() : coachOf(closure.coach);
         insertClosure(m_database, closure);
     }
+    addErased(document);
+}
+
+void StudioImport::addErased(const exchange::StudioDocument& document)
+{
+    std::vector<std::int64_t> numbers;
+    for (const base::Date day : document.erasedOn) {
+        numbers.push_back(Statement(m_database, QStringLiteral("INSERT INTO erased_client (erased_day) VALUES (?) RETURNING id")).runForId(day));
+    }
+    Statement insert(m_database, QStringLiteral("INSERT INTO erased_session (erased_client_id, coach_id, day, start_minute, minutes, kind, state) VALUES (?, ?, ?, ?, ?, ?, ?)"));
+    for (const exchange::ErasedSession& session : document.erasedSessions) {
+        insert.run(numbers.at(static_cast<std::size_t>(session.client) - 1), coachOf(session.coach), session.date, session.startMinute, session.minutes,
+                   sessions::keyOf(session.kind), sessions::keyOf(session.state));
+    }
 }
 
 void StudioImport::addPlanning(week::ClientPlanning planning, base::ClientId client)

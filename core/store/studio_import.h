@@ -33,6 +33,7 @@ public:
 private:
     void refuse(const QString& reason) { m_database.fail({StoreError::Kind::Refused, reason}); }
     [[nodiscard]] base::CoachId coachOf(base::CoachId inDocument);
+    void addErased(const exchange::StudioDocument& document);
     void addProfile(const exchange::DocumentClient& client, base::ClientId id);
     void addPlanning(week::ClientPlanning planning, base::ClientId client);
     void addSessions(const std::vector<sessions::Session>& sessions, base::ClientId client);

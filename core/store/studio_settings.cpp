@@ -1,6 +1,7 @@
 #include "core/store/studio_settings.h"
 
 #include "core/exchange/json_reading.h"
+#include "core/store/audit.h"
 #include "core/store/statement.h"
 
 #include <QJsonDocument>
@@ -39,6 +40,7 @@ Result<void> StudioSettings::setRestingLimits(const clients::RestingLimits& limi
     if (const auto field = clients::faultyLimitOf(limits)) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("%1 is out of its range").arg(QLatin1String(*field))});
     }
+    AuditedChange audited(m_database, AuditWhat::RestingLimits);
     QJsonObject settings = readSettings(m_database);
     if (const QLatin1String field("resting_limits"); seen) {
         Conflict conflict{ConflictAbout::RestingLimits};
@@ -48,6 +50,7 @@ Result<void> StudioSettings::setRestingLimits(const clients::RestingLimits& limi
     }
     settings.insert(QStringLiteral("resting_limits"), written(limits).value(QStringLiteral("resting_limits")));
     Statement(m_database, QStringLiteral("UPDATE studio SET settings = ?")).run(QString::fromUtf8(QJsonDocument(settings).toJson(QJsonDocument::Compact)));
+    audited.keep();
     return transaction.commit();
 }
 

@@ -113,8 +113,8 @@ void WeekReader::addSessions(week::WeekFacts& facts)
     const base::Date last = facts.monday + (week::kWeekDays - 1);
     Statement planned(m_database, QStringLiteral("SELECT p.session_id, p.lift_id FROM session_lift p JOIN session s ON s.id = p.session_id "
                                                  "WHERE s.day BETWEEN ? AND ? AND p.left_out IS NULL ORDER BY p.session_id, p.position"));
-    planned.run(first, last);
-    while (planned.next()) {
+    const bool isRead = m_database.may(Right::SeeHealth) && planned.run(first, last);
+    while (isRead && planned.next()) {
         lifts[base::SessionId(planned.integer(0))].push_back(base::LiftId(planned.integer(1)));
     }
     Statement rows(m_database, QStringLiteral("SELECT ") + sessionColumns() +
@@ -155,8 +155,10 @@ Result<week::WeekFacts> WeekReader::read(base::Date monday, base::Date today, in
         }
     }
     addClients(facts, today);
-    addProfiles(facts);
-    addContents(facts);
+    if (m_database.may(Right::SeeHealth)) {
+        addProfiles(facts);
+        addContents(facts);
+    }
     addSessions(facts);
     return m_database.resultOf(std::move(facts));
 }

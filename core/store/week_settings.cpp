@@ -1,6 +1,7 @@
 #include "core/store/week_settings.h"
 
 #include "core/exchange/studio_week_json.h"
+#include "core/store/audit.h"
 #include "core/store/statement.h"
 
 #include <QJsonDocument>
@@ -107,7 +108,9 @@ Result<void> WeekSettings::setStudioWeek(const week::StudioWeek& studio, const s
         compareSetting(m_database, std::move(conflict), now, exchange::toJson(week::StudioWeek()), exchange::toJson(*seen));
     }
     refuseFault(faultOf(studio));
+    AuditedChange audited(m_database, AuditWhat::StudioWeek);
     putStudioWeek(m_database, studio);
+    audited.keep();
     return transaction.commit();
 }
 
@@ -133,7 +136,9 @@ Result<void> WeekSettings::setCoachWork(base::CoachId coach, const week::CoachWo
         compareSetting(m_database, std::move(conflict), objectOf(row.qtext(0)), exchange::toJson(week::CoachWork()), exchange::toJson(*seen));
     }
     refuseFault(faultOf(work));
+    AuditedChange audited(m_database, AuditWhat::CoachWork);
     putCoachWork(m_database, coach, work);
+    audited.keep();
     return transaction.commit();
 }
 
@@ -173,7 +178,9 @@ Result<void> WeekSettings::setPlanning(base::ClientId client, const week::Client
                        exchange::toJson(*seen, exchange::CoachNames()));
     }
     refuseFault(faultOf(planning));
+    AuditedChange audited(m_database, AuditWhat::Planning, client);
     putPlanning(m_database, client, planning);
+    audited.keep();
     return transaction.commit();
 }
 
@@ -198,11 +205,13 @@ Result<void> WeekSettings::setQuota(base::ClientId client, base::Date monday, st
     if (sessions && (*sessions < 0 || *sessions > kMostSessionsInWeek)) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("A week has 0 to %1 sessions").arg(kMostSessionsInWeek)});
     }
+    AuditedChange audited(m_database, AuditWhat::WeekQuota, client);
     if (sessions) {
         putQuota(m_database, client, monday, *sessions);
     } else {
         Statement(m_database, QStringLiteral("DELETE FROM week_quota WHERE client_id = ? AND monday = ?")).run(client, monday);
     }
+    audited.keep();
     return transaction.commit();
 }
 
@@ -227,7 +236,9 @@ Result<std::int64_t> WeekSettings::addClosure(const week::Closure& closure)
 {
     Transaction transaction(m_database);
     refuseFault(faultOf(closure));
+    AuditedChange audited(m_database, AuditWhat::Closures);
     const std::int64_t id = insertClosure(m_database, closure);
+    audited.keep();
     const auto committed = transaction.commit();
     return committed ? Result<std::int64_t>(id) : tl::make_unexpected(committed.error());
 }
@@ -239,7 +250,9 @@ Result<void> WeekSettings::removeClosure(std::int64_t id)
     if (row.run(id) && !row.next()) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("There is no closure %1").arg(id)});
     }
+    AuditedChange audited(m_database, AuditWhat::Closures);
     Statement(m_database, QStringLiteral("DELETE FROM closure WHERE id = ?")).run(id);
+    audited.keep();
     return transaction.commit();
 }
 

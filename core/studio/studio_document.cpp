@@ -183,6 +183,12 @@ void slideTo(StudioDocument& document, base::Date day)
     for (week::Closure& closure : document.closures) {
         slideClosure(closure, days);
     }
+    for (base::Date& erased : document.erasedOn) {
+        erased = erased + days;
+    }
+    for (ErasedSession& session : document.erasedSessions) {
+        session.date = session.date + days;
+    }
     document.today = day;
 }
 

@@ -97,6 +97,19 @@ struct DocumentClient {
     bool operator==(const DocumentClient&) const = default;
 };
 
+/// What is kept of a session of a client who was erased: for the accounts.
+struct ErasedSession {
+    int client = 1;  ///< the number that stands for the person, from 1
+    base::CoachId coach;
+    base::Date date;
+    int startMinute = 0;
+    int minutes = 60;
+    sessions::SessionKind kind = sessions::SessionKind::Training;
+    sessions::SessionState state = sessions::SessionState::Recorded;
+
+    bool operator==(const ErasedSession&) const = default;
+};
+
 /// A whole studio as plain values: what files in the open format say and what the store takes in or gives out.
 struct StudioDocument {
     std::string name;
@@ -109,6 +122,8 @@ struct StudioDocument {
     week::StudioWeek week{};
     std::map<base::CoachId, week::CoachWork> coachWork{};  ///< of those who do not work as by default
     std::vector<week::Closure> closures{};
+    std::vector<base::Date> erasedOn{};          ///< when clients were erased; the first one is erased client 1
+    std::vector<ErasedSession> erasedSessions{};
 
     bool operator==(const StudioDocument&) const = default;
 };

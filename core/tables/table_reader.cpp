@@ -14,7 +14,7 @@ constexpr int kMostAmount = 1000;
 constexpr int kMostSetsOfRow = 30;
 constexpr int kMostRir = 10;
 constexpr int kMostRest = 3600;
-constexpr int kMostLoadCenti = 500'000;
+constexpr int kMostLoadCenti = 200'000;  // in the other unit it is still one that the log takes
 constexpr int kLeastMassCenti = 500;
 constexpr int kMostMassCenti = 100'000;
 constexpr int kLeastMinutes = 5;
@@ -228,7 +228,7 @@ std::vector<ListedSet> TableReader::setsIn(const std::vector<Cell>& row)
         set.load = mass->load;
         set.unit = mass->unit || !unit ? unitOfMass(*mass, Field::Load) : *unit;
         if (mass->load.centi() < -kMostLoadCenti || mass->load.centi() > kMostLoadCenti) {
-            fail(row, Field::Load, "must be -5000 to 5000");
+            fail(row, Field::Load, "must be -2000 to 2000");
         }
     } else {
         set.unit = unitOfMass({}, Field::Load);

@@ -30,6 +30,8 @@ public:
     void open();
     /// Runs a statement and answers its rows as text, one a line.
     QStringList rows(const QString& sql);
+    /// From now on nobody looks whether a row refers to something.
+    void letReferencesDangle();
     /// Everything in the tables that can be rebuilt from the log.
     [[nodiscard]] QStringList cacheRows();
     /// Throws the caches away and builds them from the log.

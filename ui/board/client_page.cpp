@@ -21,6 +21,7 @@
 #include "ui/common/page_header.h"
 #include "ui/common/prose.h"
 #include "ui/direction/direction_tab.h"
+#include "ui/history/history_tab.h"
 
 #include <QAction>
 #include <QLabel>
@@ -32,7 +33,7 @@ namespace chalk::ui::board {
 
 namespace {
 
-constexpr std::array<const char*, 4> kTabKeys{"board", "sessions", "health", "direction"};
+constexpr std::array<const char*, 5> kTabKeys{"board", "sessions", "health", "direction", "history"};
 
 int tabOf(const QString& key)
 {
@@ -65,6 +66,7 @@ ClientPage::ClientPage(ClientPageServices services, QWidget* parent)
       m_health(new HealthTab(m_services.look)),
       m_direction(new direction::DirectionTab({m_services.database, m_services.catalogue, m_services.look, m_services.acts, m_services.dialogs,
                                                m_services.atUtc})),
+      m_history(new history::HistoryTab(m_services.look, m_services.database, m_services.dialogs)),
       m_decisions(new LiftDecisions(m_services.look, *m_board, *m_presenter, m_services.acts, this)),
       m_failure(new common::EmptyState(m_services.look))
 {
@@ -99,7 +101,7 @@ void ClientPage::makeHeader()
 
 void ClientPage::makeBody()
 {
-    for (const QString& name : {tr("Board"), tr("Sessions"), tr("Health"), tr("Direction")}) {
+    for (const QString& name : {tr("Board"), tr("Sessions"), tr("Health"), tr("Direction"), tr("History")}) {
         m_tabs->addTab(name);
     }
     m_tabs->setExpanding(false);
@@ -108,7 +110,7 @@ void ClientPage::makeBody()
     m_banners->setSpacing(8);
     m_failure->setPicture(QStringLiteral("warning"), common::Signal::Pain);
     for (QWidget* page : {static_cast<QWidget*>(m_board), static_cast<QWidget*>(m_sessions), static_cast<QWidget*>(m_health),
-                          static_cast<QWidget*>(m_direction), static_cast<QWidget*>(m_failure)}) {
+                          static_cast<QWidget*>(m_direction), static_cast<QWidget*>(m_history), static_cast<QWidget*>(m_failure)}) {
         m_pages->addWidget(page);
     }
     auto* line = new QFrame(this);
@@ -172,8 +174,23 @@ void ClientPage::makeActions()
             m_pages->currentWidget()->setFocus(Qt::ShortcutFocusReason);
         });
     }
+    makeRecordActions();
     addActions(m_direction->actions());
     connect(m_direction, &direction::DirectionTab::keysChanged, this, &ClientPage::pageChanged);
+}
+
+void ClientPage::makeRecordActions()
+{
+    addPageAction(tr("Make the client’s dossier"), {}, [this] {
+        if (m_case) {
+            Q_EMIT dossierAsked(m_client);
+        }
+    });
+    addPageAction(tr("Erase this client"), {}, [this] {
+        if (m_case) {
+            Q_EMIT erasureAsked(m_client);
+        }
+    });
 }
 
 void ClientPage::goToStep(const QString& step)
@@ -243,6 +260,7 @@ void ClientPage::showCase()
     m_sessions->setCase(*m_case);
     m_health->setCase(*m_case);
     m_direction->setClient(m_client, m_case->today);
+    m_history->setClient(m_client, common::qstring(m_case->client.name));
     m_tabs->setVisible(true);
     showBanners();
     showTab(m_tabs->currentIndex());
@@ -366,6 +384,7 @@ bool ClientPage::closeOrClear()
         return m_sessions->clearFilter();
     case Tab::Health:
     case Tab::Direction:
+    case Tab::History:
         break;
     }
     return false;

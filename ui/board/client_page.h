@@ -34,6 +34,10 @@ namespace chalk::ui::direction {
 class DirectionTab;
 }
 
+namespace chalk::ui::history {
+class HistoryTab;
+}
+
 namespace chalk::ui::board {
 
 class BoardTab;
@@ -55,7 +59,7 @@ struct ClientPageServices {
     common::Dialogs& dialogs;
 };
 
-/// One client: the stage board, all sessions, health, the direction. What the coach decides about a lift is written here and can be undone.
+/// One client: the stage board, all sessions, health, the direction, the history of changes. What the coach decides about a lift is written here and can be undone.
 class ClientPage : public shell::Page {
     Q_OBJECT
 
@@ -64,7 +68,7 @@ public:
     ~ClientPage() override;
 
     [[nodiscard]] QString title() const override;
-    /// Shows the client of the place; its tab is `board`, `sessions`, `health` or `direction`, its lift is selected.
+    /// Shows the client of the place; its tab is `board`, `sessions`, `health`, `direction` or `history`, its lift is selected.
     void open(const shell::Place& place) override;
     [[nodiscard]] shell::Place place() const override;
     void refresh() override;
@@ -82,13 +86,18 @@ Q_SIGNALS:
     void reportAsked(base::ClientId client);
     /// The plan that this client follows is wanted on paper.
     void planAsked(base::ClientId client);
+    /// All that is kept of this client is wanted as files.
+    void dossierAsked(base::ClientId client);
+    /// This client asks to be erased.
+    void erasureAsked(base::ClientId client);
 
 private:
-    enum class Tab { Board, Sessions, Health, Direction };
+    enum class Tab { Board, Sessions, Health, Direction, History };
 
     void makeHeader();
     void makeBody();
     void makeActions();
+    void makeRecordActions();
     QAction* addPageAction(const QString& text, const QKeySequence& key, std::function<void()> does);
     void showCase();
     void showFailure(const QString& message);
@@ -122,6 +131,7 @@ private:
     SessionsTab* m_sessions;
     HealthTab* m_health;
     direction::DirectionTab* m_direction;
+    history::HistoryTab* m_history;
     LiftDecisions* m_decisions;
     common::EmptyState* m_failure;
     QAction* m_changeAction = nullptr;

@@ -59,18 +59,12 @@ void BackupKeeper::end()
 
 std::optional<store::StoreError> BackupKeeper::makeLast(const store::Progress& progress)
 {
-    if (isOnServer()) {
-        return std::nullopt;
-    }
     const auto made = backedUp(m_studio, shelf(), m_furtherFolder, progress);
     return made ? std::nullopt : std::optional(made.error());
 }
 
 void BackupKeeper::start()
 {
-    if (isOnServer()) {
-        return;
-    }
     m_timer.start();
     look();
 }
@@ -85,7 +79,7 @@ void BackupKeeper::look()
 void BackupKeeper::makeNow()
 {
     m_isAsked = true;
-    if (!m_isMaking && !isOnServer()) {
+    if (!m_isMaking) {
         make();
     }
 }

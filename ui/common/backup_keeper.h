@@ -32,7 +32,7 @@ public:
     /// Stops the one that is being made.
     ~BackupKeeper() override;
 
-    /// A studio on a server is backed up there: nothing is made of it here.
+    /// A studio on a server is copied to this machine; none takes its place from here.
     [[nodiscard]] bool isOnServer() const { return store::isServerTarget(m_studio.target); }
     /// The folder on another disk; empty for none.
     void setFurtherFolder(const QString& folder) { m_furtherFolder = folder; }

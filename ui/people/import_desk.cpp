@@ -5,6 +5,8 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <algorithm>
+
 namespace chalk::ui::people {
 
 struct ImportDesk::Inspected {

@@ -67,7 +67,7 @@ ImportPage::ImportPage(ImportPageLook look, ImportServices services, QWidget* pa
     connect(m_add, &QAbstractButton::clicked, this, &ImportPage::chooseFile);
     connect(m_back, &QAbstractButton::clicked, this, &ImportPage::closeOrClear);
     connect(m_next, &QAbstractButton::clicked, this, &ImportPage::goOn);
-    connect(&m_desk, &ImportDesk::changed, this, &ImportPage::show);
+    connect(&m_desk, &ImportDesk::changed, this, &ImportPage::showStep);
     connect(&m_desk, &ImportDesk::progressed, m_progress, &QProgressBar::setValue);
     connect(&m_desk, &ImportDesk::failed, this, &ImportPage::tellTrouble);
     connect(&m_desk, &ImportDesk::imported, this, &ImportPage::tellImported);
@@ -77,7 +77,7 @@ ImportPage::ImportPage(ImportPageLook look, ImportServices services, QWidget* pa
     connect(add, &QAction::triggered, this, &ImportPage::chooseFile);
     addAction(add);
     m_add->setKeyText(tr("Ctrl O"));
-    show();
+    showStep();
 }
 
 void ImportPage::buildSteps()
@@ -130,7 +130,7 @@ void ImportPage::open(const shell::Place&)
 
 void ImportPage::refresh()
 {
-    show();
+    showStep();
 }
 
 std::vector<shell::KeyHint> ImportPage::keyHints() const
@@ -190,7 +190,7 @@ QString ImportPage::footText() const
     return {};
 }
 
-void ImportPage::show()
+void ImportPage::showStep()
 {
     const bool isBusy = m_desk.isBusy();
     const bool isInFiles = m_desk.step() == ImportDesk::Step::Files;

@@ -51,7 +51,7 @@ private:
     void buildFoot();
     void chooseFile();
     void goOn();
-    void show();
+    void showStep();
     void tellImported(const store::PeopleImported& imported);
     void tellTrouble(const QString& reason);
     void say(const QString& lead, const QString& text, bool isTrouble);

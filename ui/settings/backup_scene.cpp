@@ -52,11 +52,7 @@ common::BannerMessage backupTrouble(const store::StoreError& why)
 BackupScene backupScene(const common::BackupKeeper& keeper)
 {
     BackupScene scene;
-    scene.isOnServer = keeper.isOnServer();
-    if (scene.isOnServer) {
-        scene.last = backupSceneWords("This studio is on a server. Whoever looks after the server backs it up there.");
-        return scene;
-    }
+    scene.canRestore = !keeper.isOnServer();
     const base::Date today = keeper.now().at.day;
     const store::BackupShelf shelf = keeper.shelf();
     for (const store::KeptBackup& backup : shelf.list()) {

@@ -20,7 +20,7 @@ struct BackupRow {
 
 /// What the section of backups says, as plain values.
 struct BackupScene {
-    bool isOnServer = false;                              ///< then only `last` says something
+    bool canRestore = true;                               ///< not where the studio is on a server
     std::optional<common::BannerMessage> trouble;         ///< the last one did not go
     QString last;                                         ///< when, how large, verified
     QString place;                                        ///< where it is

@@ -112,7 +112,6 @@ void BackupSection::addLast()
 void BackupSection::addFurther()
 {
     auto* panel = new common::Panel(m_services.look, this);
-    m_furtherPanel = panel;
     panel->setTitle(tr("On another disk too"));
     const auto [words, buttons] = addBackupRow(*panel);
     m_further = addBackupWords(*words, "secondary", panel);
@@ -130,7 +129,6 @@ void BackupSection::addFurther()
 void BackupSection::addList()
 {
     auto* panel = new common::Panel(m_services.look, this);
-    m_listPanel = panel;
     panel->setTitle(tr("Backups that are kept"));
     auto* inside = new QVBoxLayout;
     inside->setContentsMargins(18, 8, 18, 16);
@@ -146,6 +144,9 @@ void BackupSection::addList()
 
 void BackupSection::askForChosen()
 {
+    if (!m_scene.canRestore) {
+        return;
+    }
     const QListWidgetItem* chosen = m_list->currentItem();
     Q_EMIT restoreAsked(chosen == nullptr ? QString() : chosen->data(Qt::UserRole).toString());
 }
@@ -174,8 +175,8 @@ void BackupSection::showMaking(bool isMaking)
     const bool hasFocus = (isMaking ? m_backUp : m_stop)->hasFocus();
     m_progress->setVisible(isMaking);
     m_stop->setVisible(isMaking);
-    m_backUp->setVisible(!isMaking && !m_scene.isOnServer);
-    m_restore->setVisible(!m_scene.isOnServer);
+    m_backUp->setVisible(!isMaking);
+    m_restore->setVisible(m_scene.canRestore);
     m_restore->setEnabled(!isMaking);
     if (hasFocus) {
         (isMaking ? m_stop : m_backUp)->setFocus(Qt::OtherFocusReason);
@@ -201,14 +202,10 @@ void BackupSection::refresh()
     showBanner(*m_trouble, m_scene.trouble);
     m_last->setText(m_scene.last);
     m_place->setText(m_scene.place);
-    m_place->setVisible(!m_scene.isOnServer);
     m_further->setText(m_scene.further);
     m_leave->setVisible(m_scene.hasFurther);
     showBanner(*m_furtherTrouble, m_scene.furtherTrouble);
     m_rule->setText(m_scene.rule);
-    for (common::Panel* panel : {m_furtherPanel, m_listPanel}) {
-        panel->setVisible(!m_scene.isOnServer);
-    }
     if (isListNew) {
         fillList();
     }

@@ -72,8 +72,6 @@ private:
     QLabel* m_further = nullptr;
     common::ActionButton* m_leave = nullptr;
     common::Banner* m_furtherTrouble = nullptr;
-    common::Panel* m_furtherPanel = nullptr;
-    common::Panel* m_listPanel = nullptr;
     QLabel* m_rule = nullptr;
     QListWidget* m_list = nullptr;
 };

@@ -200,6 +200,12 @@ void MainWindow::goTo(const Place& place)
     m_deck->goTo(place);
 }
 
+void MainWindow::forgetClient(base::ClientId client)
+{
+    m_open.forget(client);
+    m_rail->setOpenClients(m_open);
+}
+
 void MainWindow::addFinder(std::unique_ptr<FindProvider> finder)
 {
     m_find->addProvider(std::move(finder));

@@ -44,6 +44,8 @@ public:
     void openLastPlace();
     /// Shows a place; does nothing where no page has its key.
     void goTo(const Place& place);
+    /// A client who is gone leaves the rail.
+    void forgetClient(base::ClientId client);
     /// What Ctrl+K finds besides the actions, asked before them.
     void addFinder(std::unique_ptr<FindProvider> finder);
     /// Puts a notice above the page on show, below those that are there; it shows and hides itself.

@@ -14,3 +14,8 @@ GRANT SELECT, INSERT ON session TO {front_desk};
 GRANT UPDATE (coach_id, day, start_minute, minutes, place, place_capacity, kind, state, is_locked) ON session TO {front_desk};
 -- A booking is an act, and what it was before is kept.
 GRANT SELECT, INSERT ON act, session_change, booking_change TO {front_desk};
+
+-- Who only tries a new client out takes them away again with their audit; the trigger lets nothing else of it go. Erasing is the owner's.
+GRANT DELETE ON audit TO {coach};
+REVOKE INSERT, UPDATE, DELETE ON erased_client, erased_session FROM {coach};
+GRANT INSERT ON audit TO {front_desk};

@@ -113,7 +113,7 @@ protected:
         return {test::smallStudioDay(), progression::Exposure{0, {{base::Load::fromCenti(5000), reps}}}};
     }
     /// How many rows of the log stand for work of today.
-    int entries() { return m_studio.rows(QStringLiteral("SELECT id FROM event WHERE session_id = %1").arg(m_session.id.value())).size(); }
+    qsizetype entries() { return m_studio.rows(QStringLiteral("SELECT id FROM event WHERE session_id = %1").arg(m_session.id.value())).size(); }
 
     test::StudioOnTest m_studio;
     std::unique_ptr<Database> m_second;
@@ -139,7 +139,7 @@ TEST_F(ConflictTest, TwoCoachesRecordTheSameLiftOfTheSameSession)
     RecordWriter one(first(), test::someMoment);
     RecordWriter other(second(), test::someMoment);
     ASSERT_TRUE(one.record(m_ada, m_session.id, {{m_squat, squat(8)}}, {}, {true, {}}));
-    const int before = entries();
+    const qsizetype before = entries();
     const Conflict conflict = conflictOf(other.record(m_ada, m_session.id, {{m_squat, squat(5)}}, {}, {true, {}}));
     EXPECT_EQ(conflict.about, ConflictAbout::Entry);
     EXPECT_EQ(conflict.client, m_ada);
@@ -215,17 +215,17 @@ TEST_F(ConflictTest, FormsAndTheClientsOwnValues)
     const base::Date today = test::smallStudioDay();
     const clients::Profile seen = ClientForms(first()).profile(m_ada).value();
     clients::Profile theirs = seen;
-    theirs.phone = "1";
+    theirs.contact.phone = "1";
     clients::Profile yours = seen;
-    yours.email = "ada@example.org";
+    yours.contact.email = "ada@example.org";
     ASSERT_TRUE(ClientWriter(first()).saveProfile(m_ada, theirs, today, exchange::toJson(seen)));
     const Conflict conflict = conflictOf(ClientWriter(second()).saveProfile(m_ada, yours, today, exchange::toJson(seen)));
     EXPECT_EQ(conflict.about, ConflictAbout::Profile);
     const auto both = bothOf(conflict);
     ASSERT_TRUE(both);
     ASSERT_TRUE(ClientWriter(second()).saveProfile(m_ada, exchange::readProfile(*both, {}).value(), today, conflict.theirs));
-    EXPECT_EQ(ClientForms(first()).profile(m_ada)->phone, "1");
-    EXPECT_EQ(ClientForms(first()).profile(m_ada)->email, "ada@example.org");
+    EXPECT_EQ(ClientForms(first()).profile(m_ada)->contact.phone, "1");
+    EXPECT_EQ(ClientForms(first()).profile(m_ada)->contact.email, "ada@example.org");
 
     const clients::Client client = ClientReader(first()).read(m_ada, today)->client;
     clients::Client renamed = client;

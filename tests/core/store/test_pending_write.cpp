@@ -28,7 +28,7 @@ TEST(PendingWrite, OneOfTheSameThingTakesThePlaceOfAnother)
 class PendingWriteTest : public ::testing::Test {
 protected:
     sessions::Session session() { return SessionReader(m_studio.database()).on(test::smallStudioDay())->front().session; }
-    int acts() { return m_studio.rows(QStringLiteral("SELECT id FROM act")).size(); }
+    qsizetype acts() { return m_studio.rows(QStringLiteral("SELECT id FROM act")).size(); }
 
     test::StudioOnTest m_studio;
 };
@@ -37,7 +37,7 @@ TEST_F(PendingWriteTest, IsDoneUnderItsTokenOnce)
 {
     const StateWrite write{session().id, sessions::SessionState::Missed, {}};
     ASSERT_TRUE(perform(m_studio.database(), write, test::someMoment, QStringLiteral("one")));
-    const int before = acts();
+    const qsizetype before = acts();
     const auto again = perform(m_studio.database(), write, test::someMoment, QStringLiteral("one"));
     ASSERT_FALSE(again);
     EXPECT_EQ(again.error().kind, StoreError::Kind::Conflict);

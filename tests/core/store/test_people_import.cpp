@@ -137,7 +137,8 @@ TEST(PeopleImport, AddsToWhoIsThereAndGivesEverythingBack)
     const auto ada = test::clientNamed(import.studio.database(), "Ada Lund");
     ASSERT_EQ(import.proposal.people.persons.size(), 1U);
     EXPECT_EQ(import.proposal.people.persons[0].client, ada);
-    const QStringList caches = import.studio.cacheRows();
+    const QString statesOfLifts = QStringLiteral("SELECT lift_id, stage, misses, state FROM lift_state WHERE lift_id <= 3 ORDER BY lift_id");
+    const QStringList states = import.studio.rows(statesOfLifts);
     const auto squat = test::liftOf(import.studio.database(), ada, lifts::Pattern::Squat);
     const auto done = import.run();
     ASSERT_TRUE(done) << done.error().message.toStdString();
@@ -154,7 +155,7 @@ TEST(PeopleImport, AddsToWhoIsThereAndGivesEverythingBack)
     const auto undone = import.undo(done->act);
     ASSERT_TRUE(undone) << undone.error().message.toStdString();
     EXPECT_EQ(ClientReader(import.studio.database()).read(ada, smallStudioDay())->lifts.size(), 3U);
-    EXPECT_EQ(import.studio.rows(QStringLiteral("SELECT lift_id, stage, misses, state FROM lift_state WHERE lift_id <= 3 ORDER BY lift_id")).size(), 3);
+    EXPECT_EQ(import.studio.rows(statesOfLifts), states);
     import.expectSound();
     ASSERT_TRUE(import.undo(undone->act));
     EXPECT_EQ(ClientReader(import.studio.database()).read(ada, smallStudioDay())->lifts.size(), 4U);

@@ -42,7 +42,7 @@ TEST_F(PlanRowsTest, RowsAreOnlyEverAdded)
 TEST_F(PlanRowsTest, AContentThatCannotBeReadIsNamed)
 {
     begin();
-    ASSERT_TRUE(doesRun("DROP TRIGGER plan_is_never_changed"));
+    ASSERT_TRUE(doesRun(m_studio.database().isOnServer() ? "DROP TRIGGER plan_is_never_changed ON plan" : "DROP TRIGGER plan_is_never_changed"));
     ASSERT_TRUE(doesRun("UPDATE plan SET content = '{\"plan\": 3}'"));
     const auto history = PlanReader(m_studio.database()).history(m_ada);
     ASSERT_FALSE(history);

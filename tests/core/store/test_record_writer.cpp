@@ -43,11 +43,11 @@ protected:
     std::string refusalOf(const std::function<Result<ActOutcome>()>& write)
     {
         const QStringList before = m_studio.rows(QStringLiteral("SELECT (SELECT count(*) FROM act), (SELECT count(*) FROM event), (SELECT count(*) FROM "
-                                                                "event_set), (SELECT group_concat(state) FROM session)")) +
+                                                                "event_set), (SELECT count(*) FROM session_change)")) +
                                    m_studio.cacheRows();
         const auto outcome = write();
         EXPECT_EQ(before, m_studio.rows(QStringLiteral("SELECT (SELECT count(*) FROM act), (SELECT count(*) FROM event), (SELECT count(*) FROM event_set), "
-                                                       "(SELECT group_concat(state) FROM session)")) +
+                                                       "(SELECT count(*) FROM session_change)")) +
                               m_studio.cacheRows());
         if (outcome) {
             return "it was not refused";

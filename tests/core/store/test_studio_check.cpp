@@ -50,7 +50,7 @@ TEST_F(StudioCheckTest, AStageOrAWeekThatNobodyReachedIsFound)
 
 TEST_F(StudioCheckTest, ARowThatPointsToNothingIsFound)
 {
-    run("PRAGMA foreign_keys = OFF");
+    m_studio.letReferencesDangle();
     run("UPDATE lift SET client_id = 99 WHERE id = 3");
     const StudioCheck found = check();
     ASSERT_FALSE(found.isSound());
@@ -78,7 +78,7 @@ TEST_F(StudioCheckTest, ItCanBeStopped)
 
 TEST_F(StudioCheckTest, ManyFaultsAreCounted)
 {
-    run("PRAGMA foreign_keys = OFF");
+    m_studio.letReferencesDangle();
     for (int i = 0; i < 30; ++i) {
         run(("INSERT INTO stage_reached (lift_id, cycle, stage, day) VALUES (1, " + std::to_string(10 + i) + ", 7, 20000)").c_str());
     }

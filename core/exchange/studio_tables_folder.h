@@ -1,0 +1,87 @@
+#pragma once
+
+#include "core/exchange/csv_rows.h"
+#include "core/exchange/studio_json.h"
+#include "core/exchange/studio_tables.h"
+
+#include <QFile>
+#include <QJsonObject>
+#include <QSaveFile>
+
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace chalk::exchange {
+
+/// Writes a studio into a folder as tables, client by client. Files are readable by their owner only and get their names at the end: what is
+/// not finished leaves nothing behind.
+class TablesWriter {
+public:
+    explicit TablesWriter(QString folder);
+    ~TablesWriter();
+
+    /// The object of the studio's own file.
+    void addStudio(const QJsonObject& studio);
+    /// The object of a client's file; clients come in their order.
+    void addClient(const QJsonObject& client);
+    /// Fails with the first file that could not be written.
+    [[nodiscard]] StudioResult<void> finish();
+
+private:
+    void begin(const StudioTable& table, const std::vector<const char*>& numbers);
+    void add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object);
+    void write(const QString& name, const QByteArray& bytes);
+
+    QString m_folder;
+    std::map<QString, std::unique_ptr<QSaveFile>> m_files;
+    std::optional<StudioFault> m_fault;
+    int m_clients = 0;
+};
+
+/// Reads such a folder again, client by client, into the objects of the open format.
+class TablesReader {
+public:
+    explicit TablesReader(QString folder) : m_folder(std::move(folder)) {}
+
+    /// Whether a folder holds tables.
+    [[nodiscard]] static bool isThere(const QString& folder);
+
+    [[nodiscard]] StudioResult<QJsonObject> studio();
+    /// Nothing behind the last client: rows that belong to none are a fault then.
+    [[nodiscard]] StudioResult<std::optional<QJsonObject>> nextClient();
+    /// A fault of the last object that was read, at the file, the line and the column that its value came from.
+    [[nodiscard]] StudioFault placed(const JsonFault& fault) const;
+
+private:
+    struct OpenTable {
+        std::unique_ptr<QFile> file;
+        std::unique_ptr<CsvRows> records;
+        std::vector<int> columns;  ///< where each column of the table stands in the file; -1 where it is not there
+        int more = -1;
+        std::vector<int> numbers;  ///< where the numbers stand
+        bool hasRow = false;
+    };
+    struct RowPlace {
+        const StudioTable* table;
+        int line;
+    };
+
+    bool open(const StudioTable& table, const std::vector<const char*>& numbers);
+    void advance(OpenTable& table, const StudioTable& about);
+    [[nodiscard]] bool isNext(const OpenTable& table, const std::vector<int>& numbers) const;
+    [[nodiscard]] QJsonObject read(const StudioTable& table, const std::vector<int>& numbers, const std::string& path);
+    [[nodiscard]] QJsonObject rowOf(const StudioTable& table, const OpenTable& open);
+    void readParts(const StudioTable& table, const std::vector<int>& numbers, const std::string& path, QJsonObject& object);
+    void fail(const StudioTable& table, int line, const std::string& column, const std::string& reason);
+    void checkNothingLeft(const StudioTable& table);
+
+    QString m_folder;
+    std::map<QString, OpenTable> m_tables;
+    std::map<std::string, RowPlace> m_places;  ///< by the path of an object
+    std::optional<StudioFault> m_fault;
+    int m_client = 0;
+};
+
+}  // namespace chalk::exchange

@@ -1,0 +1,82 @@
+#include "ui/records/dossier.h"
+
+#include "core/exchange/catalogue_json.h"
+#include "tests/support/kept_client.h"
+#include "tests/support/small_studio.h"
+#include "ui/records/dossier_content.h"
+
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace chalk::ui::records {
+
+namespace {
+
+exchange::StudioDocument keptByOnboarding()
+{
+    exchange::StudioDocument document = test::smallStudio();
+    test::addKept(document);
+    return document;
+}
+
+QString allWordsOf(const DossierContent& content)
+{
+    QString words;
+    for (const DossierPart& part : content.parts) {
+        for (const auto& [name, text] : part.entries) {
+            words += name + QLatin1Char(' ') + text + QLatin1Char('\n');
+        }
+    }
+    return words;
+}
+
+}  // namespace
+
+class DossierTest : public ::testing::Test {
+protected:
+    test::StudioOnTest m_studio{keptByOnboarding()};
+    lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
+    base::ClientId m_ada = test::clientNamed(m_studio.database(), "Ada Lund");
+};
+
+TEST_F(DossierTest, TellsOfEverythingInWords)
+{
+    const auto content = readDossierContent(m_studio.database(), m_catalogue, m_ada, test::smallStudioDay());
+    ASSERT_TRUE(content) << content.error().message.toStdString();
+    const QString words = allWordsOf(*content);
+    for (const char* word : {"Ada Lund", "Carry the boat", "Ines", "Lower back", "Squat", "Back squat", "missed", "Rack 1"}) {
+        EXPECT_TRUE(words.contains(QLatin1String(word), Qt::CaseInsensitive)) << word;
+    }
+    EXPECT_FALSE(words.contains(QLatin1String("Bo Arden")));
+}
+
+TEST_F(DossierTest, FilesAreTheClientsAloneAndTheirOwners)
+{
+    const QTemporaryDir folder;
+    const auto files = writeDossier(m_studio.database(), m_catalogue, m_ada, test::smallStudioDay(), folder.filePath(QStringLiteral("out")));
+    ASSERT_TRUE(files) << files.error().message.toStdString();
+    for (const char* wanted : {"studio.json", "clients/01-ada-lund.json", "history.json", "history.csv", "dossier.pdf"}) {
+        EXPECT_TRUE(files->contains(QLatin1String(wanted))) << wanted;
+    }
+    EXPECT_GE(files->filter(QStringLiteral("letters/")).size(), 1) << "copies of letters";
+    for (const QString& name : *files) {
+        QFile file(folder.filePath(QStringLiteral("out/")) + name);
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << name.toStdString();
+        EXPECT_FALSE(file.readAll().contains("Bo Arden")) << name.toStdString();
+        EXPECT_EQ(file.permissions() & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions()) << name.toStdString();
+    }
+}
+
+TEST_F(DossierTest, NobodyHasNoDossier)
+{
+    const QTemporaryDir folder;
+    EXPECT_FALSE(writeDossier(m_studio.database(), m_catalogue, base::ClientId(99), test::smallStudioDay(), folder.path()));
+}
+
+TEST(Dossier, ItsNameGoesNowhereElse)
+{
+    EXPECT_EQ(dossierName(QStringLiteral("../Ada Lund")), QStringLiteral("dossier----ada-lund"));
+}
+
+}  // namespace chalk::ui::records

@@ -1,0 +1,113 @@
+#include "ui/records/dossier.h"
+
+#include "core/exchange/client_json.h"
+#include "core/exchange/studio_json.h"
+#include "core/store/audit.h"
+#include "core/store/change_history.h"
+#include "core/store/studio_export.h"
+#include "ui/common/formats.h"
+#include "ui/history/history_words.h"
+#include "ui/print/sheet_printing.h"
+#include "ui/records/dossier_content.h"
+
+#include <QDir>
+#include <QSaveFile>
+
+namespace chalk::ui::records {
+
+namespace {
+
+/// Files of a folder for their owner only; the first that cannot be written is kept as the fault.
+class OwnFiles {
+public:
+    explicit OwnFiles(QString folder) : m_folder(std::move(folder)) {}
+
+    void write(const QString& name, const QByteArray& bytes)
+    {
+        const QString path = m_folder + QLatin1Char('/') + name;
+        QSaveFile file(path);
+        if (m_fault || !QDir().mkpath(path.section(QLatin1Char('/'), 0, -2)) || !file.open(QIODevice::WriteOnly) ||
+            !file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) || file.write(bytes) != bytes.size() || !file.commit()) {
+            m_fault = m_fault ? m_fault : store::StoreError{store::StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be written: %2").arg(path, file.errorString())};
+            return;
+        }
+        m_names.append(name);
+    }
+    [[nodiscard]] store::Result<QStringList> result() const
+    {
+        return m_fault ? store::Result<QStringList>(tl::make_unexpected(*m_fault)) : store::Result<QStringList>(m_names);
+    }
+
+private:
+    QString m_folder;
+    QStringList m_names;
+    std::optional<store::StoreError> m_fault;
+};
+
+/// `letters/1-letter.pdf`: a name that goes nowhere else.
+QString letterFile(std::size_t number, const std::string& fileName)
+{
+    QString name = common::qstring(fileName).section(QLatin1Char('/'), -1).section(QLatin1Char('\\'), -1);
+    while (name.startsWith(QLatin1Char('.'))) {
+        name.remove(0, 1);
+    }
+    return QStringLiteral("letters/%1-%2").arg(number).arg(name.isEmpty() ? QStringLiteral("letter") : name);
+}
+
+store::Result<void> writeOpenForm(store::Database& database, base::ClientId client, base::Date today, OwnFiles& files)
+{
+    store::StudioExport reading(database, today);
+    const auto only = reading.onlyClient(client);
+    if (!only) {
+        return only;
+    }
+    const auto header = reading.header();
+    const auto one = reading.client(0);
+    if (!header || !one) {
+        return tl::make_unexpected(header ? one.error() : header.error());
+    }
+    files.write(exchange::studioFileName(), exchange::writtenStudio(*header));
+    files.write(exchange::clientFileName(1, 1, one->client.name), exchange::writtenClient(*one, *header));
+    for (std::size_t i = 0; i < one->letters.size(); ++i) {
+        if (!one->letters[i].copy.empty()) {
+            files.write(letterFile(i + 1, one->letters[i].fileName), QByteArray::fromStdString(one->letters[i].copy));
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+QString dossierName(const QString& clientName)
+{
+    QString words;
+    for (const QChar c : clientName.toLower()) {
+        words += c.isLetterOrNumber() ? c : QLatin1Char('-');
+    }
+    return QStringLiteral("dossier-") + words.left(60);
+}
+
+store::Result<QStringList> writeDossier(store::Database& database, const lifts::Catalogue& catalogue, base::ClientId client, base::Date today, const QString& folder)
+{
+    // First the note, so that the history in the dossier tells of the dossier too.
+    if (const auto noted = store::noteInAudit(database, store::AuditWhat::DossierMade, client); !noted) {
+        return tl::make_unexpected(noted.error());
+    }
+    const auto content = readDossierContent(database, catalogue, client, today);
+    const auto history = store::ChangeHistory(database).of(client, 1'000'000);
+    if (!content || !history) {
+        return tl::make_unexpected(content ? history.error() : content.error());
+    }
+    OwnFiles files(folder);
+    if (const auto open = writeOpenForm(database, client, today, files); !open) {
+        return tl::make_unexpected(open.error());
+    }
+    files.write(QStringLiteral("history.json"), history::historyJsonOf(*history));
+    files.write(QStringLiteral("history.csv"), history::historyCsvOf(*history));
+    const QDate created = QDate(1970, 1, 1).addDays(today.daysSince1970());
+    files.write(QStringLiteral("dossier.pdf"),
+                print::sheetsPdf(dossierSheets(*content, print::PaperSize::A4), print::PaperSize::A4, dossierName(content->clientName), created));
+    return files.result();
+}
+
+}  // namespace chalk::ui::records
