@@ -13,7 +13,6 @@ class ActionButton;
 class Banner;
 class Dialogs;
 class Look;
-class Panel;
 }
 
 namespace chalk::ui::settings {
