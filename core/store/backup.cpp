@@ -248,7 +248,7 @@ Result<void> copyStudio(Database& studio, const QString& file, const Progress& p
 
 Result<StudioContents> verifyBackup(const QString& file, const Progress& progress, const KeyRing* keys)
 {
-    const KeyRing none;
+    const KeyRing none{};
     return OpenedCopy::of(file, keys != nullptr ? *keys : none, {}, progress).and_then([&progress](const OpenedCopy& copy) {
         return contentsOf(copy.path()).and_then([&](const StudioContents& contents) { return verifyFile(copy.path(), progress).map([&contents] { return contents; }); });
     });

@@ -151,7 +151,7 @@ std::optional<SoundBackup> BackupShelf::latestSound(const Progress& progress, co
 
 Result<RestoredStudio> BackupShelf::restore(const QString& backup, const QString& studioFile, const Progress& progress, const KeyRing* keys) const
 {
-    const KeyRing none;
+    const KeyRing none{};
     const auto opened = OpenedCopy::of(backup, keys != nullptr ? *keys : none, {}, progress);
     if (!opened) {
         return tl::make_unexpected(opened.error());

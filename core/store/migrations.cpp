@@ -52,7 +52,7 @@ SchemaWords sqliteSchemaOf(QSqlDatabase& database)
     SchemaWords found;
     QSqlQuery query(database);
     query.setForwardOnly(true);
-    if (!query.exec(QStringLiteral("SELECT type, name, tbl_name, sql FROM sqlite_master WHERE sql IS NOT NULL ORDER BY rowid"))) {
+    if (!query.exec(QStringLiteral("SELECT type, name, tbl_name, sql FROM sqlite_master WHERE sql IS NOT NULL AND name NOT GLOB 'sqlite_*'"))) {
         return found;
     }
     while (query.next()) {

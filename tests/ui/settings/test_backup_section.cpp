@@ -18,6 +18,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <stdexcept>
+
 namespace chalk::ui::settings {
 
 class BackupSectionTest : public ::testing::Test {

@@ -13,6 +13,9 @@
 
 #include <gtest/gtest.h>
 
+#include <memory>
+#include <stdexcept>
+
 namespace chalk::ui::settings {
 
 class RestoreDialogTest : public ::testing::Test {
