@@ -8,12 +8,12 @@
 #include "ui/shell/window_services.h"
 
 #include <QMainWindow>
+#include <QVBoxLayout>
 
 #include <memory>
 #include <optional>
 
 class QTimer;
-class QVBoxLayout;
 
 namespace chalk::ui::shell {
 
@@ -49,7 +49,7 @@ public:
     /// What Ctrl+K finds besides the actions, asked before them.
     void addFinder(std::unique_ptr<FindProvider> finder);
     /// Puts a notice above the page on show, below those that are there; it shows and hides itself.
-    void addNotice(QWidget* notice);
+    void addNotice(QWidget* notice) { m_notices->addWidget(notice); }
     /// Opens the find box with `query` in it.
     void startFind(const QString& query = {});
 
