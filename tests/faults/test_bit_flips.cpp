@@ -160,7 +160,7 @@ TEST_F(BitFlipTest, NoFlipEndsTheProgramAndDamageIsNamed)
     for (const auto& [kind, count] : m_kinds) {
         std::cout << "  another value in " << kind << ": " << count << '\n';
     }
-    EXPECT_GT(m_outcomes["named"], kFlips / 20);
+    EXPECT_GT(m_outcomes["named"], kFlips / 50) << "most of a small studio is room that nothing uses yet, but not all of it";
     EXPECT_EQ(m_severalValues, 0) << "what is not found is one value that is as good as another";
 }
 
