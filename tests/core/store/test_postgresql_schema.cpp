@@ -33,6 +33,12 @@ TEST(PostgresqlSchema, EveryTriggerOfTheSchemaIsRead)
               QStringList({QStringLiteral("DROP TRIGGER act_is_never_deleted ON act"), QStringLiteral("DROP FUNCTION act_is_never_deleted()")}));
 }
 
+TEST(PostgresqlSchema, ADroppedTriggerNamesItsTableAndTakesItsFunctionWithIt)
+{
+    EXPECT_EQ(postgresqlStatements(QStringLiteral("DROP TRIGGER event_set_is_never_deleted;")),
+              (QStringList{QStringLiteral("DROP TRIGGER event_set_is_never_deleted ON event_set"), QStringLiteral("DROP FUNCTION event_set_is_never_deleted()")}));
+}
+
 TEST(PostgresqlSchema, TablesComeAfterWhatTheyReferTo)
 {
     const QStringList tables = schemaTables();
