@@ -1,5 +1,6 @@
 #include "core/store/conflict.h"
 
+#include "core/store/audit.h"
 #include "core/store/statement.h"
 
 #include <QJsonArray>
@@ -13,6 +14,44 @@ namespace chalk::store {
 namespace {
 
 const QLatin1String kNoteField("note");
+
+/// What a change of it is called in the audit; nothing where it is an act.
+std::optional<AuditWhat> auditedAs(ConflictAbout about)
+{
+    switch (about) {
+    case ConflictAbout::Entry:
+    case ConflictAbout::Report:
+    case ConflictAbout::SessionState:
+    case ConflictAbout::Booking:
+    case ConflictAbout::Plan:
+    case ConflictAbout::Decision: return std::nullopt;
+    case ConflictAbout::Client: return AuditWhat::ClientDetails;
+    case ConflictAbout::Profile: return AuditWhat::Profile;
+    case ConflictAbout::HealthIntake: return AuditWhat::HealthIntake;
+    case ConflictAbout::BodyMeasures: return AuditWhat::BodyMeasures;
+    case ConflictAbout::MovementScreen: return AuditWhat::MovementScreen;
+    case ConflictAbout::FieldTests: return AuditWhat::FieldTests;
+    case ConflictAbout::StartingPlan: return AuditWhat::StartingPlan;
+    case ConflictAbout::Caution: return AuditWhat::Cautions;
+    case ConflictAbout::Planning: return AuditWhat::Planning;
+    case ConflictAbout::CoachWork: return AuditWhat::CoachWork;
+    case ConflictAbout::StudioWeek: return AuditWhat::StudioWeek;
+    case ConflictAbout::RestingLimits: return AuditWhat::RestingLimits;
+    }
+    return std::nullopt;
+}
+
+/// Fills in who wrote what is no act last, and when.
+void nameLastAudit(Database& database, Conflict& conflict)
+{
+    const auto what = auditedAs(conflict.about);
+    Statement last(database, QStringLiteral("SELECT audit.at_utc, coach.name FROM audit LEFT JOIN coach ON coach.id = audit.coach_id "
+                                            "WHERE audit.what = ? AND coalesce(audit.client_id, 0) = ? ORDER BY audit.id DESC LIMIT 1"));
+    if (what && last.run(keyOf(*what), conflict.client.value()) && last.next()) {
+        conflict.atUtc = last.qtext(0);
+        conflict.coach = last.qtext(1);
+    }
+}
 
 /// As it would be read from a file: numbers are of one kind then.
 QJsonObject asRead(const QJsonObject& object)
@@ -142,6 +181,7 @@ void refuseAsConflict(Database& database, Conflict conflict)
     if (Statement lift(database, QStringLiteral("SELECT pattern FROM lift WHERE id = ?")); !conflict.lift.isNone() && lift.run(conflict.lift) && lift.next()) {
         conflict.pattern = lifts::patternOf(lift.text(0));
     }
+    nameLastAudit(database, conflict);
     const QString who = conflict.coach.isEmpty() ? QStringLiteral("Somebody else") : conflict.coach;
     database.fail({StoreError::Kind::Conflict, QStringLiteral("%1 changed this in the meantime: nothing was written").arg(who),
                    std::make_shared<const Conflict>(std::move(conflict))});

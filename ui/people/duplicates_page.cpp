@@ -25,7 +25,7 @@ namespace {
 QString textOfPerson(const tables::KnownPerson& person)
 {
     const QString name = common::qstring(person.name);
-    return person.birthDate ? DuplicatesPage::tr("%1, born %2").arg(name, common::dayText(*person.birthDate)) : name;
+    return person.birthDate ? DuplicatesPage::tr("%1, born %2").arg(name, birthDayText(*person.birthDate)) : name;
 }
 
 }  // namespace
@@ -70,6 +70,8 @@ void DuplicatesPage::build()
     two->setTitle(tr("What goes where"), tr("Ctrl Z takes it back"));
     auto* form = new QFormLayout;
     form->setContentsMargins(18, 12, 18, 8);
+    form->setHorizontalSpacing(14);
+    form->setVerticalSpacing(8);
     form->addRow(tr("Kept"), m_kept);
     form->addRow(tr("Goes over"), m_other);
     two->body()->addLayout(form);
@@ -132,6 +134,8 @@ void DuplicatesPage::refresh()
     for (const tables::PersonMatch& pair : m_pairs) {
         m_list->addItem(tr("%1 and %2: %3").arg(common::qstring(m_known[pair.first].name), common::qstring(m_known[pair.second].name), groundText(pair.ground)));
     }
+    m_kept->setCurrentIndex(-1);
+    m_other->setCurrentIndex(-1);
     choose(*m_kept, kept);
     choose(*m_other, other);
     if (kept.isNone() && !m_pairs.empty()) {
@@ -181,7 +185,7 @@ void DuplicatesPage::swapTwo()
 void DuplicatesPage::showPlan()
 {
     const auto [kept, other] = chosen();
-    if (kept.isNone() || kept == other) {
+    if (kept.isNone() || other.isNone() || kept == other) {
         m_plan->setText(m_pairs.empty() ? tr("No two clients look like one. Choose two by hand where you know better.") : tr("Choose two clients."));
         m_merge->setEnabled(false);
         return;

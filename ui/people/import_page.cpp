@@ -20,6 +20,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace chalk::ui::people {
 
 namespace {
@@ -207,6 +209,9 @@ void ImportPage::showStep()
     m_next->setVisible(!isInFiles || isBusy);
     m_next->setEnabled(isBusy || m_desk.step() == ImportDesk::Step::People || !m_desk.problem());
     m_next->setText(isBusy ? tr("Stop") : m_desk.step() == ImportDesk::Step::Columns ? tr("Read") : m_desk.content().faults.empty() ? tr("Import") : tr("Import the rest"));
+    if (std::exchange(m_shownStep, m_desk.step()) != m_desk.step() && isVisible()) {
+        (isInFiles ? m_add : m_next)->setFocus(Qt::OtherFocusReason);
+    }
     Q_EMIT pageChanged();
 }
 

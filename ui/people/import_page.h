@@ -59,6 +59,7 @@ private:
 
     ImportPageLook m_look;
     ImportDesk m_desk;
+    ImportDesk::Step m_shownStep = ImportDesk::Step::Files;
     common::PageHeader* m_header;
     common::Banner* m_banner;
     QStackedWidget* m_steps;

@@ -183,6 +183,11 @@ QString importedText(const store::PeopleImported& imported)
     return left.isEmpty() ? all : importWord("%1. Left out: %2").arg(all, left.join(QStringLiteral(", ")));
 }
 
+QString birthDayText(base::Date born)
+{
+    return common::shortDayText(born) + QLatin1Char(' ') + QString::number(static_cast<int>(born.ymd().year()));
+}
+
 QString assumptionsText()
 {
     return importWord("A lift with load begins at Base load on its first day in the list, one without load at Pattern; from there on the rules judge day by day. "

@@ -44,7 +44,7 @@ QGridLayout* gridIn(common::Panel& panel)
 
 QString bornText(const std::optional<base::Date>& born)
 {
-    return born ? PeopleForm::tr(", born %1").arg(common::dayText(*born)) : QString();
+    return born ? PeopleForm::tr(", born %1").arg(birthDayText(*born)) : QString();
 }
 
 }  // namespace

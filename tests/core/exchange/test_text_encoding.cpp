@@ -45,7 +45,7 @@ TEST(TextEncoding, TakesSoundUtf8Only)
         EXPECT_EQ(firstUnsoundByte(bytes), bytes.size()) << sound;
     }
     for (const char* unsound : {"\xC0\x80", "\xC1\xBF", "\xE0\x80\x80", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\x80", "\xE2\x82", "\xC3" "A"}) {
-        EXPECT_EQ(firstUnsoundByte(QByteArray("x") + unsound), 1) << unsound;
+        EXPECT_EQ(firstUnsoundByte(QByteArray("x").append(unsound)), 1) << unsound;
     }
 }
 

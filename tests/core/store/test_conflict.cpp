@@ -221,6 +221,8 @@ TEST_F(ConflictTest, FormsAndTheClientsOwnValues)
     ASSERT_TRUE(ClientWriter(first()).saveProfile(m_ada, theirs, today, exchange::toJson(seen)));
     const Conflict conflict = conflictOf(ClientWriter(second()).saveProfile(m_ada, yours, today, exchange::toJson(seen)));
     EXPECT_EQ(conflict.about, ConflictAbout::Profile);
+    EXPECT_EQ(conflict.coach, m_firstCoach) << "as the audit has it";
+    EXPECT_FALSE(conflict.atUtc.isEmpty());
     const auto both = bothOf(conflict);
     ASSERT_TRUE(both);
     ASSERT_TRUE(ClientWriter(second()).saveProfile(m_ada, exchange::readProfile(*both, {}).value(), today, conflict.theirs));
