@@ -4,6 +4,7 @@
 #include "app/ending_signals.h"
 #include "app/logging.h"
 #include "app/studio_opening.h"
+#include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/store/key_ring.h"
@@ -38,7 +39,10 @@
 #include "ui/records/client_records.h"
 #include "ui/settings/appearance_section.h"
 #include "ui/settings/author_section.h"
+#include "ui/settings/backup_notice.h"
+#include "ui/settings/backup_section.h"
 #include "ui/settings/export_section.h"
+#include "ui/settings/restore_dialog.h"
 #include "ui/settings/settings_page.h"
 #include "ui/settings/sharing_section.h"
 #include "ui/shell/client_finder.h"
@@ -70,6 +74,7 @@ class StudioWindow {
 public:
     StudioWindow(std::unique_ptr<store::Database> database, const SystemClock& clock)
         : m_database(std::move(database)),
+          m_backups(m_database->access(), SystemClock::localMoment),
           m_clock(clock),
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
@@ -101,19 +106,26 @@ public:
         window.show();
         watch.start();
         qCInfo(appLog) << "window shown";
-        ui::common::BackupKeeper backups(m_database->access(), SystemClock::localMoment);
-        QObject::connect(&backups, &ui::common::BackupKeeper::failed, &window, [&window](const QString& why) {
-            window.ledge()->note()->sayTrouble(QApplication::translate("StudioWindow", "No backup today: %1").arg(why));
-        });
-        backups.start();
+        auto* notice = new ui::settings::BackupNotice(m_look, m_backups, &window);
+        window.addNotice(notice);
+        QObject::connect(notice, &ui::settings::BackupNotice::backupsAsked, &window,
+                         [&window] { window.goTo({.page = QStringLiteral("settings"), .tab = QStringLiteral("backup")}); });
+        m_backups.setFurtherFolder(ui::settings::keptFurtherFolder(m_settings));
+        m_backups.start();
         const EndingSignals endings;
         const int status = QApplication::exec();
-        makeLastBackup(backups);
+        QApplication::setQuitOnLastWindowClosed(false);
+        if (m_backupToOpen.isEmpty()) {
+            makeClosingBackup(m_backups, m_look, m_dialogs);
+        }
         if (!m_writes.waiting().empty()) {
             std::fprintf(stderr, "chalkrung: %zu changes wait for the server; they are kept and sent at the next start\n", m_writes.waiting().size());
         }
         return status;
     }
+
+    /// The backup that is to take the studio's place before the window opens anew; empty where it ended for good.
+    [[nodiscard]] const QString& backupToOpen() const { return m_backupToOpen; }
 
 private:
     /// A studio in a file knows nobody by a sign-in: who works with it is chosen in the settings.
@@ -174,14 +186,6 @@ private:
         auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
         qCInfo(appLog) << "act" << act.value() << (outcome ? "undone" : "cannot be undone");
         return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
-    }
-
-    void makeLastBackup(ui::common::BackupKeeper& backups)
-    {
-        if (const auto made = backups.makeLast(); !made) {
-            qCWarning(appLog) << "no backup at the end: kind" << static_cast<int>(made.error().kind);
-            std::fprintf(stderr, "chalkrung: no backup was made: %s\n", qUtf8Printable(made.error().message));
-        }
     }
 
     /// On a server with the role of who works here.
@@ -285,11 +289,26 @@ private:
         return page;
     }
 
+    ui::settings::BackupSection* backupSection(QWidget* parent)
+    {
+        auto* section = new ui::settings::BackupSection({m_look, m_dialogs, m_settings, m_backups}, parent);
+        QObject::connect(section, &ui::settings::BackupSection::restoreAsked, section, [this, section](const QString& backup) {
+            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup, section->window());
+            if (dialog.exec() == QDialog::Accepted) {
+                m_backupToOpen = dialog.file();
+                section->window()->close();
+            }
+        });
+        return section;
+    }
+
     ui::settings::SettingsPage* settingsPage(QWidget* parent)
     {
         std::vector<ui::settings::SectionEntry> sections;
         sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
+        sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
+                            [this](QWidget* in) { return backupSection(in); }});
         sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
                             [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
         sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
@@ -393,6 +412,8 @@ private:
     }
 
     std::unique_ptr<store::Database> m_database;
+    ui::common::BackupKeeper m_backups;
+    QString m_backupToOpen;
     const SystemClock& m_clock;
     lifts::Catalogue m_catalogue;
     screens::ScreenCatalogue m_screens;
@@ -440,15 +461,30 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
     ui::common::loadFonts();
     store::Access access(studioFile);
     access.keys = std::make_shared<store::KeyRing>(passphrase);
-    auto database = openForWindow(access, isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing);
-    if (!database && database.error().kind == store::StoreError::Kind::Cancelled) {
-        return kDone;
-    }
-    if (!database) {
-        sayThatItCannotOpen(application, database.error());
-        return kWrongUse;
-    }
-    const int status = StudioWindow(*std::move(database), clock).run();
+    const auto mode = isNamed ? store::OpenMode::MustExist : store::OpenMode::CreateIfMissing;
+    QString backup;
+    int status = kDone;
+    do {
+        // The boxes on the way are no windows whose end is the program's.
+        QApplication::setQuitOnLastWindowClosed(false);
+        const ui::common::Look look;
+        ui::common::ScreenDialogs dialogs;
+        if (!backup.isEmpty()) {
+            restoreForWindow(backup, access, look, dialogs);
+        }
+        auto database = openOrRescue(access, mode, look, dialogs);
+        if (!database && database.error().kind == store::StoreError::Kind::Cancelled) {
+            return kDone;
+        }
+        if (!database) {
+            sayThatItCannotOpen(application, database.error());
+            return kWrongUse;
+        }
+        QApplication::setQuitOnLastWindowClosed(true);
+        StudioWindow window(*std::move(database), clock);
+        status = window.run();
+        backup = window.backupToOpen();
+    } while (!backup.isEmpty());
     qCInfo(appLog) << "window ended with" << status;
     return status;
 }

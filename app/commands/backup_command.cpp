@@ -2,12 +2,12 @@
 
 #include "app/commands/opened_backup.h"
 #include "app/commands/stop_request.h"
+#include "app/commands/way_back.h"
 #include "app/system_clock.h"
 #include "core/store/backup_shelf.h"
 #include "core/store/server_target.h"
 #include "core/store/studio_check.h"
 
-#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -134,19 +134,17 @@ int runRestore(const CommandContext& context)
     }
     if (!context.has(QStringLiteral("preview"))) {
         const StopRequest stop;
-        const auto kept = shelfOf(context).nextFile();
-        const bool hadOne = QFileInfo::exists(context.studioFile);
-        const auto restored = kept.and_then([&](const QString& file) { return store::restoreStudio(opened->path(), context.studioFile, file, untilStopped()); });
+        const auto restored = shelfOf(context).restore(opened->path(), context.studioFile, untilStopped());
         if (!restored) {
             return context.report(restored.error());
         }
         json.insert(QStringLiteral("restored"), context.studioFile);
-        if (hadOne) {
-            json.insert(QStringLiteral("kept"), *kept);
+        if (!restored->kept.isEmpty()) {
+            json.insert(QStringLiteral("kept"), restored->kept);
         }
         if (!context.isJson()) {
             context.out << QStringLiteral("Restored to %1\n").arg(context.studioFile);
-            context.out << (hadOne ? QStringLiteral("What was there is kept as %1\n").arg(*kept) : QString());
+            context.out << (restored->kept.isEmpty() ? QString() : QStringLiteral("What was there is kept as %1\n").arg(restored->kept));
         }
     }
     if (context.isJson()) {
@@ -191,7 +189,8 @@ int runVerify(const CommandContext& context)
     } else if (check->isSound()) {
         context.out << QStringLiteral("Sound: structure, references, and %1 lifts replayed from their logs\n").arg(check->lifts);
     } else {
-        context.out << QStringLiteral("The last backups: chalkrung backup --list\n");
+        const QString way = wayBackFrom(context.studioFile);
+        context.out << (way.isEmpty() ? QStringLiteral("There is no sound backup in %1").arg(store::BackupShelf::folderFor(context.studioFile)) : way) << '\n';
     }
     return check->isSound() ? kDone : kFailed;
 }
@@ -221,7 +220,8 @@ Command restoreCommand()
             1,
             1,
             {{QStringLiteral("preview"), {}, QStringLiteral("only tell what FILE holds")}},
-            QStringLiteral("What is there now is kept among the backups first, even where it is damaged. Refused while the studio is open in a window."),
+            QStringLiteral("What is there now is kept first: among the backups, or where it is damaged beside them as \"damaged DAY TIME\", which stays until you\n"
+                           "delete it. Refused while the studio is open in a window."),
             runRestore};
 }
 

@@ -1,6 +1,7 @@
 #include "app/commands/command.h"
 
 #include "app/commands/passphrase_input.h"
+#include "app/commands/way_back.h"
 #include "core/store/key_ring.h"
 
 #include <QFile>
@@ -77,9 +78,13 @@ int CommandContext::report(const store::StoreError& error) const
 {
     using Kind = store::StoreError::Kind;
     switch (error.kind) {
-    case Kind::NotThere:
     case Kind::NotAStudio:
     case Kind::Damaged:
+        if (const QString way = error.message.contains(studioFile) ? wayBackFrom(studioFile) : QString(); !way.isEmpty()) {
+            return refuse(error.message + QStringLiteral("; ") + way);
+        }
+        return refuse(error.message);
+    case Kind::NotThere:
     case Kind::Newer:
     case Kind::Older:
     case Kind::CannotRead:

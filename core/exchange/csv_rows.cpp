@@ -1,5 +1,7 @@
 #include "core/exchange/csv_rows.h"
 
+#include "core/exchange/csv_records.h"
+
 #include <algorithm>
 #include <set>
 
@@ -7,37 +9,24 @@ namespace chalk::exchange {
 
 namespace {
 
-/// The fields of a record whose quotes are balanced; a fault where one stands in the wrong place.
+/// The fields of a record whose quotes are balanced, and that begins in a line of its file.
 CsvResult<QByteArrayList> fieldsOf(const QByteArray& record, int line)
 {
-    QByteArrayList fields;
-    qsizetype at = 0;
-    const auto faultAt = [&](const char* reason) { return tl::make_unexpected(CsvFault{line, static_cast<int>(at) + 1, {}, reason}); };
-    while (true) {
-        QByteArray field;
-        if (at < record.size() && record[at] == '"') {
-            for (++at; !(record[at] == '"' && (at + 1 == record.size() || record[at + 1] != '"')); ++at) {
-                field += record[at];
-                at += record[at] == '"' ? 1 : 0;
-            }
-            ++at;
-            if (at < record.size() && record[at] != ',') {
-                return faultAt("a quoted field goes on behind its quote");
-            }
-        } else {
-            const qsizetype end = std::min<qsizetype>(record.indexOf(',', at) < 0 ? record.size() : record.indexOf(',', at), record.size());
-            field = record.mid(at, end - at);
-            at = end;
-            if (field.contains('"')) {
-                return faultAt("a quote stands inside of a field without quotes");
-            }
-        }
-        fields.append(field);
-        if (at >= record.size()) {
-            return fields;
-        }
-        ++at;  // the comma
+    CsvRecords records(record);
+    const auto read = records.next();
+    if (!read || !*read) {
+        CsvFault fault = read ? read->error() : CsvFault{1, 1, {}, "there is nothing in it"};
+        fault.line += line - 1;
+        return tl::make_unexpected(fault);
     }
+    if (records.position() < record.size()) {
+        return tl::make_unexpected(CsvFault{line, 1, {}, "a line ends inside of the record without quotes around it"});
+    }
+    QByteArrayList fields;
+    for (const CsvField& field : **read) {
+        fields.append(field.text);
+    }
+    return fields;
 }
 
 /// A mark at the start would be taken for that of the file.

@@ -60,8 +60,9 @@ SealResult<QString> openText(const SealKey& key, const QByteArray& place, const 
     if (!isSealedText(sealedText)) {
         return tl::make_unexpected(SealFault::Damaged);
     }
-    const auto box = QByteArray::fromBase64Encoding(sealedText.mid(kTextMarkBytes).toLatin1(), QByteArray::Base64Encoding | QByteArray::AbortOnBase64DecodingErrors);
-    if (!box) {
+    const QByteArray coded = sealedText.mid(kTextMarkBytes).toLatin1();
+    const auto box = QByteArray::fromBase64Encoding(coded, QByteArray::Base64Encoding | QByteArray::AbortOnBase64DecodingErrors);
+    if (!box || (*box).toBase64() != coded) {
         return tl::make_unexpected(SealFault::Damaged);
     }
     return unboxed(key, place, *box).map([](const QByteArray& plain) { return QString::fromUtf8(plain); });

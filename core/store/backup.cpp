@@ -4,18 +4,15 @@
 #include "core/store/sealed_copy.h"
 #include "core/store/sqlite_file.h"
 #include "core/store/studio_move.h"
+#include "core/store/unfinished_file.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QSqlDriver>
 
-#include <cerrno>
-#include <cstdio>
 #include <memory>
 
-#include <fcntl.h>
 #include <sqlite3.h>
-#include <unistd.h>
 
 namespace chalk::store {
 
@@ -25,70 +22,20 @@ using Kind = StoreError::Kind;
 
 constexpr int kPagesAStep = 256;
 constexpr int kBusyMilliseconds = 5000;
+constexpr int kStepsBetweenQuestions = 100'000;  // of SQLite's machine: some milliseconds
+constexpr int kVerifying = 1;                    // all of one: written, being looked at
 
 struct SqliteCloser {
     void operator()(sqlite3* connection) const { sqlite3_close_v2(connection); }
 };
 using SqliteConnection = std::unique_ptr<sqlite3, SqliteCloser>;
 
-/// A file that goes away unless it is given its name.
-class UnfinishedFile {
-public:
-    explicit UnfinishedFile(const QString& wanted) : m_wanted(wanted), m_path(wanted + QStringLiteral(".part")) { QFile::remove(m_path); }
-    ~UnfinishedFile()
-    {
-        if (!m_isDone) {
-            QFile::remove(m_path);
-            QFile::remove(m_path + QStringLiteral("-journal"));
-        }
-    }
-    UnfinishedFile(const UnfinishedFile&) = delete;
-    UnfinishedFile& operator=(const UnfinishedFile&) = delete;
-
-    [[nodiscard]] const QString& path() const { return m_path; }
-    [[nodiscard]] QByteArray nativePath() const { return QFile::encodeName(m_path); }
-
-    /// Makes it, readable by its owner only.
-    Result<void> make()
-    {
-        const int descriptor = ::open(nativePath().constData(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
-        if (descriptor < 0) {
-            return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made: %2").arg(m_wanted, qt_error_string(errno)));
-        }
-        ::close(descriptor);
-        return {};
-    }
-
-    /// Syncs it and gives it its name, in the place of what has it now.
-    Result<void> finish()
-    {
-        if (!sync(m_path, O_RDWR) || std::rename(nativePath().constData(), QFile::encodeName(m_wanted).constData()) != 0) {
-            return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be written: %2").arg(m_wanted, qt_error_string(errno)));
-        }
-        m_isDone = true;
-        sync(QFileInfo(m_wanted).absolutePath(), O_RDONLY | O_DIRECTORY);
-        return {};
-    }
-
-private:
-    static bool sync(const QString& path, int flags)
-    {
-        const int descriptor = ::open(QFile::encodeName(path).constData(), flags | O_CLOEXEC);
-        const bool isSynced = descriptor >= 0 && ::fsync(descriptor) == 0;
-        if (descriptor >= 0) {
-            ::close(descriptor);
-        }
-        return isSynced;
-    }
-
-    QString m_wanted;
-    QString m_path;
-    bool m_isDone = false;
-};
-
 StoreError errorOf(sqlite3* connection, const QString& file, const char* doing)
 {
     const int code = sqlite3_errcode(connection) & 0xFF;
+    if (code == SQLITE_INTERRUPT) {
+        return {Kind::Cancelled, QStringLiteral("Stopped")};
+    }
     const Kind kind = code == SQLITE_CORRUPT || code == SQLITE_NOTADB ? Kind::Damaged : code == SQLITE_BUSY || code == SQLITE_LOCKED ? Kind::Busy : Kind::CannotWrite;
     return {kind, QStringLiteral("%1 %2: %3").arg(file, QLatin1String(doing), QString::fromUtf8(sqlite3_errmsg(connection)))};
 }
@@ -128,12 +75,21 @@ Result<QStringList> answersOf(sqlite3* connection, const QString& file, const ch
     return answers;
 }
 
+/// SQLite asks now and then, while it looks at a file, whether it is to stop.
+int isToStop(void* progress)
+{
+    return (*static_cast<const Progress*>(progress))(kVerifying, kVerifying) ? 0 : 1;
+}
+
 /// Structure and references of a file that nobody else writes.
-Result<void> verifyFile(const QString& file)
+Result<void> verifyFile(const QString& file, Progress progress)
 {
     const auto connection = openFile(file, SQLITE_OPEN_READONLY);
     if (!connection) {
         return tl::make_unexpected(connection.error());
+    }
+    if (progress) {
+        sqlite3_progress_handler(connection->get(), kStepsBetweenQuestions, isToStop, &progress);
     }
     const auto structure = answersOf(connection->get(), file, "PRAGMA integrity_check(1)", 1);
     if (!structure) {
@@ -191,7 +147,7 @@ Result<void> copyConnection(sqlite3* from, const QString& file, const std::optio
     UnfinishedFile unfinished(file);
     return unfinished.make()
         .and_then([&] { return copyPages(from, unfinished.path(), progress); })
-        .and_then([&] { return verifyFile(unfinished.path()); })
+        .and_then([&] { return verifyFile(unfinished.path(), progress); })
         .and_then([&] { return key ? sealCopy(unfinished.path(), *key, progress) : Result<void>(); })
         .and_then([&] { return unfinished.finish(); });
 }
@@ -225,6 +181,26 @@ Result<SqliteConnection> holdAlone(const QString& studio)
     return connection;
 }
 
+/// A log that waits beside a studio belongs to what is replaced: SQLite would play it into what comes in its place. It is kept with what it belongs to.
+Result<void> takeLogsAway(const QString& studio, const QString& kept)
+{
+    for (const char* ending : {"-wal", "-journal"}) {
+        const QString log = studio + QLatin1String(ending);
+        if (QFileInfo(log).size() > 0) {
+            if (auto copied = copyWholeFile(log, kept + QLatin1String(ending)); !copied) {
+                return copied;
+            }
+        }
+    }
+    for (const char* ending : {"-wal", "-journal", "-shm"}) {
+        const QString log = studio + QLatin1String(ending);
+        if (QFileInfo::exists(log) && !QFile::remove(log)) {
+            return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be taken away: nothing was restored").arg(log));
+        }
+    }
+    return {};
+}
+
 }  // namespace
 
 Result<StudioContents> contentsOf(const QString& file)
@@ -244,7 +220,7 @@ Result<StudioContents> contentsOf(const QString& file)
         return storeError(Kind::Newer, QStringLiteral("%1 was written by a newer version of Chalkrung").arg(file));
     }
     const auto name = answersOf(raw, file, "SELECT name FROM studio", 1);
-    const auto lastAct = answersOf(raw, file, "SELECT max(at_utc) FROM act", 1);
+    const auto lastAct = answersOf(raw, file, "SELECT at_utc FROM act ORDER BY id DESC LIMIT 1", 1);
     if (!name || !lastAct) {
         return tl::make_unexpected(name ? lastAct.error() : name.error());
     }
@@ -270,29 +246,39 @@ Result<void> copyStudio(Database& studio, const QString& file, const Progress& p
     return copyConnection(*static_cast<sqlite3* const*>(handle.constData()), file, key, progress);
 }
 
+Result<StudioContents> verifyBackup(const QString& file, const Progress& progress, const KeyRing* keys)
+{
+    const KeyRing none{};
+    return OpenedCopy::of(file, keys != nullptr ? *keys : none, {}, progress).and_then([&progress](const OpenedCopy& copy) {
+        return contentsOf(copy.path()).and_then([&](const StudioContents& contents) { return verifyFile(copy.path(), progress).map([&contents] { return contents; }); });
+    });
+}
+
 Result<void> restoreStudio(const QString& backup, const QString& studio, const QString& kept, const Progress& progress)
 {
-    if (auto sound = contentsOf(backup).and_then([&backup](const StudioContents&) { return verifyFile(backup); }); !sound) {
-        return sound;
+    if (auto sound = verifyBackup(backup, progress); !sound) {
+        return tl::make_unexpected(sound.error());
     }
     const auto source = openFile(backup, SQLITE_OPEN_READONLY);
     if (!source) {
         return tl::make_unexpected(source.error());
     }
     UnfinishedFile restored(studio);
-    auto copied = restored.make().and_then([&] { return copyPages(source->get(), restored.path(), progress); }).and_then([&] { return verifyFile(restored.path()); });
-    if (!copied || !QFileInfo::exists(studio)) {
-        return copied ? restored.finish() : copied;
+    auto copied = restored.make()
+                      .and_then([&] { return copyPages(source->get(), restored.path(), progress); })
+                      .and_then([&] { return verifyFile(restored.path(), progress); });
+    if (!copied) {
+        return copied;
+    }
+    if (!QFileInfo::exists(studio)) {
+        return takeLogsAway(studio, kept).and_then([&] { return restored.finish(); });
     }
     const auto held = holdAlone(studio);
     if (!held && held.error().kind == Kind::Busy) {
         return tl::make_unexpected(held.error());
     }
     // What is there now is kept as it is, even where it is damaged: a plain copy, not one of SQLite's.
-    if (!QFile::copy(studio, kept)) {
-        return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be written: nothing was restored").arg(kept));
-    }
-    return restored.finish();
+    return copyWholeFile(studio, kept).and_then([&] { return takeLogsAway(studio, kept); }).and_then([&] { return restored.finish(); });
 }
 
 }  // namespace chalk::store

@@ -1,6 +1,8 @@
 #include "core/store/backup_shelf.h"
 
+#include "core/store/sealed_copy.h"
 #include "core/store/server_target.h"
+#include "core/store/unfinished_file.h"
 
 #include <QDir>
 #include <QFile>
@@ -68,6 +70,9 @@ std::vector<KeptBackup> BackupShelf::list() const
         }
     }
     std::sort(backups.begin(), backups.end(), isLater);
+    const Moment now = m_clock();
+    std::stable_partition(backups.begin(), backups.end(),
+                          [&now](const KeptBackup& backup) { return std::tie(backup.made, backup.second) <= std::tie(now.at, now.second); });
     return backups;
 }
 
@@ -77,7 +82,7 @@ bool BackupShelf::hasOneOf(base::Date day) const
     return std::any_of(backups.begin(), backups.end(), [day](const KeptBackup& backup) { return backup.made.day == day; });
 }
 
-Result<QString> BackupShelf::nextFile() const
+Result<QString> BackupShelf::nextFile(const QString& before) const
 {
     const bool isThere = QDir(m_folder).exists();
     if (!isThere && !(QDir().mkpath(m_folder) && QFile::setPermissions(m_folder, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner))) {
@@ -85,7 +90,7 @@ Result<QString> BackupShelf::nextFile() const
     }
     const Moment now = m_clock();
     for (int number = 1; number <= kMostOfOneSecond; ++number) {
-        const QString file = m_folder + QLatin1Char('/') + nameFor(now, number);
+        const QString file = m_folder + QLatin1Char('/') + before + nameFor(now, number);
         if (!QFileInfo::exists(file)) {
             return file;
         }
@@ -99,11 +104,76 @@ Result<QString> BackupShelf::add(Database& studio, const Progress& progress)
     if (!file) {
         return file;
     }
+    UnfinishedFile::clear(m_folder);
     if (auto made = copyStudio(studio, *file, progress); !made) {
         return tl::make_unexpected(made.error());
     }
     rotate();
     return file;
+}
+
+Result<QString> BackupShelf::copyTo(const QString& folder, const QString& backup, const Progress& progress) const
+{
+    if (!QFileInfo(folder).isDir()) {
+        return storeError(StoreError::Kind::NotThere, QStringLiteral("%1 is not there").arg(folder));
+    }
+    const BackupShelf there(QDir(folder).filePath(QFileInfo(m_folder).fileName()), m_clock);
+    if (auto isMade = there.nextFile(); !isMade) {
+        return isMade;
+    }
+    UnfinishedFile::clear(there.m_folder);
+    QString copy = there.m_folder + QLatin1Char('/') + QFileInfo(backup).fileName();
+    if (auto copied = copyWholeFile(backup, copy, progress); !copied) {
+        return tl::make_unexpected(copied.error());
+    }
+    there.rotate();
+    return copy;
+}
+
+std::optional<SoundBackup> BackupShelf::latestSound(const Progress& progress, const KeyRing* keys) const
+{
+    const std::vector<KeptBackup> backups = list();
+    for (std::size_t i = 0; i < backups.size(); ++i) {
+        const auto goesOn = [&](int, int) { return !progress || progress(static_cast<int>(i), static_cast<int>(backups.size())); };
+        if (!goesOn(0, 0)) {
+            return std::nullopt;
+        }
+        auto contents = verifyBackup(backups[i].file, goesOn, keys);
+        if (contents) {
+            return SoundBackup{backups[i], *std::move(contents)};
+        }
+        if (contents.error().kind == StoreError::Kind::Locked) {
+            return SoundBackup{backups[i], {}, true};
+        }
+    }
+    return std::nullopt;
+}
+
+Result<RestoredStudio> BackupShelf::restore(const QString& backup, const QString& studioFile, const Progress& progress, const KeyRing* keys) const
+{
+    const KeyRing none{};
+    const auto opened = OpenedCopy::of(backup, keys != nullptr ? *keys : none, {}, progress);
+    if (!opened) {
+        return tl::make_unexpected(opened.error());
+    }
+    RestoredStudio restored;
+    const bool isThere = QFileInfo::exists(studioFile);
+    if (const auto present = isThere ? verifyBackup(studioFile, progress) : Result<StudioContents>(); !present) {
+        const StoreError::Kind kind = present.error().kind;
+        if (kind == StoreError::Kind::Cancelled) {
+            return tl::make_unexpected(present.error());
+        }
+        restored.wasDamaged = kind == StoreError::Kind::Damaged || kind == StoreError::Kind::NotAStudio;
+    }
+    const auto kept = nextFile(restored.wasDamaged ? QStringLiteral("damaged ") : QString());
+    if (!kept) {
+        return tl::make_unexpected(kept.error());
+    }
+    if (auto done = restoreStudio(opened->path(), studioFile, *kept, progress); !done) {
+        return tl::make_unexpected(done.error());
+    }
+    restored.kept = isThere ? *kept : QString();
+    return restored;
 }
 
 int BackupShelf::rotate() const

@@ -79,8 +79,10 @@ std::vector<base::ClientId> recordsOf(Database& database, base::ClientId client)
     std::vector<base::ClientId> records{client};
     for (std::size_t i = 0; i < records.size(); ++i) {
         Statement merged(database, QStringLiteral("SELECT DISTINCT o.client_before FROM owner_change o JOIN client c ON c.id = o.client_before "
-                                                  "WHERE o.client_after = ? AND c.is_withdrawn = 1"));
-        merged.run(records[i]);
+                                                  "WHERE o.client_after = ? AND c.is_withdrawn = 1 "
+                                                  "UNION SELECT m.client_id FROM client_change m JOIN act a ON a.id = m.act_id JOIN client c ON c.id = m.client_id "
+                                                  "WHERE a.kind = 'merge' AND a.client_id = ? AND c.is_withdrawn = 1"));
+        merged.run(records[i], records[i]);
         while (merged.next()) {
             if (const base::ClientId one(merged.integer(0)); std::find(records.begin(), records.end(), one) == records.end()) {
                 records.push_back(one);

@@ -83,7 +83,7 @@ std::optional<CachedLift> LiftCache::read(base::LiftId lift)
         return std::nullopt;
     }
     const bool isThere = m_selectState.next();
-    const auto state = isThere ? stateOf(m_selectState.qtext(0)) : std::nullopt;
+    const auto state = isThere ? stateOf(m_selectState.opened(0, m_selectState.sealedRow("lift_state", lift), "state")) : std::nullopt;
     auto kit = isThere && m_selectState.isNull(1) ? std::optional(read->setup.kit) : kitOf(m_selectState.qtext(1));
     auto machine = state && kit ? std::optional(LiftMachine::resume(std::move(read->setup), *std::move(kit), *state)) : std::nullopt;
     if (!machine || !*machine) {
@@ -168,11 +168,13 @@ void LiftCache::changeVolumes(base::ClientId client, const WeekVolumes& before, 
 
 void LiftCache::putState(const CachedLift& lift)
 {
+    Vault& vault = m_database.vault();
     const progression::LiftState& state = lift.machine.state();
     const bool isSwapped = lift.machine.kit() != lift.machine.setup().kit;
     m_putState.run(lift.id, lift.machine.kit().exerciseKey, progression::keyOf(state.stage), lift.stageSince, state.cycle, lift.heldSince, lift.holdPain,
                    state.misses, int{state.flags.bits()}, state.lastWork, lift.firstWork, lift.lastEvent, textOfRules(lift.decided),
-                   isSwapped ? std::optional(textOfKit(lift.machine.kit())) : std::nullopt, textOfState(state));
+                   isSwapped ? std::optional(textOfKit(lift.machine.kit())) : std::nullopt,
+                   vault.sealed(vault.toWrite("lift_state", lift.id), "state", textOfState(state)));
 }
 
 void LiftCache::addToLog(base::LiftId lift, const QByteArray& logged)

@@ -5,8 +5,10 @@
 #include <QRegularExpression>
 #include <QSqlError>
 #include <QSqlQuery>
+#include <QUuid>
 
 #include <algorithm>
+#include <map>
 
 namespace chalk::store {
 
@@ -43,7 +45,63 @@ bool runStep(QSqlDatabase& database, const Engine& engine, const QString& name, 
     return std::all_of(statements.begin(), statements.end(), [&](const QString& sql) { return runAll(database, engine.adapted(sql), error); });
 }
 
+using SchemaWords = std::map<QString, QString>;  ///< by kind and name
+
+SchemaWords sqliteSchemaOf(QSqlDatabase& database)
+{
+    SchemaWords found;
+    QSqlQuery query(database);
+    query.setForwardOnly(true);
+    if (!query.exec(QStringLiteral("SELECT type, name, tbl_name, sql FROM sqlite_master WHERE sql IS NOT NULL AND name NOT GLOB 'sqlite_*'"))) {
+        return found;
+    }
+    while (query.next()) {
+        found[query.value(0).toString() + QLatin1Char(' ') + query.value(1).toString()] = query.value(2).toString() + QLatin1Char(' ') + query.value(3).toString();
+    }
+    return found;
+}
+
+/// The schema that all steps make, in a database of memory.
+SchemaWords schemaOfSteps(const Engine& engine)
+{
+    const QString name = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    SchemaWords made;
+    {
+        QSqlDatabase fresh = QSqlDatabase::addDatabase(engine.driver(), name);
+        fresh.setDatabaseName(QStringLiteral(":memory:"));
+        QSqlError error;
+        const QStringList files = migrationFiles();
+        if (fresh.open() && std::all_of(files.begin(), files.end(), [&](const QString& file) { return runStep(fresh, engine, file, error); })) {
+            made = sqliteSchemaOf(fresh);
+        }
+    }
+    QSqlDatabase::removeDatabase(name);
+    return made;
+}
+
 }  // namespace
+
+QStringList schemaFaults(QSqlDatabase& database, const Engine& engine)
+{
+    static const SchemaWords wanted = schemaOfSteps(engine);
+    const SchemaWords found = sqliteSchemaOf(database);
+    QStringList faults;
+    if (wanted.empty() || found.empty()) {
+        return faults;
+    }
+    for (const auto& [name, words] : wanted) {
+        const auto has = found.find(name);
+        if (has == found.end() || has->second != words) {
+            faults.append((has == found.end() ? QStringLiteral("the %1 is missing") : QStringLiteral("the %1 is not as it was made")).arg(name));
+        }
+    }
+    for (const auto& [name, words] : found) {
+        if (wanted.count(name) == 0) {
+            faults.append(QStringLiteral("the %1 is none of a studio's").arg(name));
+        }
+    }
+    return faults;
+}
 
 int presentSchemaVersion()
 {

@@ -13,6 +13,10 @@ namespace chalk::store {
 /// Fails, and changes nothing, where the database is newer or a step fails.
 [[nodiscard]] Result<void> migrate(QSqlDatabase& database, const Engine& engine, int version, const QString& target);
 
+/// What an SQLite database has in its schema besides or other than what the steps of this program make, a line each: tables, indexes and triggers, by
+/// their words. Empty where there is nothing, or where it cannot be read.
+[[nodiscard]] QStringList schemaFaults(QSqlDatabase& database, const Engine& engine);
+
 /// The tables of the present schema in the order in which they were made: what a row refers to is in its own table or in one before.
 [[nodiscard]] QStringList schemaTables();
 

@@ -62,11 +62,12 @@ QStringList triggerStatements(const QString& statement)
 /// Whoever is no owner acts in the name of their own login, whatever their program says. An owner may bring in what others did.
 QStringList authorStatements()
 {
-    return {QStringLiteral("CREATE OR REPLACE FUNCTION act_is_in_its_authors_name() RETURNS trigger LANGUAGE plpgsql SET search_path = %1, pg_temp AS $$\n"
+    return {QStringLiteral("CREATE OR REPLACE FUNCTION is_in_its_authors_name() RETURNS trigger LANGUAGE plpgsql SET search_path = %1, pg_temp AS $$\n"
                            "BEGIN IF NOT pg_has_role(session_user, (SELECT role_base FROM server) || '_owner', 'member') THEN "
                            "NEW.coach_id := (SELECT coach_id FROM login WHERE name = session_user); END IF; RETURN NEW; END $$")
                 .arg(QLatin1String(kServerSchema)),
-            QStringLiteral("CREATE OR REPLACE TRIGGER act_is_in_its_authors_name BEFORE INSERT ON act FOR EACH ROW EXECUTE FUNCTION act_is_in_its_authors_name()")};
+            QStringLiteral("CREATE OR REPLACE TRIGGER act_is_in_its_authors_name BEFORE INSERT ON act FOR EACH ROW EXECUTE FUNCTION is_in_its_authors_name()"),
+            QStringLiteral("CREATE OR REPLACE TRIGGER audit_is_in_its_authors_name BEFORE INSERT ON audit FOR EACH ROW EXECUTE FUNCTION is_in_its_authors_name()")};
 }
 
 /// `DROP TRIGGER table_is_never_deleted;` with its function: the table is named by the trigger.

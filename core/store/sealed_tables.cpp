@@ -28,6 +28,8 @@ QList<SealedTable> makeSealedTables()
         {QStringLiteral("plan"), id, words("client_id begun_day"), words("note content"), {}, false},
         {QStringLiteral("event"), id, words("lift_id day type"), words("detail"), {}, false},
         {QStringLiteral("session_lift"), words("session_id position"), words("session_id lift_id"), words("left_out"), {}, false},
+        // Worked out from the log: an older one is found by a replay.
+        {QStringLiteral("lift_state"), words("lift_id"), words("lift_id"), words("state"), {}, false},
         {QStringLiteral("tested_maximum"), id, words("client_id lift_id day"), words("note"), {}, false},
         {QStringLiteral("audit"), id, words("coalesce(client_id,0) what"), words("before after"), {}, false},
     };

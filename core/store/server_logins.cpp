@@ -6,6 +6,8 @@
 
 #include <QRandomGenerator>
 #include <QRegularExpression>
+#include <QSqlError>
+#include <QSqlQuery>
 
 #include <algorithm>
 #include <array>
@@ -77,7 +79,11 @@ Result<std::vector<ServerLogin>> ServerLogins::list()
 
 void ServerLogins::run(const QString& statement)
 {
-    Statement(m_database, statement).run();
+    // What changes roles cannot be prepared.
+    QSqlQuery query(m_database.connection());
+    if (!m_database.failure() && !query.exec(statement)) {
+        m_database.failWith(query.lastError());
+    }
 }
 
 base::CoachId ServerLogins::coachNamed(const std::string& name)

@@ -1,5 +1,6 @@
 #include "core/store/engine.h"
 
+#include "core/store/migrations.h"
 #include "core/store/sqlite_file.h"
 
 #include <QFileInfo>
@@ -144,7 +145,9 @@ public:
     [[nodiscard]] Result<QStringList> structureFaults(QSqlDatabase& database, const QString& target) const override
     {
         auto lines = rowsFrom(database, target, QStringLiteral("PRAGMA integrity_check"), QStringLiteral("%1"));
-        return lines.map([](QStringList found) { return found == QStringList(QStringLiteral("ok")) ? QStringList() : found; });
+        return lines.map([&](const QStringList& found) {
+            return (found == QStringList(QStringLiteral("ok")) ? QStringList() : found) + schemaFaults(database, *this);
+        });
     }
 
     [[nodiscard]] Result<QStringList> referenceFaults(QSqlDatabase& database, const QString& target) const override

@@ -1,5 +1,6 @@
 #include "core/store/studio_check.h"
 
+#include "core/seal/text_seal.h"
 #include "core/store/event_log.h"
 #include "core/store/lift_cache.h"
 
@@ -28,12 +29,17 @@ constexpr CacheTable kCacheTables[] = {{"SELECT * FROM lift_state", 1, 0, "the s
 
 using CacheRows = std::map<QString, QString>;  ///< by key
 
-QString textOfColumns(const QSqlQuery& row, int from, int to)
+/// A sealed text among them is that of the state of a lift, whose id comes first.
+QString textOfColumns(Database& database, const QSqlQuery& row, int from, int to)
 {
     QStringList parts;
     for (int column = from; column < to; ++column) {
         const QVariant value = row.value(column);
-        parts.append(value.typeId() == QMetaType::QByteArray ? QString::fromLatin1(value.toByteArray().toHex()) : value.toString());
+        QString text = value.typeId() == QMetaType::QByteArray ? QString::fromLatin1(value.toByteArray().toHex()) : value.toString();
+        if (seal::isSealedText(text)) {
+            text = database.vault().opened(database.vault().toRead("lift_state", row.value(0).toLongLong()), "state", text);
+        }
+        parts.append(text);
     }
     return parts.join(QLatin1Char('\x1f'));
 }
@@ -119,7 +125,7 @@ CacheRows Checking::rowsOf(const CacheTable& table)
     }
     const int columns = rows.record().count();
     while (rows.next()) {
-        found.emplace(textOfColumns(rows, 0, table.keyColumns), textOfColumns(rows, table.keyColumns, columns));
+        found.emplace(textOfColumns(m_database, rows, 0, table.keyColumns), textOfColumns(m_database, rows, table.keyColumns, columns));
     }
     return found;
 }

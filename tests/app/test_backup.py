@@ -1,6 +1,7 @@
 """backup, restore and verify: copies of a studio, and what is wrong with one."""
 
 import os
+import shutil
 import sqlite3
 import stat
 
@@ -52,3 +53,28 @@ class Backup(StudioTest):
         run = self.run_program("verify", "--studio", self.studio, "--on", DAY)
         self.assertEqual(run.returncode, 1)
         self.assertIn("replay: the state of lift 5 is not what its log says", run.stdout)
+        self.assertIn("There is no sound backup in", run.stdout)
+
+    def test_a_damaged_studio_names_the_way_back(self):
+        made = self.run_json("backup")
+        with open(self.studio, "r+b") as file:
+            file.truncate(20000)
+        message = self.refused("roster", "--studio", self.studio, "--on", DAY)
+        self.assertIn("is damaged: it was cut short; the last sound backup holds 18 clients", message)
+        self.assertIn(f"chalkrung restore '{made['file']}' --studio '{self.studio}'", message)
+        restored = self.run_json("restore", made["file"])
+        self.assertTrue(os.path.basename(restored["kept"]).startswith("damaged "))
+        self.assertEqual(os.path.getsize(restored["kept"]), 20000)
+        self.assertEqual(self.run_json("verify")["sound"], True)
+        self.assertEqual([backup["file"] for backup in self.run_json("backup", "--list")["backups"]], [made["file"]])
+
+    def test_a_damaged_backup_is_passed_over_and_refused(self):
+        sound = self.run_json("backup")["file"]
+        damaged = os.path.join(os.path.dirname(sound), "2099-01-01 00.00.00.chalkrung")
+        shutil.copy(sound, damaged)
+        for file in (damaged, self.studio):
+            with open(file, "r+b") as out:
+                out.truncate(20000)
+        self.assertIn(f"restore '{sound}'", self.refused("roster", "--studio", self.studio, "--on", DAY))
+        self.assertIn("it was cut short", self.refused("restore", damaged, "--studio", self.studio))
+        self.assertEqual(os.path.getsize(self.studio), 20000)

@@ -21,7 +21,7 @@ class Import(StudioTest):
         return self.run_program("import", *arguments, "--studio", self.studio, "--on", DAY)
 
     def import_json(self, *arguments):
-        return self.good_json("import", *arguments, "--json", "--studio", self.studio, "--on", DAY)
+        return self.good_json("import", *arguments, "--studio", self.studio, "--on", DAY)
 
     def test_lists_and_cards_are_taken_in_together(self):
         files = [self.write("people.csv", PEOPLE, "cp1252"), self.write("sessions.csv", SESSIONS), self.write("cards.vcf", CARDS)]
@@ -82,11 +82,11 @@ class Import(StudioTest):
     def test_two_clients_become_one(self):
         file = self.write("sessions.csv", "Client,Date,Exercise,Load,Reps\nJoaquim Ferro,2024-03-02,Back squat,60,8\n")
         self.import_json(file, "--person", "Joaquim Ferro=new")
-        likely = self.good_json("merge", "--json", "--studio", self.studio, "--on", DAY)["pairs"]
+        likely = self.good_json("merge", "--studio", self.studio, "--on", DAY)["pairs"]
         self.assertIn(("near_name"), [pair["ground"] for pair in likely])
-        preview = self.good_json("merge", "Joaquin Ferro", "Joaquim Ferro", "--preview", "--json", "--studio", self.studio, "--on", DAY)
+        preview = self.good_json("merge", "Joaquin Ferro", "Joaquim Ferro", "--preview", "--studio", self.studio, "--on", DAY)
         self.assertEqual((preview["act"], preview["sessions"]), (None, 1))
-        merged = self.good_json("merge", "Joaquin Ferro", "Joaquim Ferro", "--json", "--studio", self.studio, "--on", DAY)
+        merged = self.good_json("merge", "Joaquin Ferro", "Joaquim Ferro", "--studio", self.studio, "--on", DAY)
         self.assertIsNotNone(merged["act"])
         self.assertNotIn("Joaquim Ferro", self.good("roster", "--studio", self.studio, "--on", DAY))
         self.good("verify", "--studio", self.studio, "--on", DAY)

@@ -20,6 +20,7 @@
 #include <QMenuBar>
 #include <QScreen>
 #include <QTimer>
+#include <QVBoxLayout>
 
 namespace chalk::ui::shell {
 
@@ -75,13 +76,21 @@ void MainWindow::layFrame()
     auto* grid = new QGridLayout(frame);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(0);
-    grid->addWidget(m_rail, 0, 0, 2, 1);
-    grid->addWidget(m_trouble, 0, 1);
-    grid->addWidget(m_deck, 1, 1);
-    grid->addWidget(m_ledge, 2, 0, 1, 2);
-    grid->setRowStretch(1, 1);
+    m_notices = new QVBoxLayout;
+    m_notices->setSpacing(0);
+    grid->addWidget(m_rail, 0, 0, 3, 1);
+    grid->addLayout(m_notices, 0, 1);
+    grid->addWidget(m_trouble, 1, 1);
+    grid->addWidget(m_deck, 2, 1);
+    grid->addWidget(m_ledge, 3, 0, 1, 2);
+    grid->setRowStretch(2, 1);
     m_trouble->hide();
     setCentralWidget(frame);
+}
+
+void MainWindow::addNotice(QWidget* notice)
+{
+    m_notices->addWidget(notice);
 }
 
 QAction* MainWindow::addWindowAction(const QString& text, const QString& icon, const QList<QKeySequence>& keys,

@@ -13,6 +13,7 @@
 #include <optional>
 
 class QTimer;
+class QVBoxLayout;
 
 namespace chalk::ui::shell {
 
@@ -47,6 +48,8 @@ public:
     void forgetClient(base::ClientId client);
     /// What Ctrl+K finds besides the actions, asked before them.
     void addFinder(std::unique_ptr<FindProvider> finder);
+    /// Puts a notice above the page on show, below those that are there; it shows and hides itself.
+    void addNotice(QWidget* notice);
     /// Opens the find box with `query` in it.
     void startFind(const QString& query = {});
 
@@ -104,6 +107,7 @@ private:
     base::Date m_day;
     bool m_hasNews = false;  ///< others wrote, and it is not read yet
     PageDeck* m_deck;
+    QVBoxLayout* m_notices = nullptr;
     common::Banner* m_trouble;
     Rail* m_rail;
     Ledge* m_ledge;

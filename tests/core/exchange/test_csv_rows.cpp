@@ -9,7 +9,7 @@ namespace chalk::exchange {
 
 namespace {
 
-std::vector<QByteArrayList> recordsOf(QByteArray text)
+std::vector<QByteArrayList> rowsOfLarge(QByteArray text)
 {
     QBuffer file(&text);
     file.open(QIODevice::ReadOnly);
@@ -39,11 +39,11 @@ TEST(CsvRows, ReadsTheExamplesOfRfc4180)
 {
     const QByteArrayList first{"aaa", "bbb", "ccc"};
     const QByteArrayList second{"zzz", "yyy", "xxx"};
-    EXPECT_EQ(recordsOf("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"), (std::vector{first, second})) << "rule 1";
-    EXPECT_EQ(recordsOf("aaa,bbb,ccc\r\nzzz,yyy,xxx"), (std::vector{first, second})) << "rule 2: the last line may have no end";
-    EXPECT_EQ(recordsOf("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx"), (std::vector{first, second})) << "rule 5";
-    EXPECT_EQ(recordsOf("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"), (std::vector{QByteArrayList{"aaa", "b\r\nbb", "ccc"}, second})) << "rule 6";
-    EXPECT_EQ(recordsOf("\"aaa\",\"b\"\"bb\",\"ccc\""), (std::vector{QByteArrayList{"aaa", "b\"bb", "ccc"}})) << "rule 7";
+    EXPECT_EQ(rowsOfLarge("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"), (std::vector{first, second})) << "rule 1";
+    EXPECT_EQ(rowsOfLarge("aaa,bbb,ccc\r\nzzz,yyy,xxx"), (std::vector{first, second})) << "rule 2: the last line may have no end";
+    EXPECT_EQ(rowsOfLarge("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx"), (std::vector{first, second})) << "rule 5";
+    EXPECT_EQ(rowsOfLarge("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"), (std::vector{QByteArrayList{"aaa", "b\r\nbb", "ccc"}, second})) << "rule 6";
+    EXPECT_EQ(rowsOfLarge("\"aaa\",\"b\"\"bb\",\"ccc\""), (std::vector{QByteArrayList{"aaa", "b\"bb", "ccc"}})) << "rule 7";
 }
 
 TEST(CsvRows, NamesTheLineOfAFault)
@@ -65,7 +65,7 @@ RC_GTEST_PROP(CsvRows, WhatIsWrittenIsReadAgain, (std::vector<std::string> words
         columns.append("c" + QByteArray::number(columns.size()));
         fields.append(QByteArray::fromStdString(word));
     }
-    RC_ASSERT(recordsOf(csvRow(columns) + csvRow(fields)) == (std::vector{columns, fields}));
+    RC_ASSERT(rowsOfLarge(csvRow(columns) + csvRow(fields)) == (std::vector{columns, fields}));
 }
 
 }  // namespace chalk::exchange

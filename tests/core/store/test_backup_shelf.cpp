@@ -4,6 +4,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 
 #include <gtest/gtest.h>
 
@@ -51,6 +52,84 @@ TEST_F(BackupShelfTest, WhatMayGoGoesWhenOneIsMadeAndWhatIsNotOursStays)
     EXPECT_EQ(shelf().list().size(), 10U);
     EXPECT_EQ(shelf().list().back().made.minute, 603);
     EXPECT_EQ(QDir(m_folder).entryList(QDir::Files).size(), 12);
+}
+
+TEST_F(BackupShelfTest, OneIsCopiedToAnotherDiskWithItsOwnRotation)
+{
+    const QString stick = m_studio.folder() + QStringLiteral("/stick");
+    const auto made = shelf().add(m_studio.database());
+    const auto missing = shelf().copyTo(stick, *made);
+    ASSERT_FALSE(missing);
+    EXPECT_EQ(missing.error().kind, StoreError::Kind::NotThere);
+    EXPECT_FALSE(QFileInfo::exists(stick)) << "a stick that is not there is not made up";
+    ASSERT_TRUE(QDir().mkpath(stick));
+    const auto copied = shelf().copyTo(stick, *made);
+    ASSERT_TRUE(copied) << copied.error().message.toStdString();
+    EXPECT_EQ(*copied, QString(stick + QStringLiteral("/studio/2026-11-24 17.45.09.chalkrung")));
+    EXPECT_EQ(verifyBackup(*copied)->clients, 2);
+    for (int i = 0; i < 13; ++i) {
+        m_now.at.minute = 600 + i;
+        ASSERT_TRUE(shelf().copyTo(stick, *shelf().add(m_studio.database())));
+    }
+    EXPECT_EQ(QDir(stick + QStringLiteral("/studio")).entryList(QDir::Files).size(), 11) << "ten, and the one of 17:45, which is still to come";
+}
+
+TEST_F(BackupShelfTest, TheLatestSoundOneIsFoundAmongDamagedOnes)
+{
+    EXPECT_FALSE(shelf().latestSound());
+    const auto sound = shelf().add(m_studio.database());
+    m_now.second = 20;
+    const auto damaged = shelf().add(m_studio.database());
+    ASSERT_TRUE(QFile::resize(*damaged, 20000));
+    const auto found = shelf().latestSound();
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->backup.file, *sound);
+    EXPECT_EQ(found->contents.clients, 2);
+    EXPECT_FALSE(shelf().latestSound([](int, int) { return false; }));
+}
+
+TEST_F(BackupShelfTest, ADamagedStudioIsKeptApartFromTheBackups)
+{
+    const auto sound = shelf().add(m_studio.database());
+    m_studio.close();
+    const auto restored = shelf().restore(*sound, m_studio.file());
+    ASSERT_TRUE(restored) << restored.error().message.toStdString();
+    EXPECT_FALSE(restored->wasDamaged);
+    EXPECT_EQ(shelf().list().size(), 2U) << "what was there is a backup like others";
+    ASSERT_TRUE(QFile::resize(m_studio.file(), 20000));
+    const auto rescued = shelf().restore(*sound, m_studio.file());
+    ASSERT_TRUE(rescued) << rescued.error().message.toStdString();
+    EXPECT_TRUE(rescued->wasDamaged);
+    EXPECT_EQ(rescued->kept, QString(m_folder + QStringLiteral("/damaged 2026-11-24 17.45.09.chalkrung")));
+    EXPECT_EQ(QFileInfo(rescued->kept).size(), 20000);
+    EXPECT_EQ(shelf().list().size(), 2U);
+    m_studio.open();
+    EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT count(*) FROM client")), QStringList{QStringLiteral("2")});
+}
+
+TEST_F(BackupShelfTest, ALogThatWaitsBesideADamagedStudioIsNotPlayedIntoItsSuccessor)
+{
+    const auto sound = shelf().add(m_studio.database());
+    m_studio.close();
+    m_studio.open();  // so that the log holds what follows and no more
+    m_studio.rows(QStringLiteral("UPDATE client SET name = 'Somebody Else'"));
+    const QString log = m_studio.file() + QStringLiteral("-wal");
+    QFile waiting(log);
+    ASSERT_TRUE(waiting.open(QIODevice::ReadOnly));
+    const QByteArray frames = waiting.readAll();
+    ASSERT_GT(frames.size(), 0);
+    m_studio.close();
+    QFile damaged(m_studio.file());
+    ASSERT_TRUE(damaged.open(QIODevice::ReadWrite) && damaged.write(QByteArray(100, '\x55')) == 100);
+    damaged.close();
+    QFile again(log);
+    ASSERT_TRUE(again.open(QIODevice::WriteOnly) && again.write(frames) == frames.size());
+    again.close();
+    const auto rescued = shelf().restore(*sound, m_studio.file());
+    ASSERT_TRUE(rescued) << rescued.error().message.toStdString();
+    EXPECT_EQ(QFileInfo(rescued->kept + QStringLiteral("-wal")).size(), frames.size()) << "it is kept with what it belongs to";
+    m_studio.open();
+    EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT count(*) FROM client WHERE name = 'Somebody Else'")), QStringList{QStringLiteral("0")});
 }
 
 }  // namespace chalk::store

@@ -1,6 +1,7 @@
 #include "core/store/erasure.h"
 
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/studio_json.h"
 #include "core/store/client_writer.h"
 #include "core/store/record_writer.h"
 #include "core/store/studio_check.h"

@@ -122,7 +122,8 @@ private:
 
     void correct(Database& database, RecordWriter& writer)
     {
-        Acknowledged what{.what = Acknowledged::What::Corrected};
+        Acknowledged what;
+        what.what = Acknowledged::What::Corrected;
         const base::LiftId squat = test::liftOf(database, base::ClientId(1), lifts::Pattern::Squat);
         std::vector<LogEntry> entries;
         {
@@ -144,7 +145,8 @@ private:
         if (done.empty()) {
             return;
         }
-        Acknowledged what{.what = Acknowledged::What::Undone};
+        Acknowledged what;
+        what.what = Acknowledged::What::Undone;
         what.undone = done[static_cast<std::size_t>(pick(std::max(0, static_cast<int>(done.size()) - 5), static_cast<int>(done.size()) - 1))].act;
         take(writer.undo(what.undone), what);
     }
@@ -162,7 +164,8 @@ private:
     {
         const auto sessions = openSessions(database);
         const sessions::Session& session = sessions[static_cast<std::size_t>(pick(0, static_cast<int>(sessions.size()) - 1))];
-        Acknowledged what{.what = Acknowledged::What::Moved};
+        Acknowledged what;
+        what.what = Acknowledged::What::Moved;
         what.session = session.id;
         what.startMinute = 60 * pick(6, 20);
         take(SessionWriter(database, test::someMoment).move(session.id, {m_coach, session.date, what.startMinute, 60, "Rack 1", 4, false}), what);
@@ -173,7 +176,8 @@ private:
         const auto sessions = openSessions(database);
         const sessions::Session& session = sessions[static_cast<std::size_t>(pick(0, static_cast<int>(sessions.size()) - 1))];
         const auto state = pick(0, 1) == 0 ? sessions::SessionState::Missed : sessions::SessionState::Planned;
-        Acknowledged what{.what = Acknowledged::What::Marked};
+        Acknowledged what;
+        what.what = Acknowledged::What::Marked;
         what.session = session.id;
         what.state = std::string(sessions::keyOf(state));
         take(writer.setSessionState(session.id, state), what);
@@ -183,8 +187,6 @@ private:
     base::CoachId m_coach;
     std::mt19937 m_random;
 };
-
-}  // namespace
 
 /// Eight coaches, two clients: they come in each other's way all the time. Afterwards the history has to be one that could have been.
 class ManyCoachesTest : public ::testing::Test {
@@ -318,5 +320,7 @@ TEST_F(ManyCoachesTest, LoseNothingOfEachOther)
     }
     std::printf("%zu done, %zu told that somebody else was there before\n", m_done.size(), m_told.size());
 }
+
+}  // namespace
 
 }  // namespace chalk::store

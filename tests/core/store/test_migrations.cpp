@@ -173,6 +173,7 @@ TEST(Migrations, EverySampleIsBroughtUpToThePresentVersionWithAllThatIsInIt)
         ASSERT_TRUE(opened) << opened.error().message.toStdString();
         Database& database = **opened;
         EXPECT_EQ(database.engine().schemaVersion(database.connection(), database.target()).value(), presentSchemaVersion());
+        EXPECT_EQ(schemaFaults(database.connection(), database.engine()), QStringList()) << "it is as if it had been made now";
         const auto expected = exchange::studioFilesIn(samplesFolder() + QFileInfo(sample).baseName()).and_then(
             [](const exchange::StudioFiles& files) { return exchange::readStudio(files, exchange::builtInCatalogue()); });
         ASSERT_TRUE(expected) << expected.error().message().toStdString();

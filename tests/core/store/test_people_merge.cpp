@@ -4,6 +4,7 @@
 #include "core/exchange/table_file.h"
 #include "core/store/client_reader.h"
 #include "core/store/client_writer.h"
+#include "core/store/erasure.h"
 #include "core/store/people_reader.h"
 #include "core/store/record_writer.h"
 #include "core/store/studio_check.h"
@@ -106,6 +107,21 @@ TEST(PeopleMerge, IsNotTakenBackOnceALiftThatWentOverHasGoneOn)
     const auto refused = writer.undo(merged->act);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().message, QStringLiteral("A lift has gone on since: take that back first"));
+}
+
+TEST(PeopleMerge, LeavesNothingBehindWhereTheOneIsErased)
+{
+    test::StudioOnTest studio;
+    clients::Client client;
+    client.name = "Ada Lundh";
+    client.coach = base::CoachId(1);
+    client.startedOn = smallStudioDay();
+    const auto other = ClientWriter(studio.database()).add(client, smallStudioDay());  // nothing goes over but the record itself
+    const auto ada = test::clientNamed(studio.database(), "Ada Lund");
+    ASSERT_TRUE(other && mergeClients(studio.database(), ada, *other, test::someMoment(), smallStudioDay()));
+    const auto erased = eraseClient(studio.database(), ada, "Ada Lund", smallStudioDay());
+    ASSERT_TRUE(erased) << erased.error().message.toStdString();
+    EXPECT_EQ(studio.rows(QStringLiteral("SELECT count(*) FROM client WHERE name LIKE 'Ada%'")), QStringList(QStringLiteral("0")));
 }
 
 }  // namespace

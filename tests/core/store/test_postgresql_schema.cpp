@@ -29,6 +29,14 @@ TEST(PostgresqlSchema, EveryTriggerOfTheSchemaIsRead)
     const QStringList gone = postgresqlStatements(QStringLiteral("CREATE TRIGGER a BEFORE DELETE ON act\nBEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;"));
     ASSERT_EQ(gone.size(), 2);
     EXPECT_TRUE(gone[0].contains(QStringLiteral("RETURN OLD"))) << "else nothing could be deleted where it may be";
+    EXPECT_EQ(postgresqlStatements(QStringLiteral("DROP TRIGGER act_is_never_deleted;")),
+              QStringList({QStringLiteral("DROP TRIGGER act_is_never_deleted ON act"), QStringLiteral("DROP FUNCTION act_is_never_deleted()")}));
+}
+
+TEST(PostgresqlSchema, ADroppedTriggerNamesItsTableAndTakesItsFunctionWithIt)
+{
+    EXPECT_EQ(postgresqlStatements(QStringLiteral("DROP TRIGGER event_set_is_never_deleted;")),
+              (QStringList{QStringLiteral("DROP TRIGGER event_set_is_never_deleted ON event_set"), QStringLiteral("DROP FUNCTION event_set_is_never_deleted()")}));
 }
 
 TEST(PostgresqlSchema, TablesComeAfterWhatTheyReferTo)

@@ -14,6 +14,7 @@
 #include "core/store/sealed_copy.h"
 #include "core/store/sealed_tables.h"
 #include "core/store/session_reader.h"
+#include "core/store/studio_check.h"
 #include "core/store/studio_export.h"
 #include "tests/support/kept_client.h"
 #include "tests/support/lift_on_test.h"
@@ -112,9 +113,12 @@ TEST_F(FileOnlySealingOfTheDemo, NoTextStaysInTheFileAndAllIsReadAsBefore)
     ASSERT_TRUE(sealing().set(m_passphrase));
     const QByteArray sealed = fileBytes();
     for (const QString& text : texts) {
-        EXPECT_FALSE(sealed.contains(text.toUtf8())) << text.toStdString();
+        ASSERT_FALSE(sealed.contains(text.toUtf8())) << text.toStdString();
     }
     EXPECT_EQ(document(), before);
+    const auto check = checkStudio(m_studio.database());
+    ASSERT_TRUE(check) << check.error().message.toStdString();
+    EXPECT_TRUE(check->isSound()) << check->faults.front().message.toStdString();
     EXPECT_TRUE(RosterReader(m_studio.database()).read(test::smallStudioDay()));
     EXPECT_EQ(document(**openWith("three quiet mornings")), before);
 }

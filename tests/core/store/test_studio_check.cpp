@@ -44,7 +44,7 @@ TEST_F(StudioCheckTest, AStageOrAWeekThatNobodyReachedIsFound)
     run("INSERT INTO stage_reached (lift_id, cycle, stage, day) VALUES (1, 7, 7, 20000)");
     EXPECT_EQ(only(), "a stage of lift 1 is kept though no log says so");
     run("DELETE FROM stage_reached WHERE cycle = 7");
-    run("UPDATE client_week SET load_volume = load_volume + 1");
+    run("UPDATE client_week SET load_volume = load_volume + 1 WHERE monday = (SELECT max(monday) FROM client_week)");
     EXPECT_NE(only().find("a week of client 1 is not what its log says"), std::string::npos);
 }
 
@@ -56,6 +56,17 @@ TEST_F(StudioCheckTest, ARowThatPointsToNothingIsFound)
     ASSERT_FALSE(found.isSound());
     EXPECT_EQ(found.faults.front().part, CheckPart::References);
     EXPECT_TRUE(found.faults.front().message.contains(QStringLiteral("lift points to nothing in client"))) << found.faults.front().message.toStdString();
+}
+
+TEST_F(StudioCheckTest, ASchemaThatNoStepMadeIsFound)
+{
+    run("CREATE TABLE visitor (id INTEGER PRIMARY KEY)");
+    EXPECT_EQ(only(), "the table visitor is none of a studio's");
+    run("DROP TABLE visitor");
+    run("DROP INDEX event_by_lift");
+    EXPECT_EQ(only(), "the index event_by_lift is missing");
+    run("CREATE INDEX event_by_lift ON event (day, lift_id)");
+    EXPECT_EQ(only(), "the index event_by_lift is not as it was made");
 }
 
 TEST_F(StudioCheckTest, ItCanBeStopped)

@@ -61,7 +61,7 @@ TEST_F(StudioCheckInSourceTest, ADecisionIsOneActThatIsTakenBackWhole)
     decision.choice = checkin::ChoiceKind::Hold;
     decision.note = "as agreed";
     decision.nextReview = m_day + 7;
-    const auto act = m_source.decide(decision, std::nullopt);
+    const auto act = m_source.decide(decision, std::nullopt, base::ActId());
     ASSERT_TRUE(act) << act.error().message.toStdString();
     const CheckInCase after = pageOf(m_ada);
     ASSERT_EQ(after.evidence.history.size(), before.evidence.history.size() + 1);

@@ -1,5 +1,7 @@
 #include "ui/common/formats.h"
 
+#include <QStringList>
+
 #include <gtest/gtest.h>
 
 namespace chalk::ui::common {

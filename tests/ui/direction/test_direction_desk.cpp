@@ -154,7 +154,7 @@ TEST_F(DirectionDeskTest, ALiftThatWasReleasedTakesThePlanUp)
     const auto aside = asideLifts(client, client.running->plan, client.running->singles, true);
     ASSERT_EQ(aside.size(), 1U);
     EXPECT_EQ(aside[0].why, AsideWhy::LeftThePlan);
-    ASSERT_TRUE(m_desk.change(withLiftsTakenUp(client), test::smallStudioDay()));
+    ASSERT_TRUE(m_desk.change(withLiftsTakenUp(client), test::smallStudioDay(), client.running));
     EXPECT_TRUE(liftOf(read(), lifts::Pattern::Hinge).lift.machine.state().block);
     EXPECT_TRUE(liftOf(read(), lifts::Pattern::Squat).lift.machine.state().block);
 }

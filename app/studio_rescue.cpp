@@ -1,0 +1,97 @@
+#include "app/studio_rescue.h"
+
+#include "app/logging.h"
+#include "app/studio_opening.h"
+#include "app/system_clock.h"
+#include "core/store/backup_shelf.h"
+#include "ui/common/backup_keeper.h"
+#include "ui/common/dialogs.h"
+#include "ui/common/look.h"
+#include "ui/settings/backup_scene.h"
+#include "ui/settings/backup_words.h"
+#include "ui/settings/waited_work.h"
+
+#include <QApplication>
+
+#include <cstdio>
+
+namespace chalk::app {
+
+namespace {
+
+using Kind = store::StoreError::Kind;
+using Restored = store::Result<store::RestoredStudio>;
+using MaybeSound = std::optional<store::SoundBackup>;
+
+store::BackupShelf shelfFor(const QString& studioFile)
+{
+    return {store::BackupShelf::folderFor(studioFile), SystemClock::localMoment};
+}
+
+/// Whether there is somebody to ask.
+bool hasScreen()
+{
+    return QGuiApplication::platformName() != QLatin1String("offscreen");
+}
+
+void sayThatNothingWasRestored(ui::common::Dialogs& dialogs, const store::StoreError& error)
+{
+    qCWarning(appLog) << "nothing was restored: kind" << static_cast<int>(error.kind);
+    dialogs.ask(nullptr, {ui::common::Signal::Warn, QApplication::translate("StudioRescue", "Nothing was restored."), error.message, {}, {}, 0});
+}
+
+}  // namespace
+
+store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access& access, store::OpenMode mode, const ui::common::Look& look,
+                                                             ui::common::Dialogs& dialogs)
+{
+    auto opened = openForWindow(access, mode);
+    if (opened || !hasScreen() || (opened.error().kind != Kind::Damaged && opened.error().kind != Kind::NotAStudio)) {
+        return opened;
+    }
+    const store::BackupShelf shelf = shelfFor(access.target);
+    if (opened.error().kind == Kind::NotAStudio && shelf.list().empty()) {
+        return opened;  // somebody else's file
+    }
+    ui::common::applyTheme(*qApp, look.theme());
+    const auto sound = ui::settings::waitFor<MaybeSound>(look, nullptr, QApplication::translate("StudioRescue", "Looking for the last sound backup…"),
+                                                       [&](const store::Progress& progress) { return shelf.latestSound(progress, access.keys.get()); });
+    const int answer = dialogs.ask(nullptr, ui::settings::rescueQuestion(opened.error(), sound, shelf.folder(), SystemClock::localMoment().at.day));
+    qCInfo(appLog) << "the studio is damaged; sound backup" << sound.has_value() << "answer" << answer;
+    if (!sound || sound->isLocked || answer == 0) {
+        return opened;
+    }
+    restoreForWindow(sound->backup.file, access, look, dialogs);
+    return openForWindow(access, mode);
+}
+
+void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs)
+{
+    const auto restored = ui::settings::waitFor<Restored>(
+        look, nullptr, QApplication::translate("StudioRescue", "Restoring the backup…"),
+        [&](const store::Progress& progress) { return shelfFor(access.target).restore(backup, access.target, progress, access.keys.get()); });
+    if (!restored) {
+        return sayThatNothingWasRestored(dialogs, restored.error());
+    }
+    qCInfo(appLog) << "a backup was restored";
+    dialogs.ask(nullptr, ui::settings::rescuedMessage(*restored));
+}
+
+void makeClosingBackup(ui::common::BackupKeeper& keeper, const ui::common::Look& look, ui::common::Dialogs& dialogs)
+{
+    keeper.end();
+    std::optional<store::StoreError> fault;
+    ui::settings::runAndWait(look, nullptr, QApplication::translate("StudioRescue", "Making the last backup of the day's work…"),
+                           [&](const store::Progress& progress) { fault = keeper.makeLast(progress); });
+    if (!fault || fault->kind == Kind::Cancelled) {
+        return;
+    }
+    qCWarning(appLog) << "no backup at the end: kind" << static_cast<int>(fault->kind);
+    std::fprintf(stderr, "chalkrung: no backup was made: %s\n", qUtf8Printable(fault->message));
+    if (hasScreen()) {
+        const ui::common::BannerMessage said = ui::settings::backupTrouble(*fault);
+        dialogs.ask(nullptr, {said.signal, said.lead, said.text, {}, {}, 0});
+    }
+}
+
+}  // namespace chalk::app

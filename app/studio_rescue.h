@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/store/database.h"
+
+#include <QString>
+
+namespace chalk::ui::common {
+class BackupKeeper;
+class Dialogs;
+class Look;
+}
+
+namespace chalk::app {
+
+/// Opens a studio for its window. Where it is damaged, its last sound backup is looked for and offered: only where the person agrees it takes the damaged
+/// one's place, which is kept. Else the damage is the answer.
+[[nodiscard]] store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access& access, store::OpenMode mode, const ui::common::Look& look,
+                                                                           ui::common::Dialogs& dialogs);
+
+/// Puts a backup in the place of a studio that nobody holds open any more, and tells what became of it.
+void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs);
+
+/// Makes the last backup before the end and waits for it; the person can stop it. Where it did not go, that is said.
+void makeClosingBackup(ui::common::BackupKeeper& keeper, const ui::common::Look& look, ui::common::Dialogs& dialogs);
+
+}  // namespace chalk::app
