@@ -134,7 +134,7 @@ TEST_F(RecordWriterTest, ACorrectionKeepsItsPlaceAndSaysWhatItChanged)
     const auto again = m_writer.correct(early.id, {early.event.date, early.event.body});
     ASSERT_FALSE(again);
     EXPECT_EQ(again.error().kind, StoreError::Kind::Conflict);
-    EXPECT_EQ(again.error().message.toStdString(), "Somebody else changed this in the meantime: nothing was written");
+    EXPECT_EQ(again.error().message.toStdString(), "Ines changed this in the meantime: nothing was written");
     expectCachesAsRebuilt();
     ASSERT_TRUE(m_writer.undo(outcome->act));
     EXPECT_EQ(squatHistory()[2].event, early.event);
