@@ -180,7 +180,10 @@ void PeopleForm::addFaults()
     list->setTabChangesFocus(true);
     list->setAccessibleName(tr("Rows with faults"));
     list->setMinimumHeight(qRound(m_look.theme().scaled(120)));
-    panel->body()->addWidget(list);
+    auto* frame = new QVBoxLayout;
+    frame->setContentsMargins(18, 12, 18, 14);
+    frame->addWidget(list);
+    panel->body()->addLayout(frame);
 }
 
 }  // namespace chalk::ui::people
