@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/store/database.h"
-#include "core/store/studio_import.h"
+#include "core/store/progress.h"
 
 namespace chalk::store {
 
