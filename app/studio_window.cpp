@@ -3,12 +3,12 @@
 #include "app/commands/command.h"
 #include "app/ending_signals.h"
 #include "app/logging.h"
+#include "app/long_undo.h"
 #include "app/studio_opening.h"
 #include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/store/key_ring.h"
-#include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
@@ -34,6 +34,7 @@
 #include "ui/people/duplicates_page.h"
 #include "ui/people/import_page.h"
 #include "ui/people/import_section.h"
+#include "ui/people/people_actions.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/records/client_records.h"
@@ -77,7 +78,8 @@ public:
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
           m_lock(m_look, *m_database, m_settings),
-          m_acts(clock, [this](base::ActId act) { return undo(act); }),
+          m_undo(*m_database, m_look),
+          m_acts(clock, [this](base::ActId act) { return m_undo.undo(act); }),
           m_writes(*m_database, m_dialogs, SystemClock::nowUtc, store::Outbox::fileFor(m_database->target())),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
@@ -98,6 +100,9 @@ public:
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         addLocking(window);
+        if (m_database->may(store::Right::SeeHealth)) {
+            ui::people::addPeopleActions(window);
+        }
         ui::common::StudioWatch watch(*m_database, m_writes);
         connectWatch(watch, window);
         window.openLastPlace();
@@ -185,13 +190,6 @@ private:
         if (!m_writes.trouble().isEmpty()) {
             window.ledge()->note()->sayTrouble(m_writes.trouble());
         }
-    }
-
-    tl::expected<base::ActId, QString> undo(base::ActId act)
-    {
-        auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
-        qCInfo(appLog) << "act" << act.value() << (outcome ? "undone" : "cannot be undone");
-        return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
     }
 
     /// On a server with the role of who works here.
@@ -431,6 +429,7 @@ private:
     ui::common::Look m_look;
     QSettings m_settings;
     ui::lock::LockDesk m_lock;
+    LongUndo m_undo;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
     ui::common::WriteDesk m_writes;

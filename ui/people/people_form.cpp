@@ -89,6 +89,7 @@ void PeopleForm::build()
     addExercises();
     addFaults();
     column->addStretch(1);
+    m_parts->show();
 }
 
 common::Panel* PeopleForm::addPanel(const QString& title, const QString& note)

@@ -20,7 +20,7 @@ const std::set<QString>& plainColumns()
              {"studio.name", "studio.settings", "coach.name", "coach.work", "studio_equipment.key", "studio_equipment.name", "studio_equipment.kind",
               "studio_equipment.unit", "studio_equipment.equipment", "client.name", "client.unit", "client.planning", "clearance.state", "lift.pattern",
               "lift.equipment_key", "lift.unit", "lift.region", "lift.kit", "lift.start_stage", "lift.policy", "session.place", "session.kind", "session.state",
-              "session.code", "act.at_utc", "act.kind", "event.type", "session_change.state_before", "session_change.state_after", "lift_state.exercise_key",
+              "session.code", "act.at_utc", "act.kind", "act.token", "import_source.source", "owner_change.thing", "event.type", "session_change.state_before", "session_change.state_after", "lift_state.exercise_key",
               "lift_state.stage", "lift_state.rules", "lift_state.kit", "form.kind", "plan_template.name", "plan_template.detail",
               "closure.station", "closure.why", "booking_change.before", "booking_change.after", "decision.about", "decision.choice", "tested_maximum.ending",
               "sealed_version.place", "audit.at_utc", "audit.what", "erased_session.kind", "erased_session.state"}) {
