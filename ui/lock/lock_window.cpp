@@ -66,7 +66,11 @@ void LockWindow::lay(const QString& title, const QString& words)
     card->body()->addLayout(body);
     auto* page = new QVBoxLayout(this);
     page->addStretch(2);
-    page->addWidget(card, 0, Qt::AlignHCenter);
+    auto* middle = new QHBoxLayout;  // no alignment: that would not ask how high its words are at this width
+    middle->addStretch(1);
+    middle->addWidget(card);
+    middle->addStretch(1);
+    page->addLayout(middle);
     page->addStretch(3);
     setTabOrder(m_field, m_open);
     setTabOrder(m_open, m_leave);
