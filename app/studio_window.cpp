@@ -61,8 +61,6 @@
 
 #include <cstdio>
 
-#include <unistd.h>
-
 namespace chalk::app {
 
 namespace {
@@ -116,11 +114,14 @@ public:
         QObject::connect(notice, &ui::settings::BackupNotice::backupsAsked, &window,
                          [&window] { window.goTo({.page = QStringLiteral("settings"), .tab = QStringLiteral("backup")}); });
         m_backups.setFurtherFolder(ui::settings::keptFurtherFolder(m_settings));
-        m_backups.start();
+        if (mayBackUp()) {
+            m_backups.start();
+        }
         const EndingSignals endings;
         const int status = QApplication::exec();
         QApplication::setQuitOnLastWindowClosed(false);
-        if (m_backupToOpen.isEmpty()) {
+        // A server is copied on days, not at the end: whoever leaves waits for no network.
+        if (m_backupToOpen.isEmpty() && isFile()) {
             makeClosingBackup(m_backups, m_look, m_dialogs);
         }
         if (!m_writes.waiting().empty()) {
@@ -131,10 +132,15 @@ public:
 
     /// The backup that is to take the studio's place before the window opens anew; empty where it ended for good.
     [[nodiscard]] const QString& backupToOpen() const { return m_backupToOpen; }
+    /// What opens that.
+    [[nodiscard]] const std::shared_ptr<store::KeyRing>& keysToOpen() const { return m_keysToOpen; }
 
 private:
     /// A studio in a file knows nobody by a sign-in: who works with it is chosen in the settings.
     [[nodiscard]] bool isFile() const { return m_database->engine().driver() == QLatin1String("QSQLITE"); }
+
+    /// A server has people for that: its owners.
+    [[nodiscard]] bool mayBackUp() const { return isFile() || m_database->may(store::Right::ChangeStudio); }
 
     void addLocking(ui::shell::MainWindow& window)
     {
@@ -291,9 +297,11 @@ private:
     {
         auto* section = new ui::settings::BackupSection({m_look, m_dialogs, m_settings, m_backups}, parent);
         QObject::connect(section, &ui::settings::BackupSection::restoreAsked, section, [this, section](const QString& backup) {
-            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup, section->window());
+            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup,
+                                               [this](const QString& file) { return keysOfBackup(m_look, file); }, section->window());
             if (dialog.exec() == QDialog::Accepted) {
                 m_backupToOpen = dialog.file();
+                m_keysToOpen = dialog.keys();
                 section->window()->close();
             }
         });
@@ -305,8 +313,10 @@ private:
         std::vector<ui::settings::SectionEntry> sections;
         sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
-        sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
-                            [this](QWidget* in) { return backupSection(in); }});
+        if (mayBackUp()) {
+            sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
+                                [this](QWidget* in) { return backupSection(in); }});
+        }
         sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
                             [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
         sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
@@ -412,6 +422,7 @@ private:
     std::unique_ptr<store::Database> m_database;
     ui::common::BackupKeeper m_backups;
     QString m_backupToOpen;
+    std::shared_ptr<store::KeyRing> m_keysToOpen;
     const SystemClock& m_clock;
     lifts::Catalogue m_catalogue;
     screens::ScreenCatalogue m_screens;
@@ -432,18 +443,6 @@ private:
 bool hasDisplay()
 {
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
-}
-
-/// On standard error, and where nobody reads that, in a box of its own.
-void sayThatItCannotOpen(const QApplication& application, const store::StoreError& error)
-{
-    qCWarning(appLog) << "the studio cannot be opened: kind" << static_cast<int>(error.kind);
-    std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(error.message));
-    if (::isatty(STDERR_FILENO) == 0 && application.platformName() != QLatin1String("offscreen")) {
-        ui::common::applyTheme(*qApp, ui::common::Look().theme());
-        ui::common::ScreenDialogs().ask(nullptr, {ui::common::Signal::Warn, QApplication::translate("StudioWindow", "The studio cannot be opened."),
-                                                  error.message, {}, {}, 0});
-    }
 }
 
 }  // namespace
@@ -476,13 +475,16 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
             return kDone;
         }
         if (!database) {
-            sayThatItCannotOpen(application, database.error());
+            sayThatItCannotOpen(database.error());
             return kWrongUse;
         }
         QApplication::setQuitOnLastWindowClosed(true);
         StudioWindow window(*std::move(database), clock);
         status = window.run();
         backup = window.backupToOpen();
+        if (!backup.isEmpty() && window.keysToOpen()) {
+            access.keys = window.keysToOpen();
+        }
     } while (!backup.isEmpty());
     qCInfo(appLog) << "window ended with" << status;
     return status;
