@@ -5,6 +5,7 @@
 #include "core/exchange/studio_folder.h"
 #include "core/exchange/studio_tables_folder.h"
 #include "core/store/audit.h"
+#include "core/store/folder_beside.h"
 #include "core/store/studio_export.h"
 
 #include <QDir>
@@ -30,28 +31,20 @@ StoreError stopped(const char* what)
     return {StoreError::Kind::Cancelled, QLatin1String("Stopped: ") + QLatin1String(what)};
 }
 
-/// The files of the JSON form while they are written.
+/// Writes the files of the JSON form beside the folder's own ones.
 class JsonFiles {
 public:
-    explicit JsonFiles(QString folder) : m_folder(std::move(folder)) {}
-    ~JsonFiles()
-    {
-        for (const QString& file : m_written) {
-            QFile::remove(file);
-        }
-    }
-    JsonFiles(const JsonFiles&) = delete;
-    JsonFiles& operator=(const JsonFiles&) = delete;
+    JsonFiles(QString folder, QString beside) : m_folder(std::move(folder)), m_beside(std::move(beside)) {}
 
     Result<void> begin(const std::set<QString>& names)
     {
-        if (!QDir().mkpath(m_folder + QStringLiteral("/clients"))) {
-            return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be made").arg(m_folder));
-        }
         for (const QString& name : exchange::clientFilesIn(m_folder)) {
             if (names.count(name) == 0) {
                 return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1/%2 is there already and is not of this studio").arg(m_folder, name));
             }
+        }
+        if (!QDir().mkpath(m_beside + QStringLiteral("/clients"))) {
+            return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1/clients cannot be made").arg(m_folder));
         }
         QFile readme(QStringLiteral(":/demo/README.md"));
         return readme.open(QIODevice::ReadOnly) ? add(QStringLiteral("README.md"), readme.readAll()) : Result<void>();
@@ -59,29 +52,27 @@ public:
 
     Result<void> add(const QString& name, const QByteArray& text)
     {
-        QSaveFile file(m_folder + QLatin1Char('/') + name);
+        QSaveFile file(m_beside + QLatin1Char('/') + name);
         if (!file.open(QIODevice::WriteOnly) || !file.setPermissions(kOwnFile) || file.write(text) != text.size() || !file.commit()) {
-            return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be written: %2").arg(file.fileName(), file.errorString()));
+            return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1/%2 cannot be written: %3").arg(m_folder, name, file.errorString()));
         }
-        m_written.append(file.fileName());
         return {};
     }
 
-    void keep() { m_written.clear(); }
-
 private:
     QString m_folder;
-    QStringList m_written;
+    QString m_beside;
 };
 
 /// Writes the same studio in both forms, as wanted.
 class OpenFilesWriting {
 public:
-    OpenFilesWriting(const QString& folder, const OpenFilesWish& wish) : m_json(folder), m_isJson(wish.isJson)
+    /// Into `beside`, for `folder`.
+    OpenFilesWriting(const QString& folder, const QString& beside, const OpenFilesWish& wish) : m_json(folder, beside), m_isJson(wish.isJson)
     {
         if (wish.isCsv) {
             m_tablesFolder = folder + QStringLiteral("/tables");
-            m_tables.emplace(m_tablesFolder);
+            m_tables.emplace(beside + QStringLiteral("/tables"));
         }
     }
 
@@ -95,7 +86,7 @@ public:
         const int count = static_cast<int>(reading.clientCount());
         for (int i = 0; i < count && done; ++i) {
             if (progress && !progress(i, count)) {
-                return tl::make_unexpected(stopped("what was written is taken away again"));
+                return tl::make_unexpected(stopped("what was written is taken away again, and what was there before is as it was"));
             }
             done = addClient(reading, *header, static_cast<std::size_t>(i));
         }
@@ -139,7 +130,6 @@ private:
                 return tl::make_unexpected(errorOfFiles(m_tablesFolder, finished.error()));
             }
         }
-        m_json.keep();
         return {};
     }
 
@@ -251,7 +241,15 @@ Result<int> writeOpenFiles(Database& database, const QString& folder, const Open
             }
         }
         count = static_cast<int>(reading.clientCount());
-        if (const auto done = OpenFilesWriting(folder, wish).run(reading, progress); !done) {
+        FolderBeside beside(folder);
+        auto done = beside.begin();
+        if (done) {
+            done = OpenFilesWriting(folder, beside.path(), wish).run(reading, progress);
+        }
+        if (done) {
+            done = beside.keep();
+        }
+        if (!done) {
             return tl::make_unexpected(done.error());
         }
     }

@@ -15,8 +15,8 @@ struct OpenFilesWish {
 };
 
 /// Writes a studio as open files into a folder, which is made where it is not there; client by client, so that a big studio takes no more
-/// memory than a small one. Files are readable by their owner only. What was stopped or cannot be written is taken away again. Answers how many
-/// clients were written, and notes in the audit who took the data out.
+/// memory than a small one. Files are readable by their owner only. They take the places of older ones of their names all at the end: what was
+/// stopped or cannot be written leaves the folder as it was. Answers how many clients were written, and notes in the audit who took the data out.
 [[nodiscard]] Result<int> writeOpenFiles(Database& database, const QString& folder, const OpenFilesWish& wish, base::Date today, const Progress& progress = {});
 
 /// Takes a studio from open files into a database that holds none yet: from JSON where that is there, else from tables, in the folder itself or in

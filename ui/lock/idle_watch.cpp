@@ -22,6 +22,7 @@ IdleWatch::IdleWatch(QObject* parent) : QObject(parent)
 {
     m_timer.setParent(this);
     m_timer.setSingleShot(true);
+    m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, &IdleWatch::idled);
     QCoreApplication::instance()->installEventFilter(this);
 }

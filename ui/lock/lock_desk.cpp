@@ -10,6 +10,7 @@
 #include <QDialog>
 #include <QEventLoop>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QSettings>
 
 #include <algorithm>
@@ -56,7 +57,20 @@ LockDesk::LockDesk(const common::Look& look, store::Database& database, QSetting
             m_window->sayWhy(wordsFor(error));
         }
     });
+    QCoreApplication::instance()->installEventFilter(this);
     refresh();
+}
+
+bool LockDesk::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress && !isLocked() && canLock() && QApplication::activeModalWidget() != nullptr) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_L && key->modifiers() == Qt::ControlModifier) {
+            QMetaObject::invokeMethod(this, &LockDesk::lock, Qt::QueuedConnection);
+            return true;
+        }
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 LockDesk::~LockDesk()

@@ -47,6 +47,10 @@ Q_SIGNALS:
     void unlocked();
     void quitAsked();
 
+protected:
+    /// Hears Ctrl+L in a dialog too, which keeps it from the window's own shortcut.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void hideWindows();
     void showWindows();

@@ -25,7 +25,7 @@ constexpr double kNameWidth = 172;  ///< pixels at a text size of 100 %
 QVBoxLayout* bodyOf(common::Panel& panel)
 {
     auto* body = new QVBoxLayout;
-    body->setContentsMargins(18, 4, 18, 16);
+    body->setContentsMargins(18, 14, 18, 16);
     body->setSpacing(10);
     panel.body()->addLayout(body);
     return body;
@@ -83,11 +83,13 @@ LockSection::LockSection(const common::Look& look, store::Database& database, Lo
         say(m_done);
         m_desk.refresh();
         refresh();
+        focusFirst();
     });
     connect(&m_work, &SealingWork::failed, this, [this](const store::StoreError& error) {
         say(failureWords(error));
         m_desk.refresh();
         refresh();
+        focusFirst();
     });
     connect(&m_work, &SealingWork::progressed, this, [this](int done, int of) { say(tr("%1 %2 of %3").arg(m_doing).arg(done).arg(of)); });
     LockSection::refresh();
@@ -288,6 +290,14 @@ void LockSection::begin(SealingWork::Work work, const QString& doing, const QStr
     m_understood->setChecked(false);
     say(tr("%1…").arg(doing));
     readFields();
+    m_stop->setFocus(Qt::OtherFocusReason);
+}
+
+void LockSection::focusFirst()
+{
+    if (isVisible()) {
+        (m_desk.canLock() ? m_present : m_new)->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 void LockSection::say(const QString& words)

@@ -49,6 +49,8 @@ private:
     void remove();
     void begin(SealingWork::Work work, const QString& doing, const QString& done);
     void say(const QString& words);
+    /// Into the first field, after work that took the buttons away.
+    void focusFirst();
 
     const common::Look& m_look;
     store::Database& m_database;

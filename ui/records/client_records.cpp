@@ -4,10 +4,11 @@
 #include "core/store/erasure.h"
 #include "ui/common/clock.h"
 #include "ui/common/dialogs.h"
-#include "ui/records/erasure_words.h"
 #include "ui/common/formats.h"
 #include "ui/records/dossier.h"
 #include "ui/records/erase_dialog.h"
+#include "ui/records/erasure_words.h"
+#include "ui/settings/waited_work.h"
 
 namespace chalk::ui::records {
 
@@ -20,6 +21,9 @@ void ClientRecords::sayFailure(QWidget* window, const QString& headline, const Q
 
 void ClientRecords::makeDossier(base::ClientId client, QWidget* window)
 {
+    if (m_isMaking) {
+        return;  // one at a time: while it is made, the window goes on
+    }
     const base::Date today = m_services.clock.today();
     const auto file = store::ClientReader(m_services.database).read(client, today);
     if (!file) {
@@ -30,11 +34,32 @@ void ClientRecords::makeDossier(base::ClientId client, QWidget* window)
         return;
     }
     const QString place = *folder + QLatin1Char('/') + dossierName(common::qstring(file->client.name));
-    const auto written = writeDossier(m_services.database, m_services.catalogue, client, today, place);
+    const auto written = dossierBeside(client, today, place, window);
+    if (!written && written.error().kind == store::StoreError::Kind::Cancelled) {
+        return;
+    }
     if (!written) {
         return sayFailure(window, tr("The dossier was not made."), written.error().message);
     }
     Q_EMIT done(tr("The dossier is in %1.").arg(place));
+}
+
+store::Result<QStringList> ClientRecords::dossierBeside(base::ClientId client, base::Date today, const QString& place, QWidget* window)
+{
+    m_isMaking = true;
+    const auto written = settings::waitFor<store::Result<QStringList>>(
+        m_services.look, window, tr("Making the dossier"),
+        [access = m_services.database.access(), author = m_services.database.author(), client, today, place, &catalogue = m_services.catalogue](
+            const store::Progress& progress) -> store::Result<QStringList> {
+            const auto database = store::Database::open(access, store::OpenMode::MustExist);
+            if (!database) {
+                return tl::make_unexpected(database.error());
+            }
+            (*database)->setAuthor(author);
+            return writeDossier(**database, catalogue, client, today, place, progress);
+        });
+    m_isMaking = false;
+    return written;
 }
 
 void ClientRecords::erase(base::ClientId client, QWidget* window)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/date.h"
 #include "core/lifts/catalogue.h"
 #include "core/store/database.h"
 
@@ -45,7 +46,11 @@ Q_SIGNALS:
 private:
     void sayFailure(QWidget* window, const QString& headline, const QString& why);
 
+    /// Makes it beside the window's thread and waits; after a moment the window says so, and it can be stopped.
+    [[nodiscard]] store::Result<QStringList> dossierBeside(base::ClientId client, base::Date today, const QString& place, QWidget* window);
+
     ClientRecordsServices m_services;
+    bool m_isMaking = false;
 };
 
 }  // namespace chalk::ui::records

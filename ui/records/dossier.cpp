@@ -4,6 +4,7 @@
 #include "core/exchange/studio_json.h"
 #include "core/store/audit.h"
 #include "core/store/change_history.h"
+#include "core/store/folder_beside.h"
 #include "core/store/studio_export.h"
 #include "ui/common/formats.h"
 #include "ui/history/history_words.h"
@@ -17,18 +18,23 @@ namespace chalk::ui::records {
 
 namespace {
 
+constexpr int kSteps = 3;  ///< reading, the open format, the papers
+
 /// Files of a folder for their owner only; the first that cannot be written is kept as the fault.
 class OwnFiles {
 public:
-    explicit OwnFiles(QString folder) : m_folder(std::move(folder)) {}
+    /// Into `beside`, for `folder`.
+    OwnFiles(QString folder, QString beside) : m_folder(std::move(folder)), m_beside(std::move(beside)) {}
 
     void write(const QString& name, const QByteArray& bytes)
     {
-        const QString path = m_folder + QLatin1Char('/') + name;
+        const QString path = m_beside + QLatin1Char('/') + name;
         QSaveFile file(path);
         if (m_fault || !QDir().mkpath(path.section(QLatin1Char('/'), 0, -2)) || !file.open(QIODevice::WriteOnly) ||
             !file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) || file.write(bytes) != bytes.size() || !file.commit()) {
-            m_fault = m_fault ? m_fault : store::StoreError{store::StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be written: %2").arg(path, file.errorString())};
+            m_fault = m_fault ? m_fault
+                              : store::StoreError{store::StoreError::Kind::CannotWrite,
+                                                  QStringLiteral("%1/%2 cannot be written: %3").arg(m_folder, name, file.errorString())};
             return;
         }
         m_names.append(name);
@@ -40,6 +46,7 @@ public:
 
 private:
     QString m_folder;
+    QString m_beside;
     QStringList m_names;
     std::optional<store::StoreError> m_fault;
 };
@@ -76,6 +83,20 @@ store::Result<void> writeOpenForm(store::Database& database, base::ClientId clie
     return {};
 }
 
+void writePaper(const DossierContent& content, const std::vector<store::ChangeEntry>& history, base::Date today, OwnFiles& files)
+{
+    files.write(QStringLiteral("history.json"), history::historyJsonOf(history));
+    files.write(QStringLiteral("history.csv"), history::historyCsvOf(history));
+    const QDate created = QDate(1970, 1, 1).addDays(today.daysSince1970());
+    files.write(QStringLiteral("dossier.pdf"),
+                print::sheetsPdf(dossierSheets(content, print::PaperSize::A4), print::PaperSize::A4, dossierName(content.clientName), created));
+}
+
+store::StoreError dossierStopped()
+{
+    return {store::StoreError::Kind::Cancelled, QStringLiteral("Stopped: the folder is as it was")};
+}
+
 }  // namespace
 
 QString dossierName(const QString& clientName)
@@ -87,27 +108,38 @@ QString dossierName(const QString& clientName)
     return QStringLiteral("dossier-") + words.left(60);
 }
 
-store::Result<QStringList> writeDossier(store::Database& database, const lifts::Catalogue& catalogue, base::ClientId client, base::Date today, const QString& folder)
+store::Result<QStringList> writeDossier(store::Database& database, const lifts::Catalogue& catalogue, base::ClientId client, base::Date today, const QString& folder,
+                                        const store::Progress& progress)
 {
     // First the note, so that the history in the dossier tells of the dossier too.
     if (const auto noted = store::noteInAudit(database, store::AuditWhat::DossierMade, client); !noted) {
         return tl::make_unexpected(noted.error());
     }
+    const auto isStopped = [&progress](int done) { return progress && !progress(done, kSteps); };
     const auto content = readDossierContent(database, catalogue, client, today);
     const auto history = store::ChangeHistory(database).of(client, 1'000'000);
     if (!content || !history) {
         return tl::make_unexpected(content ? history.error() : content.error());
     }
-    OwnFiles files(folder);
+    store::FolderBeside beside(folder);
+    if (const auto begun = beside.begin(); !begun) {
+        return tl::make_unexpected(begun.error());
+    }
+    OwnFiles files(folder, beside.path());
+    if (isStopped(1)) {
+        return tl::make_unexpected(dossierStopped());
+    }
     if (const auto open = writeOpenForm(database, client, today, files); !open) {
         return tl::make_unexpected(open.error());
     }
-    files.write(QStringLiteral("history.json"), history::historyJsonOf(*history));
-    files.write(QStringLiteral("history.csv"), history::historyCsvOf(*history));
-    const QDate created = QDate(1970, 1, 1).addDays(today.daysSince1970());
-    files.write(QStringLiteral("dossier.pdf"),
-                print::sheetsPdf(dossierSheets(*content, print::PaperSize::A4), print::PaperSize::A4, dossierName(content->clientName), created));
-    return files.result();
+    if (isStopped(2)) {
+        return tl::make_unexpected(dossierStopped());
+    }
+    writePaper(*content, *history, today, files);
+    if (isStopped(kSteps)) {
+        return tl::make_unexpected(dossierStopped());
+    }
+    return files.result().and_then([&beside](const QStringList& names) { return beside.keep().map([&names] { return names; }); });
 }
 
 }  // namespace chalk::ui::records

@@ -42,7 +42,7 @@ QString dayOf(const std::optional<base::Date>& day)
     return day ? common::entryOfDay(*day) : QString();
 }
 
-/// The fields of a form in words: `chair stand: stands 14; arms used no`.
+/// The fields of a form in words: `chair stand: stands 14; arms used no`. What has a name of its own begins with it: `knees follow toes: partly`.
 QString plainText(const QJsonValue& value)
 {
     if (value.isBool()) {
@@ -58,7 +58,16 @@ QString plainText(const QJsonValue& value)
     if (!value.isObject()) {
         return value.isString() ? value.toString().replace(QLatin1Char('_'), QLatin1Char(' ')) : value.toVariant().toString();
     }
-    const QJsonObject object = value.toObject();
+    QJsonObject object = value.toObject();
+    if (object.size() == 1 && object.contains(QLatin1String("mark"))) {
+        return plainText(object.value(QLatin1String("mark")));
+    }
+    for (const QLatin1String naming : {QLatin1String("pattern"), QLatin1String("key")}) {
+        if (object.size() > 1 && object.value(naming).isString()) {
+            const QString name = plainText(object.take(naming));
+            return QStringLiteral("%1: %2").arg(name, plainText(object));
+        }
+    }
     for (auto field = object.begin(); field != object.end(); ++field) {
         const QString text = plainText(field.value());
         if (!text.isEmpty()) {

@@ -22,14 +22,15 @@ QString countText(int count, const char* one, const char* many)
 
 QStringList erasurePreviewLines(const store::ErasurePreview& preview)
 {
-    const QString goes = QStringList{countText(preview.lifts, QT_TRANSLATE_NOOP("Erasure", "lift"), QT_TRANSLATE_NOOP("Erasure", "lifts")),
+    QStringList goes{countText(preview.lifts, QT_TRANSLATE_NOOP("Erasure", "lift"), QT_TRANSLATE_NOOP("Erasure", "lifts")),
                                      countText(preview.entries, QT_TRANSLATE_NOOP("Erasure", "entry of the log"), QT_TRANSLATE_NOOP("Erasure", "entries of the log")),
                                      countText(preview.forms, QT_TRANSLATE_NOOP("Erasure", "form"), QT_TRANSLATE_NOOP("Erasure", "forms")),
                                      countText(preview.letters, QT_TRANSLATE_NOOP("Erasure", "letter"), QT_TRANSLATE_NOOP("Erasure", "letters")),
                                      countText(preview.decisions, QT_TRANSLATE_NOOP("Erasure", "decision or plan"), QT_TRANSLATE_NOOP("Erasure", "decisions and plans")),
-                                     countText(preview.openSessions, QT_TRANSLATE_NOOP("Erasure", "booking to come"), QT_TRANSLATE_NOOP("Erasure", "bookings to come"))}
-                             .join(QStringLiteral(", "));
-    return {erasureText(QT_TRANSLATE_NOOP("Erasure", "Of %1 everything goes: name, contact, health, history of changes, %2.")).arg(common::qstring(preview.name), goes),
+                                     countText(preview.openSessions, QT_TRANSLATE_NOOP("Erasure", "booking to come"), QT_TRANSLATE_NOOP("Erasure", "bookings to come"))};
+    goes.removeIf([](const QString& text) { return text.startsWith(QLatin1String("0 ")); });
+    goes.prepend(erasureText(QT_TRANSLATE_NOOP("Erasure", "name, contact, health, history of changes")));
+    return {erasureText(QT_TRANSLATE_NOOP("Erasure", "Of %1 everything goes: %2.")).arg(common::qstring(preview.name), goes.join(QStringLiteral(", "))),
             erasureText(QT_TRANSLATE_NOOP("Erasure", "Kept for the accounts: day, time, minutes, coach, kind and state of %1, without name or content."))
                 .arg(countText(preview.keptSessions, QT_TRANSLATE_NOOP("Erasure", "past session"), QT_TRANSLATE_NOOP("Erasure", "past sessions"))),
             erasureBackupsText(), erasureText(QT_TRANSLATE_NOOP("Erasure", "It cannot be undone."))};

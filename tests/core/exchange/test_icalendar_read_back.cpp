@@ -36,6 +36,38 @@ std::string textOf(const icaltimetype& time)
     return copy;
 }
 
+/// A content line of a calendar as another reader unfolds it and reads its escapes.
+std::string summaryReadBack(const QByteArray& contentLine)
+{
+    const QByteArray calendar = "BEGIN:VCALENDAR\r\nPRODID:-//x//y//EN\r\nVERSION:2.0\r\nBEGIN:VEVENT\r\nUID:a@b\r\nDTSTAMP:19970714T170000Z\r\n"
+                                "DTSTART:19970714T170000Z\r\n" + contentLine + "END:VEVENT\r\nEND:VCALENDAR\r\n";
+    const Component read(icalparser_parse_string(calendar.constData()));
+    const char* text = read ? icalcomponent_get_summary(icalcomponent_get_first_component(read.get(), ICAL_VEVENT_COMPONENT)) : nullptr;
+    return text != nullptr ? text : "not read";
+}
+
+/// The days of an example of a recurring event, nine in the morning in New York, as RFC 5545 lists them in 3.8.5.3.
+struct ListedDays {
+    const char* example;
+    std::vector<const char*> days;
+    std::vector<int> offsets;  ///< hours of UTC that the RFC names beside them: EDT -4, EST -5
+};
+
+const std::vector<ListedDays>& listedDays()
+{
+    static const std::vector<ListedDays> listed{
+        {"RRULE:FREQ=WEEKLY;COUNT=10, 'Weekly for 10 occurrences'",
+         {"1997-09-02", "1997-09-09", "1997-09-16", "1997-09-23", "1997-09-30", "1997-10-07", "1997-10-14", "1997-10-21", "1997-10-28", "1997-11-04"},
+         {-4, -4, -4, -4, -4, -4, -4, -4, -5, -5}},
+        {"RRULE:FREQ=MONTHLY;COUNT=6;BYDAY=-2MO, 'Monthly on the second-to-last Monday of the month for 6 months'",
+         {"1997-09-22", "1997-10-20", "1997-11-17", "1997-12-22", "1998-01-19", "1998-02-16"},
+         {-4, -4, -5, -5, -5, -5}},
+        {"RRULE:FREQ=MONTHLY;COUNT=3;BYDAY=TU,WE,TH;BYSETPOS=3, 'The third instance into the month'",
+         {"1997-09-04", "1997-10-07", "1997-11-06"},
+         {-4, -4, -5}}};
+    return listed;
+}
+
 Booking oddBooking()
 {
     Booking booking = test::usualBooking();
@@ -91,6 +123,57 @@ TEST(IcalendarReadBackTest, MeansTheSameMomentsInAZone)
                                    QTime(minute / 60, minute % 60), *options.zone);
             EXPECT_EQ(icaltime_as_timet_with_zone(start, start.zone), wanted.toSecsSinceEpoch()) << day << ' ' << minute;
         }
+    }
+}
+
+/// RFC 5545, 3.1: "DESCRIPTION:This is a long description that exists on a long line." folded inside of a word.
+TEST(IcalendarReadBackTest, AFoldedLineIsOneLineToAnotherReader)
+{
+    for (const int length : {1, 66, 67, 68, 140, 400}) {
+        for (const char* character : {"a", "é", "李", "🏋"}) {
+            const std::string text = QByteArray(character).repeated(length).toStdString();
+            EXPECT_EQ(summaryReadBack(foldedLine("SUMMARY:" + escapedText(QString::fromStdString(text)))), text) << length << ' ' << character;
+        }
+    }
+    const std::string long1 = "This is a long description that exists on a long line.";
+    EXPECT_EQ(summaryReadBack("SUMMARY:This is a lo\r\n ng description\r\n  that exists on a long line.\r\n"), long1) << "the reader itself, by the RFC's own folding";
+    EXPECT_EQ(summaryReadBack(foldedLine("SUMMARY:" + escapedText(QString::fromStdString(long1)))), long1);
+}
+
+/// RFC 5545, 3.3.11: its example of a TEXT value with line ends, and every character that it escapes.
+TEST(IcalendarReadBackTest, EscapedTextIsTheSameToAnotherReader)
+{
+    for (const char* text : {"Project XYZ Final Review\nConference Room - 3B\nCome Prepared.", "a;b,c\\d", "\\n is no line end", "\\;\\,\\\\", "colon: \"quoted\""}) {
+        EXPECT_EQ(summaryReadBack(foldedLine("SUMMARY:" + escapedText(QString::fromUtf8(text)))), text);
+    }
+}
+
+/// RFC 5545, 3.8.5.3. Chalkrung writes no RRULE: every booking is an event of its own. So each day that an example lists is written as one, and
+/// another reader must find the moment that the RFC names, on both sides of the change of the clock.
+TEST(IcalendarReadBackTest, TheDaysOfTheExamplesAreTheMomentsThatTheRfcNames)
+{
+    CalendarOptions options;
+    options.zone = QTimeZone("America/New_York");
+    ASSERT_TRUE(options.zone->isValid());
+    for (const ListedDays& listed : listedDays()) {
+        std::vector<Booking> bookings;
+        for (const char* day : listed.days) {
+            Booking booking = test::usualBooking();
+            booking.date = base::Date::parse(day).value();
+            booking.startMinute = 9 * 60;
+            bookings.push_back(booking);
+        }
+        const Component calendar = readBack(bookings, options);
+        icalcomponent* event = icalcomponent_get_first_component(calendar.get(), ICAL_VEVENT_COMPONENT);
+        for (std::size_t i = 0; i < bookings.size(); ++i) {
+            ASSERT_NE(event, nullptr);
+            const icaltimetype start = icalcomponent_get_dtstart(event);
+            const qint64 midnight = qint64(bookings[i].date.daysSince1970()) * 86'400;
+            EXPECT_EQ(icaltime_as_timet_with_zone(start, start.zone), midnight + (9 - listed.offsets[i]) * 3600) << listed.example << ' ' << listed.days[i];
+            event = icalcomponent_get_next_component(calendar.get(), ICAL_VEVENT_COMPONENT);
+        }
+        EXPECT_EQ(event, nullptr);
+        EXPECT_FALSE(icalendarOf(bookings, options).contains("RRULE"));
     }
 }
 

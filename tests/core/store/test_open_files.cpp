@@ -27,7 +27,7 @@ constexpr OpenFilesWish kOnlyTables{false, true, {}};
 Texts filesUnder(const QString& folder)
 {
     Texts texts;
-    QDirIterator each(folder, QDir::Files, QDirIterator::Subdirectories);
+    QDirIterator each(folder, QDir::Files | QDir::Hidden, QDirIterator::Subdirectories);
     while (each.hasNext()) {
         QFile file(each.next());
         EXPECT_TRUE(file.open(QIODevice::ReadOnly));
@@ -173,6 +173,19 @@ TEST(OpenFiles, WhatIsStoppedLeavesNothing)
     ASSERT_FALSE(stopped);
     EXPECT_EQ(stopped.error().kind, StoreError::Kind::Cancelled);
     EXPECT_TRUE(filesUnder(folder.path()).empty());
+}
+
+TEST(OpenFiles, WhatIsStoppedLeavesAnOlderExportAsItWas)
+{
+    test::StudioOnTest studio;
+    const QTemporaryDir folder;
+    const base::Date day = test::smallStudioDay();
+    ASSERT_TRUE(writeOpenFiles(studio.database(), folder.path(), kBoth, day - 7));
+    const Texts before = filesUnder(folder.path());
+    ASSERT_FALSE(writeOpenFiles(studio.database(), folder.path(), kBoth, day, [](int done, int) { return done < 1; }));
+    EXPECT_TRUE(filesUnder(folder.path()) == before);
+    ASSERT_TRUE(writeOpenFiles(studio.database(), folder.path(), kBoth, day));
+    EXPECT_FALSE(filesUnder(folder.path()) == before) << "the test tells nothing: both days give the same files";
 }
 
 TEST(OpenFiles, AFaultInATableNamesItsPlaceAndNothingIsTakenIn)

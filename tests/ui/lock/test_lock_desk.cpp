@@ -67,6 +67,21 @@ TEST_F(LockDeskTest, LockedNothingOfTheStudioIsOnShowNorCanBeRead)
     EXPECT_EQ(read.error().kind, store::StoreError::Kind::Locked);
 }
 
+TEST_F(LockDeskTest, CtrlLLocksFromWithinADialogToo)
+{
+    QDialog dialog;
+    QLineEdit field(&dialog);
+    dialog.setModal(true);
+    dialog.show();
+    ASSERT_EQ(QApplication::activeModalWidget(), &dialog);
+    QTest::keyClick(&field, Qt::Key_L);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(m_desk.isLocked());
+    QTest::keyClick(&field, Qt::Key_L, Qt::ControlModifier);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return m_desk.isLocked(); }));
+    EXPECT_FALSE(dialog.isVisible());
+}
+
 TEST_F(LockDeskTest, ThePassphraseBringsEverythingBackAsItWas)
 {
     m_desk.lock();

@@ -49,6 +49,31 @@ TEST_F(DossierTest, TellsOfEverythingInWords)
         EXPECT_TRUE(words.contains(QLatin1String(word), Qt::CaseInsensitive)) << word;
     }
     EXPECT_FALSE(words.contains(QLatin1String("Bo Arden")));
+    EXPECT_TRUE(words.contains(QLatin1String("points a: met"))) << "a point of the screen begins with its name";
+    EXPECT_FALSE(words.contains(QLatin1String("; mark ")) || words.contains(QLatin1String("points key"))) << words.toStdString();
+}
+
+TEST_F(DossierTest, WhatIsStoppedLeavesAnOlderOneAsItWas)
+{
+    const QTemporaryDir folder;
+    const auto make = [&](base::Date day, int most) {
+        return writeDossier(m_studio.database(), m_catalogue, m_ada, day, folder.path(), [most](int done, int) { return done < most; });
+    };
+    const auto history = [&] {
+        QFile file(folder.filePath(QStringLiteral("history.json")));
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    };
+    ASSERT_TRUE(make(test::smallStudioDay(), 99));
+    const QByteArray before = history();
+    ASSERT_FALSE(before.isEmpty());
+    for (int most = 1; most <= 3; ++most) {
+        const auto stopped = make(test::smallStudioDay(), most);
+        ASSERT_FALSE(stopped) << most;
+        EXPECT_EQ(stopped.error().kind, store::StoreError::Kind::Cancelled);
+        EXPECT_EQ(history(), before);
+    }
+    ASSERT_TRUE(make(test::smallStudioDay(), 99));
+    EXPECT_NE(history(), before) << "the test tells nothing: both histories are the same";
 }
 
 TEST_F(DossierTest, FilesAreTheClientsAloneAndTheirOwners)
