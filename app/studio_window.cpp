@@ -5,6 +5,7 @@
 #include "app/logging.h"
 #include "app/long_undo.h"
 #include "app/studio_opening.h"
+#include "app/studio_pages.h"
 #include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
@@ -12,9 +13,6 @@
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
-#include "ui/board/client_page.h"
-#include "ui/check_in/check_in_page.h"
-#include "ui/check_in/studio_check_in_source.h"
 #include "ui/common/act_history.h"
 #include "ui/common/backup_keeper.h"
 #include "ui/common/connection_words.h"
@@ -24,35 +22,18 @@
 #include "ui/common/studio_watch.h"
 #include "ui/common/write_desk.h"
 #include "ui/floor/card_desk.h"
-#include "ui/floor/floor_page.h"
 #include "ui/floor/scan_desk.h"
 #include "ui/lock/lock_desk.h"
-#include "ui/lock/lock_section.h"
-#include "ui/onboarding/onboarding_page.h"
-#include "ui/print/paper_dialog.h"
 #include "ui/print/plan_dialog.h"
-#include "ui/people/duplicates_page.h"
-#include "ui/people/import_page.h"
-#include "ui/people/import_section.h"
 #include "ui/people/people_actions.h"
 #include "ui/roster/findable_clients.h"
-#include "ui/roster/roster_page.h"
 #include "ui/records/client_records.h"
-#include "ui/settings/appearance_section.h"
-#include "ui/settings/author_section.h"
 #include "ui/settings/backup_notice.h"
-#include "ui/settings/backup_section.h"
-#include "ui/settings/export_section.h"
-#include "ui/settings/restore_dialog.h"
-#include "ui/settings/settings_page.h"
-#include "ui/settings/sharing_section.h"
 #include "ui/shell/client_finder.h"
 #include "ui/shell/ledge.h"
 #include "ui/shell/ledge_note.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/scanner_listener.h"
-#include "ui/trends/trends_page.h"
-#include "ui/week/week_page.h"
 
 #include <QAction>
 #include <QApplication>
@@ -64,9 +45,6 @@
 namespace chalk::app {
 
 namespace {
-
-using ui::shell::PageEntry;
-using ui::shell::RailSlot;
 
 /// What the pages share, made once and outliving the window.
 class StudioWindow {
@@ -92,7 +70,7 @@ public:
         if (isFile()) {
             m_database->setAuthor(ui::settings::keptAuthor(m_settings, *m_database));
         }
-        ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, pages());
+        ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, studioPages(services()));
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
             ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
         ui::floor::ScanDesk scans({*m_database, [&window](const ui::shell::Place& place) { window.goTo(place); },
@@ -192,6 +170,16 @@ private:
         }
     }
 
+    StudioServices services()
+    {
+        return {*m_database, m_backups, m_clock, m_catalogue, m_screens, m_look, m_settings, m_lock, m_acts, m_dialogs, m_writes, m_floor, m_cards, m_records,
+                mayBackUp(), [this] { return studioName(); },
+                [this](const QString& backup, const std::shared_ptr<store::KeyRing>& keys) {
+                    m_backupToOpen = backup;
+                    m_keysToOpen = keys;
+                }};
+    }
+
     /// On a server with the role of who works here.
     QString studioName()
     {
@@ -211,212 +199,6 @@ private:
         const auto sessions = store::SessionReader(*m_database).on(m_clock.today());
         return ui::roster::findableClientsOf(entries.value_or(std::vector<store::RosterEntry>()),
                                              sessions.value_or(std::vector<store::NamedSession>()), m_catalogue, m_clock.today());
-    }
-
-    /// A page that can ask for the card of a client.
-    template <class Page>
-    Page* withCards(Page* page, void (Page::*asked)(base::ClientId))
-    {
-        QObject::connect(page, asked, &m_cards, [this, page](base::ClientId client) { m_cards.showClient(client, page->window()); });
-        readAfterPrinting(page);
-        return page;
-    }
-
-    /// The page on show reads again and tells the others to.
-    void readAfterPrinting(ui::shell::Page* page)
-    {
-        QObject::connect(&m_cards, &ui::floor::CardDesk::studioChanged, page, [page] {
-            if (page->isVisible()) {
-                page->refresh();
-                Q_EMIT page->studioChanged();
-            }
-        });
-    }
-
-    ui::floor::FloorPage* floorPage(QWidget* parent)
-    {
-        auto* page = new ui::floor::FloorPage({m_look, m_clock, m_acts, m_floor, {&m_settings}}, parent);
-        QObject::connect(page, &ui::floor::FloorPage::cardAsked, &m_cards,
-                         [this, page](const ui::floor::FloorClient& client) { m_cards.showSession(client, page->window()); });
-        QObject::connect(page, &ui::floor::FloorPage::dayCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showDay(day, page->window()); });
-        QObject::connect(page, &ui::floor::FloorPage::restEnded, page, [page](const QString& words) {
-            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
-                window->ledge()->note()->sayNews(words);
-            }
-        });
-        readAfterPrinting(page);
-        return page;
-    }
-
-    void showOnPaper(const ui::print::RosterWeek& week, QWidget* parent)
-    {
-        const QString name = QStringLiteral("week-%1").arg(ui::common::qstring(base::toString(week.monday.isoWeek())));
-        const auto sheets = [week](ui::print::PaperSize paper) { return ui::print::rosterWeekSheets(week, paper); };
-        ui::print::PaperDialog dialog({m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()},
-                                      QApplication::translate("Pages", "The week for the wall"), name, sheets,
-                                      QDate(1970, 1, 1).addDays(m_clock.today().daysSince1970()), parent);
-        dialog.exec();
-    }
-
-    /// The plan that a client follows, or the last one, as it will be printed.
-    void printPlan(base::ClientId client, QWidget* parent)
-    {
-        const ui::print::CardDialogServices services{m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()};
-        const auto dialog = ui::print::planDialog(services, *m_database, m_catalogue, client, m_clock.today(), parent);
-        if (dialog && *dialog) {
-            (*dialog)->exec();
-            return;
-        }
-        const QString why = dialog ? QApplication::translate("StudioWindow", "No plan was begun with this client yet.") : dialog.error().message;
-        m_dialogs.ask(parent, {ui::common::Signal::Warn, QApplication::translate("StudioWindow", "There is no plan to print."), why, {}, {}, 0});
-    }
-
-    ui::week::WeekPage* weekPage(QWidget* parent)
-    {
-        auto* page = new ui::week::WeekPage({m_look, {*m_database, m_catalogue, m_clock, m_acts, SystemClock::nowUtc, &m_writes}, m_dialogs}, parent);
-        QObject::connect(page, &ui::week::WeekPage::weekPaperAsked, page, [this, page](const ui::print::RosterWeek& week) { showOnPaper(week, page->window()); });
-        QObject::connect(page, &ui::week::WeekPage::weekCardsAsked, &m_cards, [this, page](base::Date day) { m_cards.showWeek(day, page->window()); });
-        QObject::connect(page, &ui::week::WeekPage::groupAsked, &m_cards,
-                         [this, page](base::Date day, base::SessionId session) { m_cards.showGroup(day, session, page->window()); });
-        readAfterPrinting(page);
-        return page;
-    }
-
-    ui::check_in::CheckInPage* checkInPage(QWidget* parent)
-    {
-        auto source = std::make_unique<ui::check_in::StudioCheckInSource>(*m_database, m_catalogue, SystemClock::nowUtc, &m_dialogs);
-        auto* page = new ui::check_in::CheckInPage({m_look, m_clock, m_acts, m_dialogs, m_catalogue}, std::move(source), parent);
-        QObject::connect(page, &ui::check_in::CheckInPage::reportAsked, &m_cards, [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
-        QObject::connect(page, &ui::check_in::CheckInPage::reportsAsked, &m_cards,
-                         [this, page](const std::vector<base::ClientId>& clients) { m_cards.showReports(clients, page->window()); });
-        readAfterPrinting(page);
-        return page;
-    }
-
-    ui::settings::BackupSection* backupSection(QWidget* parent)
-    {
-        auto* section = new ui::settings::BackupSection({m_look, m_dialogs, m_settings, m_backups}, parent);
-        QObject::connect(section, &ui::settings::BackupSection::restoreAsked, section, [this, section](const QString& backup) {
-            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup,
-                                               [this](const QString& file) { return keysOfBackup(m_look, file); }, section->window());
-            if (dialog.exec() == QDialog::Accepted) {
-                m_backupToOpen = dialog.file();
-                m_keysToOpen = dialog.keys();
-                section->window()->close();
-            }
-        });
-        return section;
-    }
-
-    ui::settings::SettingsPage* settingsPage(QWidget* parent)
-    {
-        std::vector<ui::settings::SectionEntry> sections;
-        sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
-                            [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
-        if (mayBackUp()) {
-            sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
-                                [this](QWidget* in) { return backupSection(in); }});
-        }
-        sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
-                            [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
-        sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
-                            [this](QWidget* in) { return new ui::people::ImportSection(m_look, in); }});
-        sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
-                            [this](QWidget* in) { return new ui::settings::SharingSection(m_look, *m_database, in); }});
-        sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
-                                return new ui::settings::ExportSection({m_database->access(), [this] { return m_database->author(); }, m_look, m_clock, m_dialogs}, in);
-                            }});
-        if (isFile()) {
-            sections.push_back({QStringLiteral("author"), QApplication::translate("Pages", "Who works here"), QStringLiteral("client"),
-                                [this](QWidget* in) { return new ui::settings::AuthorSection(m_look, *m_database, m_settings, in); }});
-        }
-        return new ui::settings::SettingsPage(m_look, std::move(sections), studioName(), parent);
-    }
-
-    /// What a client asks about their own records.
-    void takeRecordWishes(ui::board::ClientPage* page)
-    {
-        QObject::connect(page, &ui::board::ClientPage::dossierAsked, &m_records, [this, page](base::ClientId client) { m_records.makeDossier(client, page->window()); });
-        QObject::connect(page, &ui::board::ClientPage::erasureAsked, &m_records, [this, page](base::ClientId client) { m_records.erase(client, page->window()); });
-        QObject::connect(&m_records, &ui::records::ClientRecords::done, page, [page](const QString& words) {
-            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
-                window->ledge()->note()->sayNews(words);
-            }
-        });
-        QObject::connect(&m_records, &ui::records::ClientRecords::erased, page, [page](base::ClientId client) {
-            Q_EMIT page->studioChanged();
-            if (auto* window = qobject_cast<ui::shell::MainWindow*>(page->window())) {
-                window->goTo({.page = QStringLiteral("roster")});
-                window->forgetClient(client);
-            }
-        });
-    }
-
-    /// Where lists come in, and where two records become one.
-    void addPeoplePages(ui::shell::PageRegistry& registry)
-    {
-        registry.add({QStringLiteral("import"), QApplication::translate("Pages", "Import a list"), QStringLiteral("roster"), RailSlot::None, {},
-                      [this](QWidget* parent) {
-                          return new ui::people::ImportPage({m_look, m_acts, m_dialogs}, {*m_database, m_catalogue, m_clock, m_settings, SystemClock::nowUtc}, parent);
-                      },
-                      QStringLiteral("roster")});
-        registry.add({QStringLiteral("duplicates"), QApplication::translate("Pages", "Duplicates"), QStringLiteral("client"), RailSlot::None, {},
-                      [this](QWidget* parent) { return new ui::people::DuplicatesPage({m_look, *m_database, m_clock, m_acts, SystemClock::nowUtc}, parent); },
-                      QStringLiteral("roster")});
-    }
-
-    /// Pages that show health and training: who may not see that has none of them.
-    void addHealthPages(ui::shell::PageRegistry& registry)
-    {
-        registry.add({QStringLiteral("floor"), QApplication::translate("Pages", "Floor"), QStringLiteral("floor"), RailSlot::Top, Qt::CTRL | Qt::Key_3,
-                      [this](QWidget* parent) {
-                          return floorPage(parent);
-                      }});
-        registry.add({QStringLiteral("checkin"), QApplication::translate("Pages", "Check-in"), QStringLiteral("checkin"), RailSlot::Top, Qt::CTRL | Qt::Key_4,
-                      [this](QWidget* parent) { return checkInPage(parent); }});
-        registry.add({QStringLiteral("trends"), QApplication::translate("Pages", "Trends"), QStringLiteral("trends"), RailSlot::Top, Qt::CTRL | Qt::Key_5,
-                      [this](QWidget* parent) {
-                          auto* page = new ui::trends::TrendsPage({m_look, m_clock, m_dialogs},
-                                                                  std::make_unique<ui::trends::StudioTrendsSource>(m_database->access(), m_catalogue), parent);
-                          QObject::connect(page, &ui::trends::TrendsPage::reportAsked, &m_cards,
-                                           [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
-                          return page;
-                      }});
-        registry.add({QStringLiteral("onboarding"), QApplication::translate("Pages", "New client"), QStringLiteral("plus"), RailSlot::None, {},
-                      [this](QWidget* parent) {
-                          return new ui::onboarding::OnboardingPage(
-                              {*m_database, m_catalogue, m_screens, m_look, m_clock, m_acts, m_dialogs, SystemClock::nowUtc}, parent);
-                      },
-                      QStringLiteral("roster")});
-        registry.add({QStringLiteral("client"), QApplication::translate("Pages", "Client"), QStringLiteral("client"), RailSlot::None, {},
-                      [this](QWidget* parent) {
-                          auto* page = new ui::board::ClientPage({*m_database, m_catalogue, m_look, m_clock, m_acts, SystemClock::nowUtc, m_dialogs}, parent);
-                          QObject::connect(page, &ui::board::ClientPage::reportAsked, &m_cards,
-                                           [this, page](base::ClientId client) { m_cards.showReport(client, page->window()); });
-                          QObject::connect(page, &ui::board::ClientPage::planAsked, page, [this, page](base::ClientId client) { printPlan(client, page->window()); });
-                          takeRecordWishes(page);
-                          return withCards(page, &ui::board::ClientPage::cardAsked);
-                      }});
-    }
-
-    ui::shell::PageRegistry pages()
-    {
-        ui::shell::PageRegistry registry;
-        registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
-                      [this](QWidget* parent) {
-                          auto* page = new ui::roster::RosterPage(
-                              m_look, m_clock, std::make_unique<ui::roster::StudioRosterSource>(m_database->access(), m_catalogue), parent);
-                          return withCards(page, &ui::roster::RosterPage::cardAsked);
-                      }});
-        registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
-                      [this](QWidget* parent) { return weekPage(parent); }});
-        if (m_database->may(store::Right::SeeHealth)) {
-            addHealthPages(registry);
-            addPeoplePages(registry);
-        }
-        registry.add({QStringLiteral("settings"), QApplication::translate("Pages", "Settings"), QStringLiteral("settings"), RailSlot::Bottom,
-                      Qt::CTRL | Qt::Key_Comma, [this](QWidget* parent) { return settingsPage(parent); }});
-        return registry;
     }
 
     std::unique_ptr<store::Database> m_database;

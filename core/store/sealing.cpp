@@ -4,6 +4,7 @@
 #include "core/store/sealing_rows.h"
 #include "core/store/statement.h"
 
+#include <QFile>
 #include <QSqlError>
 #include <QSqlQuery>
 
@@ -16,6 +17,14 @@ using Kind = StoreError::Kind;
 StoreError locked(const QString& target)
 {
     return errorOfSeal(seal::SealFault::WrongPassphrase, target);
+}
+
+/// A file that came from elsewhere may be open to others. Some file systems know no owners: there it stays as it is.
+void closeToOthers(const QString& file)
+{
+    for (const char* ending : {"", "-wal", "-shm"}) {
+        QFile(file + QLatin1String(ending)).setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+    }
 }
 
 }  // namespace
@@ -58,6 +67,7 @@ Result<void> Sealing::set(const seal::Passphrase& passphrase, const Progress& pr
     }
     m_database.access().keys->take(key);
     m_database.vault().refresh();
+    closeToOthers(m_database.target());
     return rewrite();
 }
 

@@ -1,5 +1,7 @@
 #include "core/exchange/vcard_reading.h"
 
+#include <QString>
+
 #include <gtest/gtest.h>
 
 namespace chalk::exchange {
