@@ -4,9 +4,11 @@
 #include "app/studio_opening.h"
 #include "app/system_clock.h"
 #include "core/store/backup_shelf.h"
+#include "core/store/key_ring.h"
 #include "ui/common/backup_keeper.h"
 #include "ui/common/dialogs.h"
 #include "ui/common/look.h"
+#include "ui/lock/lock_desk.h"
 #include "ui/settings/backup_scene.h"
 #include "ui/settings/backup_words.h"
 #include "ui/settings/waited_work.h"
@@ -14,6 +16,8 @@
 #include <QApplication>
 
 #include <cstdio>
+
+#include <unistd.h>
 
 namespace chalk::app {
 
@@ -32,6 +36,20 @@ store::BackupShelf shelfFor(const QString& studioFile)
 bool hasScreen()
 {
     return QGuiApplication::platformName() != QLatin1String("offscreen");
+}
+
+/// The last sound backup; where that is sealed, its passphrase is asked for before it is looked at.
+MaybeSound lookForSound(const store::BackupShelf& shelf, const store::Access& access, const ui::common::Look& look)
+{
+    const auto latest = [&] {
+        return ui::settings::waitFor<MaybeSound>(look, nullptr, QApplication::translate("StudioRescue", "Looking for the last sound backup…"),
+                                                 [&](const store::Progress& progress) { return shelf.latestSound(progress, access.keys.get()); });
+    };
+    MaybeSound sound = latest();
+    while (sound && sound->isLocked && ui::lock::askForBackup(look, access, sound->backup.file)) {
+        sound = latest();
+    }
+    return sound;
 }
 
 void sayThatNothingWasRestored(ui::common::Dialogs& dialogs, const store::StoreError& error)
@@ -54,8 +72,7 @@ store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access
         return opened;  // somebody else's file
     }
     ui::common::applyTheme(*qApp, look.theme());
-    const auto sound = ui::settings::waitFor<MaybeSound>(look, nullptr, QApplication::translate("StudioRescue", "Looking for the last sound backup…"),
-                                                       [&](const store::Progress& progress) { return shelf.latestSound(progress, access.keys.get()); });
+    const auto sound = lookForSound(shelf, access, look);
     const int answer = dialogs.ask(nullptr, ui::settings::rescueQuestion(opened.error(), sound, shelf.folder(), SystemClock::localMoment().at.day));
     qCInfo(appLog) << "the studio is damaged; sound backup" << sound.has_value() << "answer" << answer;
     if (!sound || sound->isLocked || answer == 0) {
@@ -67,9 +84,13 @@ store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access
 
 void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs)
 {
-    const auto restored = ui::settings::waitFor<Restored>(
-        look, nullptr, QApplication::translate("StudioRescue", "Restoring the backup…"),
-        [&](const store::Progress& progress) { return shelfFor(access.target).restore(backup, access.target, progress, access.keys.get()); });
+    const auto restored = ui::settings::waitFor<Restored>(look, nullptr, QApplication::translate("StudioRescue", "Restoring the backup…"), [&](const store::Progress& progress) {
+        auto done = shelfFor(access.target).restore(backup, access.target, progress, access.keys.get());
+        if (const auto noted = done ? store::noteRestored(access, backup) : store::Result<void>(); !noted) {
+            qCWarning(appLog) << "the audit does not know of the restore: kind" << static_cast<int>(noted.error().kind);
+        }
+        return done;
+    });
     if (!restored) {
         return sayThatNothingWasRestored(dialogs, restored.error());
     }
@@ -91,6 +112,24 @@ void makeClosingBackup(ui::common::BackupKeeper& keeper, const ui::common::Look&
     if (hasScreen()) {
         const ui::common::BannerMessage said = ui::settings::backupTrouble(*fault);
         dialogs.ask(nullptr, {said.signal, said.lead, said.text, {}, {}, 0});
+    }
+}
+
+std::shared_ptr<store::KeyRing> keysOfBackup(const ui::common::Look& look, const QString& backup)
+{
+    store::Access access(backup);
+    access.keys = std::make_shared<store::KeyRing>();
+    return ui::lock::askForBackup(look, access, backup) ? access.keys : nullptr;
+}
+
+void sayThatItCannotOpen(const store::StoreError& error)
+{
+    qCWarning(appLog) << "the studio cannot be opened: kind" << static_cast<int>(error.kind);
+    std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(error.message));
+    if (::isatty(STDERR_FILENO) == 0 && hasScreen()) {
+        ui::common::applyTheme(*qApp, ui::common::Look().theme());
+        ui::common::ScreenDialogs().ask(nullptr, {ui::common::Signal::Warn, QApplication::translate("StudioRescue", "The studio cannot be opened."),
+                                                  error.message, {}, {}, 0});
     }
 }
 

@@ -23,4 +23,10 @@ void restoreForWindow(const QString& backup, const store::Access& access, const 
 /// Makes the last backup before the end and waits for it; the person can stop it. Where it did not go, that is said.
 void makeClosingBackup(ui::common::BackupKeeper& keeper, const ui::common::Look& look, ui::common::Dialogs& dialogs);
 
+/// Asks for the passphrase of a sealed backup; null where the person leaves it sealed.
+[[nodiscard]] std::shared_ptr<store::KeyRing> keysOfBackup(const ui::common::Look& look, const QString& backup);
+
+/// On standard error, and where nobody reads that, in a box of its own.
+void sayThatItCannotOpen(const store::StoreError& error);
+
 }  // namespace chalk::app

@@ -3,13 +3,13 @@
 #include "app/commands/command.h"
 #include "app/ending_signals.h"
 #include "app/logging.h"
+#include "app/long_undo.h"
 #include "app/studio_opening.h"
 #include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/store/audit.h"
 #include "core/store/key_ring.h"
-#include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/studio_reader.h"
@@ -35,6 +35,7 @@
 #include "ui/people/duplicates_page.h"
 #include "ui/people/import_page.h"
 #include "ui/people/import_section.h"
+#include "ui/people/people_actions.h"
 #include "ui/roster/findable_clients.h"
 #include "ui/roster/roster_page.h"
 #include "ui/records/client_records.h"
@@ -61,8 +62,6 @@
 
 #include <cstdio>
 
-#include <unistd.h>
-
 namespace chalk::app {
 
 namespace {
@@ -80,7 +79,8 @@ public:
           m_catalogue(exchange::builtInCatalogue()),
           m_screens(exchange::builtInScreenCatalogue(m_catalogue)),
           m_lock(m_look, *m_database, m_settings),
-          m_acts(clock, [this](base::ActId act) { return undo(act); }),
+          m_undo(*m_database, m_look),
+          m_acts(clock, [this](base::ActId act) { return m_undo.undo(act); }),
           m_writes(*m_database, m_dialogs, SystemClock::nowUtc, store::Outbox::fileFor(m_database->target())),
           m_floor(*m_database, m_catalogue, m_screens, SystemClock::nowUtc),
           m_cards({m_floor, m_clock, m_acts, {m_look, m_dialogs, ui::print::CardDialogServices::standardPrinterChoice()}})
@@ -103,6 +103,9 @@ public:
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         addLocking(window);
+        if (m_database->may(store::Right::SeeHealth)) {
+            ui::people::addPeopleActions(window);
+        }
         ui::common::StudioWatch watch(*m_database, m_writes);
         connectWatch(watch, window);
         window.openLastPlace();
@@ -114,11 +117,14 @@ public:
         QObject::connect(notice, &ui::settings::BackupNotice::backupsAsked, &window,
                          [&window] { window.goTo({.page = QStringLiteral("settings"), .tab = QStringLiteral("backup")}); });
         m_backups.setFurtherFolder(ui::settings::keptFurtherFolder(m_settings));
-        m_backups.start();
+        if (mayBackUp()) {
+            m_backups.start();
+        }
         const EndingSignals endings;
         const int status = QApplication::exec();
         QApplication::setQuitOnLastWindowClosed(false);
-        if (m_backupToOpen.isEmpty()) {
+        // A server is copied on days, not at the end: whoever leaves waits for no network.
+        if (m_backupToOpen.isEmpty() && isFile()) {
             makeClosingBackup(m_backups, m_look, m_dialogs);
         }
         if (!m_writes.waiting().empty()) {
@@ -129,10 +135,15 @@ public:
 
     /// The backup that is to take the studio's place before the window opens anew; empty where it ended for good.
     [[nodiscard]] const QString& backupToOpen() const { return m_backupToOpen; }
+    /// What opens that.
+    [[nodiscard]] const std::shared_ptr<store::KeyRing>& keysToOpen() const { return m_keysToOpen; }
 
 private:
     /// A studio in a file knows nobody by a sign-in: who works with it is chosen in the settings.
     [[nodiscard]] bool isFile() const { return m_database->engine().driver() == QLatin1String("QSQLITE"); }
+
+    /// A server has people for that: its owners.
+    [[nodiscard]] bool mayBackUp() const { return isFile() || m_database->may(store::Right::ChangeStudio); }
 
     void addLocking(ui::shell::MainWindow& window)
     {
@@ -182,13 +193,6 @@ private:
         if (!m_writes.trouble().isEmpty()) {
             window.ledge()->note()->sayTrouble(m_writes.trouble());
         }
-    }
-
-    tl::expected<base::ActId, QString> undo(base::ActId act)
-    {
-        auto outcome = store::RecordWriter(*m_database, SystemClock::nowUtc).undo(act);
-        qCInfo(appLog) << "act" << act.value() << (outcome ? "undone" : "cannot be undone");
-        return outcome ? tl::expected<base::ActId, QString>(outcome->act) : tl::make_unexpected(outcome.error().message);
     }
 
     /// On a server with the role of who works here.
@@ -296,9 +300,11 @@ private:
     {
         auto* section = new ui::settings::BackupSection({m_look, m_dialogs, m_settings, m_backups}, parent);
         QObject::connect(section, &ui::settings::BackupSection::restoreAsked, section, [this, section](const QString& backup) {
-            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup, section->window());
+            ui::settings::RestoreDialog dialog(m_look, m_dialogs, m_backups.shelf(), m_database->access(), m_backups.now().at.day, backup,
+                                               [this](const QString& file) { return keysOfBackup(m_look, file); }, section->window());
             if (dialog.exec() == QDialog::Accepted) {
                 m_backupToOpen = dialog.file();
+                m_keysToOpen = dialog.keys();
                 section->window()->close();
             }
         });
@@ -310,8 +316,10 @@ private:
         std::vector<ui::settings::SectionEntry> sections;
         sections.push_back({QStringLiteral("appearance"), QApplication::translate("Pages", "Appearance"), QStringLiteral("theme"),
                             [this](QWidget* in) { return new ui::settings::AppearanceSection(m_look, in); }});
-        sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
-                            [this](QWidget* in) { return backupSection(in); }});
+        if (mayBackUp()) {
+            sections.push_back({QStringLiteral("backup"), QApplication::translate("Pages", "Backup"), QStringLiteral("backup"),
+                                [this](QWidget* in) { return backupSection(in); }});
+        }
         sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
                             [this](QWidget* in) { return new ui::lock::LockSection(m_look, *m_database, m_lock, in); }});
         sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
@@ -417,12 +425,14 @@ private:
     std::unique_ptr<store::Database> m_database;
     ui::common::BackupKeeper m_backups;
     QString m_backupToOpen;
+    std::shared_ptr<store::KeyRing> m_keysToOpen;
     const SystemClock& m_clock;
     lifts::Catalogue m_catalogue;
     screens::ScreenCatalogue m_screens;
     ui::common::Look m_look;
     QSettings m_settings;
     ui::lock::LockDesk m_lock;
+    LongUndo m_undo;
     ui::common::ActHistory m_acts;
     ui::common::ScreenDialogs m_dialogs;
     ui::common::WriteDesk m_writes;
@@ -436,18 +446,6 @@ private:
 bool hasDisplay()
 {
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
-}
-
-/// On standard error, and where nobody reads that, in a box of its own.
-void sayThatItCannotOpen(const QApplication& application, const store::StoreError& error)
-{
-    qCWarning(appLog) << "the studio cannot be opened: kind" << static_cast<int>(error.kind);
-    std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(error.message));
-    if (::isatty(STDERR_FILENO) == 0 && application.platformName() != QLatin1String("offscreen")) {
-        ui::common::applyTheme(*qApp, ui::common::Look().theme());
-        ui::common::ScreenDialogs().ask(nullptr, {ui::common::Signal::Warn, QApplication::translate("StudioWindow", "The studio cannot be opened."),
-                                                  error.message, {}, {}, 0});
-    }
 }
 
 }  // namespace
@@ -480,13 +478,16 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
             return kDone;
         }
         if (!database) {
-            sayThatItCannotOpen(application, database.error());
+            sayThatItCannotOpen(database.error());
             return kWrongUse;
         }
         QApplication::setQuitOnLastWindowClosed(true);
         StudioWindow window(*std::move(database), clock);
         status = window.run();
         backup = window.backupToOpen();
+        if (!backup.isEmpty() && window.keysToOpen()) {
+            access.keys = window.keysToOpen();
+        }
     } while (!backup.isEmpty());
     qCInfo(appLog) << "window ended with" << status;
     return status;

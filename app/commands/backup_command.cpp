@@ -116,14 +116,23 @@ int runBackup(const CommandContext& context)
     return kDone;
 }
 
+/// The audit of the studio says where it is from. One that stays sealed is not asked for its passphrase because of that.
+store::Result<void> noteIn(const QString& studioFile, const std::shared_ptr<store::KeyRing>& keys, const QString& backup)
+{
+    store::Access access(studioFile);
+    access.keys = keys;
+    const auto noted = store::noteRestored(access, backup);
+    return !noted && noted.error().kind == store::StoreError::Kind::Locked ? store::Result<void>() : noted;
+}
+
 int runRestore(const CommandContext& context)
 {
     if (store::isServerTarget(context.studioFile)) {
         return context.refuse(QStringLiteral("A backup goes back to a server by chalkrung move --from FILE --to URL"));
     }
     const QString backup = context.operands.front();
-    store::KeyRing keys;
-    const auto opened = openBackup(context, backup, keys, true);
+    const auto keys = std::make_shared<store::KeyRing>();
+    const auto opened = openBackup(context, backup, *keys, true);
     const auto contents = opened ? store::contentsOf(opened->path()) : tl::make_unexpected(opened.error());
     if (!contents) {
         return context.report(contents.error());
@@ -145,6 +154,9 @@ int runRestore(const CommandContext& context)
         if (!context.isJson()) {
             context.out << QStringLiteral("Restored to %1\n").arg(context.studioFile);
             context.out << (restored->kept.isEmpty() ? QString() : QStringLiteral("What was there is kept as %1\n").arg(restored->kept));
+        }
+        if (const auto noted = noteIn(context.studioFile, keys, backup); !noted) {
+            return context.report(noted.error());
         }
     }
     if (context.isJson()) {

@@ -135,6 +135,7 @@ QJsonObject ImportRun::json(const PeopleImported& imported) const
             {QStringLiteral("lifts_begun"), imported.lifts},
             {QStringLiteral("lifts_done"), imported.exposures},
             {QStringLiteral("sets_left_out"), imported.setsLeftOut},
+            {QStringLiteral("body_masses_left_out"), imported.massesLeftOut},
             {QStringLiteral("faults"), faults},
             {QStringLiteral("questions"), QJsonArray::fromStringList(openQuestions())},
             {QStringLiteral("reading"), QJsonArray::fromStringList(m_readings)}};

@@ -192,14 +192,14 @@ void ActWork::changeBooking(base::SessionId session, const week::BookingPlace& p
         .run(place.coach, place.date, place.startMinute, place.minutes, place.place, place.placeCapacity, place.isLocked, session);
 }
 
-void ActWork::takeBack(base::ActId act)
+void ActWork::takeBack(base::ActId act, const Progress& progress)
 {
     if (!m_database.may(Right::Record)) {
         takeBackBookingAct(act);
         return;
     }
-    takeBackEntries(act);
-    takeBackSessions(act);
+    takeBackEntries(act, progress);
+    takeBackSessions(act, progress);
     takeBackReports(act);
     takeBackBookings(act);
     takeBackDecisions(m_database, act, m_outcome.act);
@@ -214,31 +214,50 @@ void ActWork::takeBackBookingAct(base::ActId act)
         m_database.fail({StoreError::Kind::NotAllowed, QStringLiteral("Only bookings can be taken back by your role")});
         return;
     }
-    takeBackSessions(act);
+    takeBackSessions(act, {});
     takeBackBookings(act);
 }
 
-void ActWork::takeBackEntries(base::ActId act)
+void ActWork::tell(const Progress& progress, std::size_t done, std::size_t of)
 {
-    EventLog& log = m_edit.log();
-    std::vector<LogEntry> entries = log.entriesOf(act);
-    std::reverse(entries.begin(), entries.end());
-    for (const LogEntry& entry : entries) {
-        const EntryVersions versions(m_database, log, entry);
-        // Where what came later was taken back too, the latest version stands for this one again.
-        if (versions.originOf(versions.latest()) != versions.originOf(entry)) {
-            refuse(QStringLiteral("This was changed since: take that change back first"));
-            return;
-        }
-        const LogEntry* former = versions.formerOf(entry);
-        const LogEntry& latest = versions.latest();
-        m_edit.writeLater({latest.lift, former == nullptr ? entry.event : former->event, m_outcome.act, latest.session, latest.id,
-                           former == nullptr || former->isVoid});
+    if (progress && !progress(static_cast<int>(done), static_cast<int>(of))) {
+        m_database.fail({StoreError::Kind::Cancelled, QStringLiteral("Stopped: nothing was taken back")});
     }
-    m_edit.settle();
 }
 
-void ActWork::takeBackSessions(base::ActId act)
+void ActWork::takeBackEntries(base::ActId act, const Progress& progress)
+{
+    std::vector<LogEntry> entries = m_edit.log().entriesOf(act);
+    std::reverse(entries.begin(), entries.end());
+    // Lift by lift, so that one history is held at a time, however large the act is.
+    std::stable_sort(entries.begin(), entries.end(), [](const LogEntry& a, const LogEntry& b) { return a.lift < b.lift; });
+    for (std::size_t i = 0; i < entries.size() && !isRefused(); ++i) {
+        if (i > 0 && entries[i - 1].lift != entries[i].lift) {
+            m_edit.settle();
+            tell(progress, i, 2 * entries.size());
+        }
+        takeEntryBack(entries[i]);
+    }
+    if (!isRefused()) {
+        m_edit.settle();
+    }
+}
+
+void ActWork::takeEntryBack(const LogEntry& entry)
+{
+    const EntryVersions versions(m_database, m_edit.log(), entry);
+    // Where what came later was taken back too, the latest version stands for this one again.
+    if (versions.originOf(versions.latest()) != versions.originOf(entry)) {
+        refuse(QStringLiteral("This was changed since: take that change back first"));
+        return;
+    }
+    const LogEntry* former = versions.formerOf(entry);
+    const LogEntry& latest = versions.latest();
+    m_edit.writeLater(
+        {latest.lift, former == nullptr ? entry.event : former->event, m_outcome.act, latest.session, latest.id, former == nullptr || former->isVoid});
+}
+
+void ActWork::takeBackSessions(base::ActId act, const Progress& progress)
 {
     Statement rows(m_database, QStringLiteral("SELECT session_id, state_before, state_after FROM session_change WHERE act_id = ?"));
     std::vector<SessionChange> changes;
@@ -246,10 +265,12 @@ void ActWork::takeBackSessions(base::ActId act)
     while (rows.next()) {
         changes.push_back({base::SessionId(rows.integer(0)), sessions::sessionStateOf(rows.text(1)), sessions::sessionStateOf(rows.text(2))});
     }
-    for (const SessionChange& change : changes) {
+    for (std::size_t i = 0; i < changes.size() && !isRefused(); ++i) {
+        const SessionChange& change = changes[i];
         if (change.before && change.after) {
             changeSession(change.session, *change.before, change.after);
         }
+        tell(progress, changes.size() + i, 2 * changes.size());
     }
 }
 

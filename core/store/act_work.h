@@ -2,6 +2,7 @@
 
 #include "core/sessions/session_report.h"
 #include "core/store/lift_edit.h"
+#include "core/store/progress.h"
 #include "core/week/studio_week.h"
 
 #include <optional>
@@ -41,14 +42,18 @@ public:
     void comparePlace(base::SessionId session, const week::BookingPlace& place, const week::BookingPlace& seen);
     /// Where a booking lies; nothing, and a refusal, where there is none.
     [[nodiscard]] std::optional<week::BookingPlace> placeOf(base::SessionId session);
-    /// Puts entries, sessions, bookings, reports, decisions, plans and tests back to what they were before an act.
-    void takeBack(base::ActId act);
+    /// Puts entries, sessions, bookings, reports, decisions, plans and tests back to what they were before an act. `progress` hears of entries and sessions;
+    /// where it answers false, nothing happens.
+    void takeBack(base::ActId act, const Progress& progress = {});
 
 private:
     /// For who may not see what else an act can hold.
     void takeBackBookingAct(base::ActId act);
-    void takeBackEntries(base::ActId act);
-    void takeBackSessions(base::ActId act);
+    void takeBackEntries(base::ActId act, const Progress& progress);
+    void takeEntryBack(const LogEntry& entry);
+    void takeBackSessions(base::ActId act, const Progress& progress);
+    /// Tells how far it is; where nobody wants to go on, nothing of the act will happen.
+    void tell(const Progress& progress, std::size_t done, std::size_t of);
     void takeBackReports(base::ActId act);
     void takeBackBookings(base::ActId act);
     [[nodiscard]] base::ClientId clientIn(const QString& table, std::int64_t id);

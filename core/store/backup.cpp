@@ -84,6 +84,9 @@ int isToStop(void* progress)
 /// Structure and references of a file that nobody else writes.
 Result<void> verifyFile(const QString& file, Progress progress)
 {
+    if (progress && !progress(kVerifying, kVerifying)) {  // a small one is done before SQLite asks
+        return storeError(Kind::Cancelled, QStringLiteral("Stopped"));
+    }
     const auto connection = openFile(file, SQLITE_OPEN_READONLY);
     if (!connection) {
         return tl::make_unexpected(connection.error());
@@ -273,7 +276,13 @@ Result<void> restoreStudio(const QString& backup, const QString& studio, const Q
     if (!QFileInfo::exists(studio)) {
         return takeLogsAway(studio, kept).and_then([&] { return restored.finish(); });
     }
-    const auto held = holdAlone(studio);
+    // Where its head is damaged SQLite is not let near it: it would play a log that waits into it.
+    const auto looked = checkSqliteFile(studio, OpenMode::MustExist);
+    if (!looked && looked.error().kind == Kind::CannotWrite) {
+        return looked;
+    }
+    const bool isLegible = looked || (looked.error().kind != Kind::Damaged && looked.error().kind != Kind::NotAStudio);
+    const auto held = isLegible ? holdAlone(studio) : Result<SqliteConnection>();
     if (!held && held.error().kind == Kind::Busy) {
         return tl::make_unexpected(held.error());
     }

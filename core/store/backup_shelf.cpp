@@ -1,5 +1,6 @@
 #include "core/store/backup_shelf.h"
 
+#include "core/store/audit.h"
 #include "core/store/sealed_copy.h"
 #include "core/store/server_target.h"
 #include "core/store/unfinished_file.h"
@@ -19,11 +20,20 @@ namespace {
 constexpr int kMinutesAnHour = 60;
 constexpr int kMostOfOneSecond = 100;
 
-/// `2026-11-24 17.45.09.chalkrung`, with ` (2)` before the point where a second had one already.
-std::optional<KeptBackup> backupNamed(const QFileInfo& info)
+/// In front of the moment of a damaged studio that was kept.
+QString damagedMark()
 {
+    return QStringLiteral("damaged ");
+}
+
+/// `2026-11-24 17.45.09.chalkrung`, with ` (2)` before the point where a second had one already, and `before` in front.
+std::optional<KeptBackup> backupNamed(const QFileInfo& info, const QString& before)
+{
+    if (!info.fileName().startsWith(before)) {
+        return std::nullopt;
+    }
     static const QRegularExpression pattern(QStringLiteral("^(\\d{4}-\\d\\d-\\d\\d) ([01]\\d|2[0-3])\\.([0-5]\\d)\\.([0-5]\\d)( \\(\\d+\\))?\\.chalkrung$"));
-    const QRegularExpressionMatch match = pattern.match(info.fileName());
+    const QRegularExpressionMatch match = pattern.match(info.fileName().mid(before.size()));
     const auto day = match.hasMatch() ? base::Date::parse(match.captured(1).toStdString()) : std::nullopt;
     if (!day) {
         return std::nullopt;
@@ -34,6 +44,18 @@ std::optional<KeptBackup> backupNamed(const QFileInfo& info)
 bool isLater(const KeptBackup& a, const KeptBackup& b)
 {
     return std::tie(a.made, a.second, a.file) > std::tie(b.made, b.second, b.file);
+}
+
+std::vector<KeptBackup> backupsIn(const QString& folder, const QString& before)
+{
+    std::vector<KeptBackup> backups;
+    for (const QFileInfo& info : QDir(folder).entryInfoList(QDir::Files)) {
+        if (auto backup = backupNamed(info, before)) {
+            backups.push_back(*std::move(backup));
+        }
+    }
+    std::sort(backups.begin(), backups.end(), isLater);
+    return backups;
 }
 
 QString nameFor(const BackupShelf::Moment& moment, int number)
@@ -63,17 +85,31 @@ QString BackupShelf::folderFor(const QString& studioFile)
 
 std::vector<KeptBackup> BackupShelf::list() const
 {
-    std::vector<KeptBackup> backups;
-    for (const QFileInfo& info : QDir(m_folder).entryInfoList(QDir::Files)) {
-        if (auto backup = backupNamed(info)) {
-            backups.push_back(*std::move(backup));
-        }
-    }
-    std::sort(backups.begin(), backups.end(), isLater);
+    std::vector<KeptBackup> backups = backupsIn(m_folder, {});
     const Moment now = m_clock();
     std::stable_partition(backups.begin(), backups.end(),
                           [&now](const KeptBackup& backup) { return std::tie(backup.made, backup.second) <= std::tie(now.at, now.second); });
     return backups;
+}
+
+std::vector<KeptBackup> BackupShelf::damaged() const
+{
+    return backupsIn(m_folder, damagedMark());
+}
+
+Result<void> BackupShelf::discardDamaged(const QString& file) const
+{
+    const std::vector<KeptBackup> all = damaged();
+    if (std::none_of(all.begin(), all.end(), [&file](const KeptBackup& one) { return one.file == file; })) {
+        return storeError(StoreError::Kind::NotThere, QStringLiteral("%1 is no damaged studio that was kept").arg(file));
+    }
+    for (const char* ending : {"-wal", "-journal", ""}) {
+        QFile part(file + QLatin1String(ending));
+        if (part.exists() && !part.remove()) {
+            return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be deleted: %2").arg(part.fileName(), part.errorString()));
+        }
+    }
+    return {};
 }
 
 bool BackupShelf::hasOneOf(base::Date day) const
@@ -165,7 +201,7 @@ Result<RestoredStudio> BackupShelf::restore(const QString& backup, const QString
         }
         restored.wasDamaged = kind == StoreError::Kind::Damaged || kind == StoreError::Kind::NotAStudio;
     }
-    const auto kept = nextFile(restored.wasDamaged ? QStringLiteral("damaged ") : QString());
+    const auto kept = nextFile(restored.wasDamaged ? damagedMark() : QString());
     if (!kept) {
         return tl::make_unexpected(kept.error());
     }
@@ -188,6 +224,15 @@ int BackupShelf::rotate() const
         gone += QFile::remove(backups[index].file) ? 1 : 0;
     }
     return gone;
+}
+
+Result<void> noteRestored(const Access& studio, const QString& backup)
+{
+    const auto database = Database::open(studio, OpenMode::MustExist);
+    if (!database) {
+        return tl::make_unexpected(database.error());
+    }
+    return noteInAudit(**database, AuditWhat::StudioRestored, {}, {{QStringLiteral("backup"), QFileInfo(backup).fileName()}});
 }
 
 }  // namespace chalk::store

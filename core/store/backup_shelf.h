@@ -49,6 +49,10 @@ public:
     [[nodiscard]] const QString& folder() const { return m_folder; }
     /// The latest first; those with a moment after now (a clock that was wrong) after all others. What has another name is no backup of ours and left alone.
     [[nodiscard]] std::vector<KeptBackup> list() const;
+    /// Damaged studios that were kept when a backup took their place, the latest first. They stay until somebody deletes them.
+    [[nodiscard]] std::vector<KeptBackup> damaged() const;
+    /// Deletes one of these, with the log that was kept beside it. Fails where it cannot be taken away, and where it is none of these.
+    [[nodiscard]] Result<void> discardDamaged(const QString& file) const;
     /// Whether a day has one already.
     [[nodiscard]] bool hasOneOf(base::Date day) const;
     /// Makes one (see copyStudio), then takes away those that may go. Answers its file. One that cannot be taken away stays.
@@ -70,5 +74,8 @@ private:
     QString m_folder;
     std::function<Moment()> m_clock;
 };
+
+/// Writes into the audit of a studio that `backup` took its place. Locked where `studio` is sealed and its keys are not at hand.
+[[nodiscard]] Result<void> noteRestored(const Access& studio, const QString& backup);
 
 }  // namespace chalk::store

@@ -88,6 +88,11 @@ void countPerson(PeopleImported& done, PersonChoice choice)
     done.skippedPersons += choice == PersonChoice::Skip ? 1 : 0;
 }
 
+bool isMassLeftOut(const PeopleToImport& people, const ListedPerson& person, const PersonDecision& decision)
+{
+    return person.bodyMass && decision.choice != PersonChoice::Skip && people.consented.count(decision.client) == 0;
+}
+
 QString profileText(const clients::Profile& profile)
 {
     return QString::fromUtf8(QJsonDocument(exchange::toJson(profile)).toJson(QJsonDocument::Compact));
@@ -187,7 +192,7 @@ PastOwner ImportWork::newClient(const ListedPerson& person, std::optional<base::
     client.goal = person.goal;
     client.coach = coachOf(person);
     client.unit = person.unit.value_or(m_people.unit);
-    client.bodyMass = person.bodyMass ? std::optional(person.bodyMass->in(client.unit)) : std::nullopt;
+    m_done.massesLeftOut += person.bodyMass ? 1 : 0;  // a list says nothing of consent
     client.startedOn = person.startedOn.value_or(firstDay.value_or(m_people.today));
     client.sessionsPerWeek = person.sessionsPerWeek.value_or(client.sessionsPerWeek);
     const base::ClientId id = m_inserts.client(client);
@@ -217,10 +222,12 @@ PastOwner ImportWork::knownClient(const ListedPerson& person, base::ClientId id)
     ClientFacts after = before;
     after.birthDate = before.birthDate ? before.birthDate : person.birthDate;
     after.goal = before.goal.empty() ? person.goal : before.goal;
-    if (!before.bodyMass && person.bodyMass) {
+    const auto profile = ClientForms(m_database).profile(id);
+    const bool isKept = profile && clients::canKeepHealth(*profile, after.birthDate, m_people.today);
+    m_done.massesLeftOut += person.bodyMass && !isKept ? 1 : 0;
+    if (!before.bodyMass && person.bodyMass && isKept) {
         after.bodyMass = person.bodyMass->in(client.unit);
     }
-    const auto profile = ClientForms(m_database).profile(id);
     if (profile && profileWith(*profile, person) != *profile) {
         after.profile = profileText(profileWith(*profile, person));
     }
@@ -274,6 +281,7 @@ PeopleImported previewOf(const PeopleToImport& people, const std::map<base::Clie
     for (std::size_t i = 0; i < people.content->persons.size(); ++i) {
         decisions.push_back(decisionFor(people, i));
         countPerson(done, decisions.back().choice);
+        done.massesLeftOut += isMassLeftOut(people, people.content->persons[i], decisions.back()) ? 1 : 0;
     }
     CountedDays sessions;
     CountedDays there;

@@ -33,6 +33,7 @@ struct PeopleToImport {
     std::vector<const lifts::Exercise*> exercises;      ///< by their index in the content; null for those left out
     base::CoachId coach;                                ///< of those whose coach the studio does not have
     base::MassUnit unit = base::MassUnit::Kilogram;     ///< of new clients for whom no row says one
+    std::set<base::ClientId> consented;                 ///< clients whose health data may be kept, for previewOf; importPeople asks the studio itself
     std::string source;                                 ///< names of the files, for people
     base::Date today;
 };
@@ -48,6 +49,7 @@ struct PeopleImported {
     int lifts = 0;             ///< begun
     int exposures = 0;
     int setsLeftOut = 0;       ///< of exercises that are left out
+    int massesLeftOut = 0;     ///< body masses of those who did not consent to keep health data
 
     bool operator==(const PeopleImported&) const = default;
 };
@@ -57,7 +59,7 @@ struct PeopleImported {
 
 /// Takes people and their past in, everything in one transaction and as one act of kind Import, which undo takes back whole. What was done is judged
 /// day by day by the rules of progression, as if it had been recorded then; see pastSetupOf for where a lift begins. New clients wait for their health intake:
-/// their loaded work is blocked. `progress` hears of persons; where it answers false, nothing was taken in.
+/// their loaded work is blocked. A body mass is kept of those alone who consented to keep health data, so of no new client. `progress` hears of persons; where it answers false, nothing was taken in.
 [[nodiscard]] Result<PeopleImported> importPeople(Database& database, const PeopleToImport& people, const QString& atUtc, const SessionCodes& newCode = randomSessionCode,
                                                   const Progress& progress = {});
 

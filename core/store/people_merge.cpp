@@ -1,6 +1,7 @@
 #include "core/store/people_merge.h"
 
 #include "core/clients/client.h"
+#include "core/clients/profile.h"
 #include "core/exchange/profile_json.h"
 #include "core/progression/kit_change.h"
 #include "core/store/act_work.h"
@@ -84,15 +85,16 @@ void fillGap(T& gap, const T& value, const char* field, std::vector<std::string>
     }
 }
 
-FilledGaps filledGaps(Database& database, const clients::Client& into, const clients::Client& from)
+FilledGaps filledGaps(Database& database, const clients::Client& into, const clients::Client& from, base::Date today)
 {
     FilledGaps filled{readClientFacts(database, into.id), {}};
     const ClientFacts other = readClientFacts(database, from.id);
     fillGap(filled.facts.birthDate, other.birthDate, "birth_date", filled.fields);
     fillGap(filled.facts.goal, other.goal, "goal", filled.fields);
-    const auto mass = other.bodyMass ? std::optional(base::Mass::of(*other.bodyMass, from.unit).in(into.unit)) : std::nullopt;
-    fillGap(filled.facts.bodyMass, mass, "body_mass", filled.fields);
     auto own = ClientForms(database).profile(into.id);
+    if (other.bodyMass && own && clients::canKeepHealth(*own, filled.facts.birthDate, today)) {
+        fillGap(filled.facts.bodyMass, std::optional(base::Mass::of(*other.bodyMass, from.unit).in(into.unit)), "body_mass", filled.fields);
+    }
     const auto theirs = ClientForms(database).profile(from.id);
     if (own && theirs) {
         const std::size_t before = filled.fields.size();
@@ -132,7 +134,7 @@ void refuseWhereBound(Database& database, const clients::Client& into, const cli
     }
 }
 
-MergePlan mergePlanOf(Database& database, const clients::Client& into, const clients::Client& from)
+MergePlan mergePlanOf(Database& database, const clients::Client& into, const clients::Client& from, base::Date today)
 {
     MergePlan plan{into.id, from.id, into.name, from.name, {}, {}, 0, 0, {}, 0};
     const LiftsToMerge own = liftsToMerge(database, into.id);
@@ -145,7 +147,7 @@ MergePlan mergePlanOf(Database& database, const clients::Client& into, const cli
     }
     plan.sessions = rowCount(database, QStringLiteral("SELECT count(*) FROM session WHERE client_id = ? AND state <> 'withdrawn'"), from.id);
     plan.cautions = rowCount(database, QStringLiteral("SELECT count(*) FROM caution WHERE client_id = ?"), from.id);
-    plan.filled = filledGaps(database, into, from).fields;
+    plan.filled = filledGaps(database, into, from, today).fields;
     plan.formsThatStay = rowCount(database, QStringLiteral("SELECT count(*) FROM form WHERE client_id = ? AND kind <> 'profile'"), from.id) +
                          rowCount(database, QStringLiteral("SELECT count(*) FROM letter WHERE client_id = ?"), from.id) +
                          rowCount(database, QStringLiteral("SELECT count(*) FROM decision WHERE client_id = ? AND is_void = 0"), from.id);
@@ -221,7 +223,7 @@ Result<MergePlan> planMerge(Database& database, base::ClientId into, base::Clien
         return tl::make_unexpected(*database.failure());
     }
     refuseWhereBound(database, *kept, *other, today);
-    return database.resultOf(mergePlanOf(database, *kept, *other));
+    return database.resultOf(mergePlanOf(database, *kept, *other, today));
 }
 
 Result<ActOutcome> mergeClients(Database& database, base::ClientId into, base::ClientId from, const QString& atUtc, base::Date today)
@@ -233,7 +235,7 @@ Result<ActOutcome> mergeClients(Database& database, base::ClientId into, base::C
         return work.finish();
     }
     refuseWhereBound(database, *kept, *other, today);
-    const MergePlan plan = mergePlanOf(database, *kept, *other);
+    const MergePlan plan = mergePlanOf(database, *kept, *other, today);
     work.begin(ActKind::Merge, atUtc, {}, into);
     const base::ActId act = work.outcome().act;
     const LiftsToMerge own = liftsToMerge(database, into);
@@ -247,7 +249,7 @@ Result<ActOutcome> mergeClients(Database& database, base::ClientId into, base::C
     work.edit().settle();
     giveAllOf(database, act, OwnedThing::Session, QStringLiteral("SELECT id FROM session WHERE client_id = ?"), from, into);
     giveAllOf(database, act, OwnedThing::Caution, QStringLiteral("SELECT id FROM caution WHERE client_id = ?"), from, into);
-    const FilledGaps filled = filledGaps(database, *kept, *other);
+    const FilledGaps filled = filledGaps(database, *kept, *other, today);
     changeClientFacts(database, act, into, readClientFacts(database, into), filled.facts, today);
     const ClientFacts before = readClientFacts(database, from);
     ClientFacts after = before;

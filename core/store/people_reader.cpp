@@ -1,5 +1,7 @@
 #include "core/store/people_reader.h"
 
+#include "core/clients/profile.h"
+#include "core/store/client_forms.h"
 #include "core/store/lift_codec.h"
 #include "core/store/statement.h"
 #include "core/store/studio_reader.h"
@@ -75,6 +77,22 @@ Result<std::map<base::ClientId, std::set<base::Date>>> PeopleReader::recordedDay
     return m_database.resultOf(std::move(days));
 }
 
+Result<std::set<base::ClientId>> PeopleReader::consented(const std::vector<tables::KnownPerson>& known, base::Date day)
+{
+    const Snapshot snapshot(m_database);
+    std::set<base::ClientId> consented;
+    for (const tables::KnownPerson& person : known) {
+        const auto profile = ClientForms(m_database).profile(person.id);
+        if (!profile) {
+            return tl::make_unexpected(profile.error());
+        }
+        if (clients::canKeepHealth(*profile, person.birthDate, day)) {
+            consented.insert(person.id);
+        }
+    }
+    return m_database.resultOf(std::move(consented));
+}
+
 Result<base::MassUnit> PeopleReader::usualUnit()
 {
     const Snapshot snapshot(m_database);
@@ -92,7 +110,12 @@ Result<PeopleProposal> PeopleReader::proposal(const tables::TableContent& conten
     if (!coaches || !persons || !unit) {
         return tl::make_unexpected(*m_database.failure());
     }
+    auto consented = this->consented(*persons, today);
+    if (!consented) {
+        return tl::make_unexpected(consented.error());
+    }
     PeopleProposal proposal;
+    proposal.people.consented = *std::move(consented);
     proposal.known = *std::move(persons);
     proposal.matches = tables::matchesWith(content.persons, proposal.known);
     proposal.unknownCoaches = coachesNotThere(content, *coaches);

@@ -30,6 +30,8 @@ public:
     [[nodiscard]] Result<std::vector<tables::KnownPerson>> known();
     /// The days on which something was recorded, by client.
     [[nodiscard]] Result<std::map<base::ClientId, std::set<base::Date>>> recordedDays();
+    /// Those of the known who consented to keep health data, as on a day.
+    [[nodiscard]] Result<std::set<base::ClientId>> consented(const std::vector<tables::KnownPerson>& known, base::Date day);
     /// The unit that most clients are written in; kilograms where there are none.
     [[nodiscard]] Result<base::MassUnit> usualUnit();
     /// What an import of a content would be by itself. The content and the catalogue outlive the answer.

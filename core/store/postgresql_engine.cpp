@@ -24,8 +24,9 @@ constexpr qint64 kWritersLock = 0x6368616C6B;
 constexpr const char* kSettings[] = {"SET search_path = chalkrung, pg_temp",  "SET lock_timeout = '5s'", "SET idle_in_transaction_session_timeout = '60s'",
                                      "SET client_min_messages = warning", "SET TimeZone = 'UTC'"};
 
-// A server that is gone is noticed within seconds; `connect_timeout` holds for each address that a name has.
-constexpr const char* kPatience = "connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
+// A server that is gone is noticed within seconds; `connect_timeout` holds for each address that a name has. The name tells who is connected
+// by this program; one that stands in the URL counts more.
+constexpr const char* kPatience = "application_name=chalkrung;connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
 
 std::optional<QVariant> valueFrom(QSqlDatabase& database, const QString& sql, QSqlError& error)
 {
@@ -178,7 +179,12 @@ public:
         return {QStringLiteral("SELECT setval(pg_get_serial_sequence('%1', 'id'), (SELECT coalesce(max(id), 0) + 1 FROM %1), false)").arg(tableWithId)};
     }
 
-    [[nodiscard]] StoreError errorOf(const QSqlDatabase&, const QSqlError& error, const QString& target) const override { return postgresqlError(error, target); }
+    [[nodiscard]] StoreError errorOf(const QSqlDatabase& database, const QSqlError& error, const QString& target) const override
+    {
+        // A statement on a connection that was closed under it says nothing at all.
+        const bool isCut = !error.isValid() && !database.isOpen();
+        return isCut ? StoreError{Kind::Unreachable, QStringLiteral("%1 does not answer: the connection was lost").arg(target)} : postgresqlError(error, target);
+    }
 
 private:
     /// Opens the connection, and makes the database first where it is not there and may be made.

@@ -209,7 +209,15 @@ Result<ActOutcome> RecordWriter::saveReport(base::SessionId session, const sessi
     return work.finish();
 }
 
-Result<ActOutcome> RecordWriter::undo(base::ActId act)
+Result<int> RecordWriter::entriesOf(base::ActId act)
+{
+    const Snapshot snapshot(m_database);
+    Statement count(m_database, QStringLiteral("SELECT count(*) FROM event WHERE act_id = ?"));
+    const int entries = count.run(act) && count.next() ? count.number(0) : 0;
+    return m_database.resultOf(entries);
+}
+
+Result<ActOutcome> RecordWriter::undo(base::ActId act, const Progress& progress)
 {
     ActWork work(m_database);
     Statement row(m_database, QStringLiteral("SELECT client_id, kind FROM act WHERE id = ? AND NOT EXISTS "
@@ -224,7 +232,7 @@ Result<ActOutcome> RecordWriter::undo(base::ActId act)
         refuseWhereBuiltUpon(m_database, act);
     }
     work.begin(*kind == ActKind::Undo ? ActKind::Redo : ActKind::Undo, m_atUtc(), m_coach, base::ClientId(row.integer(0)), act);
-    work.takeBack(act);
+    work.takeBack(act, progress);
     return work.finish();
 }
 

@@ -4,6 +4,7 @@
 #include "core/sessions/session_report.h"
 #include "core/store/act.h"
 #include "core/store/database.h"
+#include "core/store/progress.h"
 
 #include <functional>
 #include <optional>
@@ -52,8 +53,10 @@ public:
     [[nodiscard]] Result<ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report,
                                                 const std::optional<sessions::SessionReport>& seen = {});
     /// Takes an act back, by appending: entries get their former versions, sessions their former states and reports. An undone act can be
-    /// brought back by undoing the undo. Fails where something later builds on it.
-    [[nodiscard]] Result<ActOutcome> undo(base::ActId act);
+    /// brought back by undoing the undo. Fails where something later builds on it. `progress` stops it where it answers false: nothing is taken back then.
+    [[nodiscard]] Result<ActOutcome> undo(base::ActId act, const Progress& progress = {});
+    /// How many entries of lifts an act wrote: what it costs to take it back.
+    [[nodiscard]] Result<int> entriesOf(base::ActId act);
 
 private:
     void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen);

@@ -77,6 +77,22 @@ Result<std::vector<ServerLogin>> ServerLogins::list()
     return m_database.resultOf(std::move(logins));
 }
 
+Result<QStringList> ServerLogins::connected()
+{
+    if (const auto checked = check(); !checked) {
+        return tl::make_unexpected(checked.error());
+    }
+    const Snapshot snapshot(m_database);
+    QStringList logins;
+    Statement rows(m_database, QStringLiteral("SELECT DISTINCT CAST(usename AS text) FROM pg_stat_activity WHERE datname = current_database() AND "
+                                              "application_name = 'chalkrung' ORDER BY 1"));
+    rows.run();
+    while (rows.next()) {
+        logins.append(rows.qtext(0));
+    }
+    return m_database.resultOf(std::move(logins));
+}
+
 void ServerLogins::run(const QString& statement)
 {
     // What changes roles cannot be prepared.
@@ -86,16 +102,21 @@ void ServerLogins::run(const QString& statement)
     }
 }
 
-base::CoachId ServerLogins::coachNamed(const std::string& name)
+base::CoachId ServerLogins::coachNamed(const std::string& name, Role role)
 {
     if (name.empty()) {
         return {};
     }
     Statement known(m_database, QStringLiteral("SELECT id FROM coach WHERE name = ? ORDER BY id LIMIT 1"));
-    if (known.run(name) && known.next()) {
-        return base::CoachId(known.integer(0));
+    const bool isCoaching = role != Role::FrontDesk;
+    if (!known.run(name) || !known.next()) {
+        return base::CoachId(Statement(m_database, QStringLiteral("INSERT INTO coach (name, is_coaching) VALUES (?, ?) RETURNING id")).runForId(name, isCoaching));
     }
-    return base::CoachId(Statement(m_database, QStringLiteral("INSERT INTO coach (name) VALUES (?) RETURNING id")).runForId(name));
+    const base::CoachId coach(known.integer(0));
+    if (isCoaching) {
+        Statement(m_database, QStringLiteral("UPDATE coach SET is_coaching = 1 WHERE id = ?")).run(coach);
+    }
+    return coach;
 }
 
 Result<void> ServerLogins::add(const ServerLogin& login, const QString& password)
@@ -114,7 +135,7 @@ Result<void> ServerLogins::add(const ServerLogin& login, const QString& password
     if (taken.run(login.name) && taken.next()) {
         m_database.fail({Kind::Refused, QStringLiteral("There is a login %1 on the server already: it is left as it is").arg(login.name)});
     }
-    const base::CoachId coach = coachNamed(login.coachName);
+    const base::CoachId coach = coachNamed(login.coachName, login.role);
     const QString base = roleBaseOf(m_database.connection());
     run(QStringLiteral("CREATE ROLE \"%1\" LOGIN INHERIT NOSUPERUSER NOCREATEDB NOCREATEROLE PASSWORD '%2'").arg(login.name, scramVerifier(password, freshSalt())));
     run(QStringLiteral("GRANT \"%1\" TO \"%2\"").arg(groupOf(base, login.role), login.name));

@@ -2,6 +2,8 @@
 
 #include "core/store/database.h"
 
+#include <QStringList>
+
 #include <string>
 #include <vector>
 
@@ -24,7 +26,9 @@ public:
 
     /// By name. Who runs the server has every role and is not told.
     [[nodiscard]] Result<std::vector<ServerLogin>> list();
-    /// Makes a login with a role, for the coach of that name, who is added where there is none. Refused where the login is on the server
+    /// Which logins have the studio open in this program just now, by name; asked of the server, who runs it included.
+    [[nodiscard]] Result<QStringList> connected();
+    /// Makes a login with a role, for the coach of that name, who is added where there is none; at the front desk without sessions. Refused where the login is on the server
     /// already, where the name of the login or the password is none (a password is 8 or more ASCII characters).
     [[nodiscard]] Result<void> add(const ServerLogin& login, const QString& password);
     /// Takes a login away; what was done by it stays theirs.
@@ -33,7 +37,7 @@ public:
 private:
     /// Whether this is a server, and who asks is an owner.
     [[nodiscard]] Result<void> check();
-    [[nodiscard]] base::CoachId coachNamed(const std::string& name);
+    [[nodiscard]] base::CoachId coachNamed(const std::string& name, Role role);
     void run(const QString& statement);
 
     Database& m_database;

@@ -4,16 +4,13 @@
 #include "core/store/client_inserts.h"
 #include "core/store/event_log.h"
 #include "core/store/lift_cache.h"
+#include "core/store/progress.h"
 
-#include <functional>
 #include <map>
 #include <string>
 #include <vector>
 
 namespace chalk::store {
-
-/// Told how many of how many clients are done; answers whether to go on.
-using Progress = std::function<bool(int done, int of)>;
 
 /// Takes a studio into an empty database, client by client, in one transaction: so that not all of a big one need be in memory.
 class StudioImport {

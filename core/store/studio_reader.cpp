@@ -19,9 +19,19 @@ Result<std::string> StudioReader::name()
 
 Result<std::vector<clients::Coach>> StudioReader::coaches()
 {
+    return coachesBy(QStringLiteral("SELECT id, name FROM coach WHERE is_coaching = 1 ORDER BY id"));
+}
+
+Result<std::vector<clients::Coach>> StudioReader::everybody()
+{
+    return coachesBy(QStringLiteral("SELECT id, name FROM coach ORDER BY id"));
+}
+
+Result<std::vector<clients::Coach>> StudioReader::coachesBy(const QString& query)
+{
     const Snapshot snapshot(m_database);
     std::vector<clients::Coach> coaches;
-    Statement rows(m_database, QStringLiteral("SELECT id, name FROM coach ORDER BY id"));
+    Statement rows(m_database, query);
     rows.run();
     while (rows.next()) {
         coaches.push_back({base::CoachId(rows.integer(0)), rows.text(1)});

@@ -16,10 +16,15 @@ public:
 
     /// Empty where nothing was taken in yet.
     [[nodiscard]] Result<std::string> name();
+    /// Who takes sessions.
     [[nodiscard]] Result<std::vector<clients::Coach>> coaches();
+    /// Those, and who works at the front desk only: for the name beside what somebody did.
+    [[nodiscard]] Result<std::vector<clients::Coach>> everybody();
     [[nodiscard]] Result<std::vector<exchange::StudioEquipment>> equipment();
 
 private:
+    [[nodiscard]] Result<std::vector<clients::Coach>> coachesBy(const QString& query);
+
     Database& m_database;
 };
 

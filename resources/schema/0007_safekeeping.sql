@@ -144,3 +144,6 @@ BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END;
 -- studio refuses the second one. Acts from before have none.
 ALTER TABLE act ADD COLUMN token TEXT;
 CREATE UNIQUE INDEX act_is_done_once ON act (token) WHERE token IS NOT NULL;
+
+-- Who signs in at the front desk is somebody too, whose name stands beside what they did; but takes no sessions, and has no column in a week.
+ALTER TABLE coach ADD COLUMN is_coaching INTEGER NOT NULL DEFAULT 1 CHECK (is_coaching IN (0, 1));

@@ -1,5 +1,6 @@
 """backup, restore and verify: copies of a studio, and what is wrong with one."""
 
+import contextlib
 import os
 import shutil
 import sqlite3
@@ -12,9 +13,15 @@ class Backup(StudioTest):
     def run_json(self, *arguments):
         return self.good_json(*arguments, "--studio", self.studio, "--on", DAY)
 
+    def rows(self, file, sql):
+        """What a statement answers, with nothing held open after it."""
+        with contextlib.closing(sqlite3.connect(file)) as studio:
+            found = studio.execute(sql).fetchall()
+            studio.commit()
+            return found
+
     def clients_in(self, file):
-        with sqlite3.connect(file) as studio:
-            return studio.execute("SELECT count(*) FROM client").fetchone()[0]
+        return self.rows(file, "SELECT count(*) FROM client")[0][0]
 
     def test_a_backup_is_made_listed_and_restored(self):
         made = self.run_json("backup")
@@ -22,13 +29,13 @@ class Backup(StudioTest):
         self.assertEqual(stat.S_IMODE(os.stat(made["file"]).st_mode), 0o600)
         listed = self.run_json("backup", "--list")["backups"]
         self.assertEqual([backup["file"] for backup in listed], [made["file"]])
-        with sqlite3.connect(self.studio) as studio:
-            studio.execute("UPDATE client SET name = 'Somebody Else' WHERE id = 1")
+        self.rows(self.studio, "UPDATE client SET name = 'Somebody Else' WHERE id = 1")
         restored = self.run_json("restore", made["file"])
         self.assertEqual(restored["restored"], self.studio)
+        name = os.path.basename(made["file"])
+        self.assertEqual(self.rows(self.studio, "SELECT what, after FROM audit"), [("studio_restored", f'{{"backup":"{name}"}}')])
         self.assertIn("Joaquin Ferro", self.good("roster", "--studio", self.studio, "--on", DAY))
-        with sqlite3.connect(restored["kept"]) as kept:
-            self.assertEqual(kept.execute("SELECT name FROM client WHERE id = 1").fetchone()[0], "Somebody Else")
+        self.assertEqual(self.rows(restored["kept"], "SELECT name FROM client WHERE id = 1"), [("Somebody Else",)])
 
     def test_a_preview_changes_nothing(self):
         made = self.run_json("backup", "--to", self.studio + ".copy")
@@ -48,8 +55,7 @@ class Backup(StudioTest):
 
     def test_verify_tells_what_is_wrong(self):
         self.assertEqual(self.run_json("verify"), {"sound": True, "lifts": 130, "faults": []})
-        with sqlite3.connect(self.studio) as studio:
-            studio.execute("UPDATE lift_state SET cycle = cycle + 1 WHERE lift_id = 5")
+        self.rows(self.studio, "UPDATE lift_state SET cycle = cycle + 1 WHERE lift_id = 5")
         run = self.run_program("verify", "--studio", self.studio, "--on", DAY)
         self.assertEqual(run.returncode, 1)
         self.assertIn("replay: the state of lift 5 is not what its log says", run.stdout)

@@ -47,6 +47,12 @@ class Import(StudioTest):
         self.assertIn("day.month.year (a guess: no day is above 12)", self.run_import("--preview", file).stdout)
         self.assertIn("month/day/year,", self.run_import("--preview", "--dates", "mdy", file).stdout)
 
+    def test_a_body_mass_waits_for_consent(self):
+        file = self.write("people.csv", "Name;Gewicht (kg)\nPia Lowell;82,5\nUma Field;\n")
+        self.assertIn("Left out: 1 body mass without consent to keep health data", self.run_import("--preview", file).stdout)
+        done = self.import_json(file)
+        self.assertEqual((done["new_clients"], done["body_masses_left_out"]), (2, 1))
+
     def test_faulty_rows_are_named_and_the_rest_goes_in(self):
         file = self.write("people.csv", "Name,Born\nPia Lowell,1990-13-04\nUma Field,1990-12-04\n")
         run = self.run_import(file)

@@ -76,7 +76,8 @@ void runOnServer(const QString& target, const QString& sql)
 DatabaseOnServer::DatabaseOnServer(Holding holding) : m_name(freshName())
 {
     const QString origin = holding == Holding::EmptyStudio ? templateName() : QStringLiteral("template1");
-    runOnServer(serverOnTest(), QStringLiteral("CREATE DATABASE %1 TEMPLATE %2").arg(m_name, origin));
+    // Copied as files (PostgreSQL 15 and later): through the log, which is the usual way, it takes half as long again.
+    runOnServer(serverOnTest(), QStringLiteral("CREATE DATABASE %1 TEMPLATE %2 STRATEGY FILE_COPY").arg(m_name, origin));
 }
 
 DatabaseOnServer::~DatabaseOnServer()

@@ -186,6 +186,11 @@ void ClientPage::makeRecordActions()
             Q_EMIT dossierAsked(m_client);
         }
     });
+    addPageAction(tr("Same person as…"), {}, [this] {
+        if (m_case) {
+            Q_EMIT placeAsked({.page = QStringLiteral("duplicates"), .client = m_client});
+        }
+    });
     addPageAction(tr("Erase this client"), {}, [this] {
         if (m_case) {
             Q_EMIT erasureAsked(m_client);

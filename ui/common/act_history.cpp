@@ -38,13 +38,14 @@ void ActHistory::move(std::vector<DoneAct>& from, std::vector<DoneAct>& to)
         return;
     }
     // Undoing an undo does the thing again, so both ways are the same.
-    const auto written = m_undo(from.back().act);
+    DoneAct moved = from.back();
+    const auto written = m_undo(moved.act);
     if (!written) {
         Q_EMIT failed(written.error());
         return;
     }
-    DoneAct moved = from.back();
-    from.pop_back();
+    // A long undo is waited for while the window lives: something may have been added meanwhile.
+    std::erase_if(from, [&moved](const DoneAct& one) { return one.act == moved.act; });
     m_savedMinute = m_clock.minuteOfDay();
     moved.act = *written;
     moved.minuteOfDay = *m_savedMinute;

@@ -196,7 +196,7 @@ QString byWhom(const Conflict& conflict)
 ConflictNames conflictNames(store::Database& database, const Conflict& conflict)
 {
     ConflictNames names;
-    if (const auto coaches = store::StudioReader(database).coaches()) {
+    if (const auto coaches = store::StudioReader(database).everybody()) {
         for (const clients::Coach& coach : *coaches) {
             names.coaches[coach.id] = qstring(coach.name);
         }

@@ -357,8 +357,10 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
     }
     const auto outcome = m_presenter.save(*client(), before, body, remark);
     if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
-        m_drafts.erase(keyOf(before));
-        read();  // somebody else's version is kept
+        if (m_presenter.asksAboutConflicts()) {
+            m_drafts.erase(keyOf(before));  // the person chose the other version
+        }
+        read();
     }
     if (!outcome) {
         return refuse(outcome.error().message);

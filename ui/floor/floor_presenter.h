@@ -28,6 +28,8 @@ public:
 
     /// Records, reports, states and bookings go through `writes` from here on, which outlives this; before that straight to the studio.
     void writeThrough(common::WriteDesk& writes) { m_writes = &writes; }
+    /// Whether the person is asked where somebody else was faster: a conflict that comes back is then settled in favour of the others.
+    [[nodiscard]] bool asksAboutConflicts() const { return m_writes != nullptr; }
 
     /// The slots of a day, by time.
     [[nodiscard]] store::Result<std::vector<RunSlot>> run(base::Date day);

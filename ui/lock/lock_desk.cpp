@@ -1,5 +1,6 @@
 #include "ui/lock/lock_desk.h"
 
+#include "core/seal/sealed_file.h"
 #include "core/store/key_ring.h"
 #include "core/store/sealing.h"
 #include "ui/common/look.h"
@@ -24,9 +25,12 @@ constexpr QLatin1String kMinutesKey("lock/minutes");
 class StayingWithoutWindows {
 public:
     StayingWithoutWindows() { QApplication::setQuitOnLastWindowClosed(false); }
-    ~StayingWithoutWindows() { QApplication::setQuitOnLastWindowClosed(true); }
+    ~StayingWithoutWindows() { QApplication::setQuitOnLastWindowClosed(m_wasQuitting); }
     StayingWithoutWindows(const StayingWithoutWindows&) = delete;
     StayingWithoutWindows& operator=(const StayingWithoutWindows&) = delete;
+
+private:
+    bool m_wasQuitting = QApplication::quitOnLastWindowClosed();
 };
 
 QString wordsFor(const store::StoreError& error)
@@ -156,18 +160,19 @@ void LockDesk::showWindows()
     Q_EMIT unlocked();
 }
 
-bool askBeforeOpening(const common::Look& look, const store::Access& access)
+namespace {
+
+/// Shows `window` until a passphrase that was offered to the ring of `access` lets `attempt` go. False where the person gives up.
+bool askUntil(LockWindow& window, const store::Access& access, const SealingWork::Work& attempt)
 {
     const StayingWithoutWindows staying;
-    LockWindow window(look, LockWindow::tr("Your studio is sealed"),
-                      LockWindow::tr("%1 opens with its passphrase only.").arg(QFileInfo(access.target).fileName()));
     SealingWork work;
     QEventLoop loop;
     bool isOpen = false;
     QObject::connect(&window, &LockWindow::passphraseGiven, &work, [&](const seal::Passphrase& passphrase) {
         window.setBusy(true);
         access.keys->offer(passphrase);
-        work.start([access](const store::Progress&) { return store::Database::open(access, store::OpenMode::MustExist).map([](const auto&) {}); });
+        work.start(attempt);
     });
     QObject::connect(&work, &SealingWork::done, &loop, [&] {
         isOpen = true;
@@ -178,10 +183,31 @@ bool askBeforeOpening(const common::Look& look, const store::Access& access)
         window.sayWhy(wordsFor(error));
     });
     QObject::connect(&window, &LockWindow::quitAsked, &loop, &QEventLoop::quit);
+    window.setWindowModality(Qt::ApplicationModal);
     window.resize(720, 480);
     window.show();
     loop.exec();
     return isOpen;
+}
+
+}  // namespace
+
+bool askBeforeOpening(const common::Look& look, const store::Access& access)
+{
+    LockWindow window(look, LockWindow::tr("Your studio is sealed"),
+                      LockWindow::tr("%1 opens with its passphrase only.").arg(QFileInfo(access.target).fileName()));
+    return askUntil(window, access, [access](const store::Progress&) { return store::Database::open(access, store::OpenMode::MustExist).map([](const auto&) {}); });
+}
+
+bool askForBackup(const common::Look& look, const store::Access& access, const QString& backup)
+{
+    LockWindow window(look, LockWindow::tr("The backup is sealed"),
+                      LockWindow::tr("%1 opens with the passphrase that the studio had when it was made.").arg(QFileInfo(backup).fileName()));
+    window.setLeaveText(LockWindow::tr("Leave it sealed"));
+    return askUntil(window, access, [access, backup](const store::Progress&) {
+        const auto wrapped = seal::sealedHeadOf(backup);
+        return wrapped ? access.keys->open(*wrapped, backup) : tl::make_unexpected(store::errorOfSeal(wrapped.error(), backup));
+    });
 }
 
 }  // namespace chalk::ui::lock

@@ -68,4 +68,7 @@ private:
 /// Asks for the passphrase of a sealed studio until it opens, and puts the keys on the ring of `access`. False where the person would rather quit.
 [[nodiscard]] bool askBeforeOpening(const common::Look& look, const store::Access& access);
 
+/// The same for a sealed backup, whose keys may be others than those of the studio that is open. False where the person leaves it sealed.
+[[nodiscard]] bool askForBackup(const common::Look& look, const store::Access& access, const QString& backup);
+
 }  // namespace chalk::ui::lock

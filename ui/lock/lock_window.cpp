@@ -52,12 +52,12 @@ void LockWindow::lay(const QString& title, const QString& words)
     m_why->setProperty("role", QStringLiteral("strong"));
     m_why->hide();
     m_open->setKind(common::ButtonKind::Primary);
-    auto* quit = new common::ActionButton(m_look, tr("Quit"), card);
-    connect(quit, &QPushButton::clicked, this, &LockWindow::quitAsked);
+    m_leave = new common::ActionButton(m_look, tr("Quit"), card);
+    connect(m_leave, &QPushButton::clicked, this, &LockWindow::quitAsked);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);
     buttons->addWidget(m_open);
-    buttons->addWidget(quit);
+    buttons->addWidget(m_leave);
     buttons->addStretch(1);
     body->addWidget(text);
     body->addWidget(m_field);
@@ -66,10 +66,14 @@ void LockWindow::lay(const QString& title, const QString& words)
     card->body()->addLayout(body);
     auto* page = new QVBoxLayout(this);
     page->addStretch(2);
-    page->addWidget(card, 0, Qt::AlignHCenter);
+    auto* middle = new QHBoxLayout;  // no alignment: that would not ask how high its words are at this width
+    middle->addStretch(1);
+    middle->addWidget(card);
+    middle->addStretch(1);
+    page->addLayout(middle);
     page->addStretch(3);
     setTabOrder(m_field, m_open);
-    setTabOrder(m_open, quit);
+    setTabOrder(m_open, m_leave);
 }
 
 void LockWindow::give()
@@ -87,6 +91,11 @@ void LockWindow::setBusy(bool isBusy)
     if (isBusy) {
         m_why->hide();
     }
+}
+
+void LockWindow::setLeaveText(const QString& text)
+{
+    m_leave->setText(text);
 }
 
 void LockWindow::sayWhy(const QString& why)

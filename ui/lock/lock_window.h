@@ -25,6 +25,8 @@ public:
 
     /// While the passphrase is being tried.
     void setBusy(bool isBusy);
+    /// What the button says that gives up, where that does not end the program.
+    void setLeaveText(const QString& text);
     /// Says why it did not open, and empties the field.
     void sayWhy(const QString& why);
     [[nodiscard]] QString saying() const;
@@ -44,6 +46,7 @@ private:
     const common::Look& m_look;
     PassphraseField* m_field;
     common::ActionButton* m_open;
+    common::ActionButton* m_leave = nullptr;
     QLabel* m_why;
 };
 

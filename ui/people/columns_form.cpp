@@ -76,6 +76,7 @@ void ColumnsForm::refresh()
         addFile(i);
     }
     column->addStretch(1);
+    m_files->show();  // at once, so that the focus can go into it
     const auto boxes = m_files->findChildren<QComboBox*>();
     const auto same = std::find_if(boxes.begin(), boxes.end(), [&focused](const QComboBox* box) { return box->accessibleName() == focused; });
     if (!focused.isEmpty() && same != boxes.end()) {

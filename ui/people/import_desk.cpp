@@ -14,6 +14,34 @@ struct ImportDesk::Inspected {
     QString fault;
 };
 
+/// What was read beside the window's thread.
+struct ImportDesk::Read {
+    std::shared_ptr<tables::TableContent> content = std::make_shared<tables::TableContent>();
+    bool isWhole = true;
+    std::optional<store::PeopleProposal> proposal;  ///< there where everything was read and compared
+    std::map<base::ClientId, std::set<base::Date>> recorded;
+    QString fault;
+
+    /// Compares the people with the studio's, over a connection of its own.
+    void compare(const store::Access& access, const lifts::Catalogue& catalogue, base::Date today)
+    {
+        const auto database = store::Database::open(access, store::OpenMode::MustExist);
+        if (!database) {
+            fault = database.error().message;
+            return;
+        }
+        store::PeopleReader reader(**database);
+        auto proposed = reader.proposal(*content, catalogue, today);
+        auto days = reader.recordedDays();
+        if (!proposed || !days) {
+            fault = proposed ? days.error().message : proposed.error().message;
+            return;
+        }
+        proposal = *std::move(proposed);
+        recorded = *std::move(days);
+    }
+};
+
 ImportDesk::ImportDesk(ImportServices services, QObject* parent) : QObject(parent), m_services(std::move(services)), m_content(std::make_shared<tables::TableContent>())
 {
     connect(&m_work, &BackgroundWork::progressed, this, &ImportDesk::progressed);
@@ -119,31 +147,35 @@ void ImportDesk::read()
     if (problem() || m_files.empty()) {
         return;
     }
-    auto content = std::make_shared<tables::TableContent>();
-    auto isWhole = std::make_shared<bool>(true);
+    auto read = std::make_shared<Read>();
     m_work.start(
-        [content, isWhole, files = m_files, today = m_services.clock.today()](const BackgroundWork::Told& told) {
-            for (std::size_t i = 0; i < files.size() && *isWhole; ++i) {
-                *isWhole = exchange::readTable(files[i].file, files[i].layout, *content, static_cast<int>(i), today, told);
+        [read, files = m_files, access = m_services.database.access(), &catalogue = m_services.catalogue,
+         today = m_services.clock.today()](const BackgroundWork::Told& told) {
+            for (std::size_t i = 0; i < files.size() && read->isWhole; ++i) {
+                read->isWhole = exchange::readTable(files[i].file, files[i].layout, *read->content, static_cast<int>(i), today, told);
+            }
+            if (read->isWhole) {
+                read->compare(access, catalogue, today);
             }
         },
-        [this, content, isWhole] {
-            auto proposal = store::PeopleReader(m_services.database).proposal(*content, m_services.catalogue, m_services.clock.today());
-            auto recorded = store::PeopleReader(m_services.database).recordedDays();
-            if (*isWhole && proposal && recorded) {
-                m_content = content;
-                m_proposal = *std::move(proposal);
-                m_recorded = *std::move(recorded);
-                m_proposal->people.source = fileNames().join(QStringLiteral(", ")).toStdString();
-                m_step = Step::People;
-                for (const ImportFile& file : m_files) {
-                    rememberMapping(m_services.settings, file.file, file.layout);
-                }
-            } else if (*isWhole) {
-                Q_EMIT failed(proposal ? recorded.error().message : proposal.error().message);
-            }
-            Q_EMIT changed();
-        });
+        [this, read] { keepRead(*read); });
+    Q_EMIT changed();
+}
+
+void ImportDesk::keepRead(Read& read)
+{
+    if (read.proposal) {
+        m_content = read.content;
+        m_proposal = std::move(read.proposal);
+        m_recorded = std::move(read.recorded);
+        m_proposal->people.source = fileNames().join(QStringLiteral(", ")).toStdString();
+        m_step = Step::People;
+        for (const ImportFile& file : m_files) {
+            rememberMapping(m_services.settings, file.file, file.layout);
+        }
+    } else if (read.isWhole) {
+        Q_EMIT failed(read.fault);
+    }
     Q_EMIT changed();
 }
 

@@ -87,7 +87,9 @@ Q_SIGNALS:
 
 private:
     struct Inspected;
+    struct Read;
     void inspect(ImportFile file, std::optional<std::size_t> place);
+    void keepRead(Read& read);
     void keepInspected(const Inspected& inspected, std::optional<std::size_t> place);
 
     ImportServices m_services;

@@ -132,9 +132,9 @@ QString dateOrderName(tables::DateOrder order)
 QString readingText(const exchange::TableFile& file, const tables::TableLayout& layout)
 {
     if (file.kind == exchange::TableKind::Cards) {
-        return importWord("%1 vCards, %2").arg(file.records).arg(encodingName(file.encoding));
+        return importWord(file.records == 1 ? "%1 vCard, %2" : "%1 vCards, %2").arg(file.records).arg(encodingName(file.encoding));
     }
-    QStringList parts{importWord("%1 rows").arg(file.records), encodingName(file.encoding), importWord("columns parted by %1").arg(separatorName(file.separator))};
+    QStringList parts{importWord(file.records == 1 ? "%1 row" : "%1 rows").arg(file.records), encodingName(file.encoding), importWord("columns parted by %1").arg(separatorName(file.separator))};
     if (layout.dayGround != tables::DateGround::NoDays) {
         parts.append(dateOrderName(layout.days) + groundOfDays(layout.dayGround));
     }
@@ -179,6 +179,7 @@ QString importedText(const store::PeopleImported& imported)
     addCount(left, imported.skippedPersons, "person", "persons");
     addCount(left, imported.sessionsThere, "session that is recorded already", "sessions that are recorded already");
     addCount(left, imported.setsLeftOut, "set of an exercise left out", "sets of exercises left out");
+    addCount(left, imported.massesLeftOut, "body mass without consent to keep health data", "body masses without consent to keep health data");
     const QString all = parts.isEmpty() ? importWord("nothing") : parts.join(QStringLiteral(", "));
     return left.isEmpty() ? all : importWord("%1. Left out: %2").arg(all, left.join(QStringLiteral(", ")));
 }
@@ -192,8 +193,8 @@ QString assumptionsText()
 {
     return importWord("A lift with load begins at Base load on its first day in the list, one without load at Pattern; from there on the rules judge day by day. "
                       "Loads stand as they were done, whatever the studio's equipment gives. Where the body mass is not known, no share of the body counts. "
-                      "Sessions without an hour are put at 12:00. New clients wait for their health intake: their loaded work is blocked until then. Body masses are "
-                      "health data: take them in with the client's consent only.");
+                      "Sessions without an hour are put at 12:00. New clients wait for their health intake: their loaded work is blocked until then. A body mass "
+                      "is health data: it is taken in where the client consented to keep such data, so never of a new client.");
 }
 
 }  // namespace chalk::ui::people

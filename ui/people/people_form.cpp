@@ -89,6 +89,7 @@ void PeopleForm::build()
     addExercises();
     addFaults();
     column->addStretch(1);
+    m_parts->show();
 }
 
 common::Panel* PeopleForm::addPanel(const QString& title, const QString& note)
@@ -179,7 +180,10 @@ void PeopleForm::addFaults()
     list->setTabChangesFocus(true);
     list->setAccessibleName(tr("Rows with faults"));
     list->setMinimumHeight(qRound(m_look.theme().scaled(120)));
-    panel->body()->addWidget(list);
+    auto* frame = new QVBoxLayout;
+    frame->setContentsMargins(18, 12, 18, 14);
+    frame->addWidget(list);
+    panel->body()->addLayout(frame);
 }
 
 }  // namespace chalk::ui::people

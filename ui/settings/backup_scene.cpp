@@ -58,6 +58,9 @@ BackupScene backupScene(const common::BackupKeeper& keeper)
     for (const store::KeptBackup& backup : shelf.list()) {
         scene.rows.push_back({backup.file, backupSceneWords("%1 · %2").arg(momentText(backup, today), sizeText(QFileInfo(backup.file).size()))});
     }
+    for (const store::KeptBackup& kept : shelf.damaged()) {
+        scene.damaged.push_back({kept.file, backupSceneWords("Kept %1 · %2").arg(momentText(kept, today), sizeText(QFileInfo(kept.file).size()))});
+    }
     if (const auto& fault = keeper.fault()) {
         scene.trouble = backupTrouble(*fault);
     }

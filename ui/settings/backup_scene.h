@@ -26,6 +26,7 @@ struct BackupScene {
     QString place;                                        ///< where it is
     QString rule;
     std::vector<BackupRow> rows;                          ///< the latest first
+    std::vector<BackupRow> damaged;                       ///< what was kept when a backup took its place, the latest first
     QString further;                                      ///< of the folder on another disk
     std::optional<common::BannerMessage> furtherTrouble;  ///< it is not there, or could not be written
     bool hasFurther = false;

@@ -4,6 +4,7 @@
 #include "ui/common/dialogs.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
+#include "ui/settings/damaged_files.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -61,6 +62,8 @@ BackupSection::BackupSection(const BackupServices& services, QWidget* parent) : 
     addLast();
     addFurther();
     addList();
+    m_damaged = new DamagedFiles(services.look, services.dialogs, this);
+    column()->addWidget(m_damaged);
     common::BackupKeeper* keeper = &services.keeper;
     connect(keeper, &common::BackupKeeper::begun, this, [this] { showMaking(true); });
     connect(keeper, &common::BackupKeeper::progressed, this, [this](int done, int of) {
@@ -69,6 +72,7 @@ BackupSection::BackupSection(const BackupServices& services, QWidget* parent) : 
     });
     connect(keeper, &common::BackupKeeper::made, this, &BackupSection::refresh);
     connect(keeper, &common::BackupKeeper::failed, this, &BackupSection::refresh);
+    connect(m_damaged, &DamagedFiles::discardAsked, this, &BackupSection::discard);
     connect(&services.look, &common::Look::changed, this, &BackupSection::refresh);
     BackupSection::refresh();
 }
@@ -142,6 +146,14 @@ void BackupSection::addList()
     connect(m_list, &QListWidget::itemActivated, this, &BackupSection::askForChosen);
 }
 
+void BackupSection::discard(const QString& file)
+{
+    if (const auto gone = m_services.keeper.shelf().discardDamaged(file); !gone) {
+        m_services.dialogs.ask(this, {common::Signal::Warn, tr("The file was not deleted."), gone.error().message, {}, {}, 0});
+    }
+    refresh();
+}
+
 void BackupSection::askForChosen()
 {
     if (!m_scene.canRestore) {
@@ -209,6 +221,7 @@ void BackupSection::refresh()
     if (isListNew) {
         fillList();
     }
+    m_damaged->show(m_scene.damaged);
     fitList();
     showMaking(m_services.keeper.isMaking());
 }

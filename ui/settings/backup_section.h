@@ -17,6 +17,8 @@ class Look;
 
 namespace chalk::ui::settings {
 
+class DamagedFiles;
+
 /// What the section works with; all of it outlives the section.
 struct BackupServices {
     const common::Look& look;
@@ -51,6 +53,7 @@ private:
     void addLast();
     void addFurther();
     void addList();
+    void discard(const QString& file);
     void fillList();
     void fitList();
     void askForChosen();
@@ -73,6 +76,7 @@ private:
     common::Banner* m_furtherTrouble = nullptr;
     QLabel* m_rule = nullptr;
     QListWidget* m_list = nullptr;
+    DamagedFiles* m_damaged = nullptr;
 };
 
 }  // namespace chalk::ui::settings

@@ -25,18 +25,21 @@ constexpr int kRestoreListWidth = 300;
 }  // namespace
 
 RestoreDialog::RestoreDialog(const common::Look& look, common::Dialogs& dialogs, store::BackupShelf shelf, const store::Access& studio, base::Date today,
-                             const QString& chosen, QWidget* parent)
+                             const QString& chosen, AskKeys askKeys, QWidget* parent)
     : QDialog(parent),
       m_look(look),
       m_dialogs(dialogs),
       m_shelf(std::move(shelf)),
+      m_studioKeys(studio.keys),
       m_keys(studio.keys),
+      m_askKeys(std::move(askKeys)),
       m_today(today),
       m_list(new QListWidget(this)),
       m_title(new QLabel(this)),
       m_state(new QLabel(this)),
       m_lines(new QGridLayout),
       m_banner(new common::Banner(look, this)),
+      m_unseal(new common::ActionButton(look, tr("Give its passphrase…"), this)),
       m_restore(new common::ActionButton(look, tr("Restore this backup"), this))
 {
     if (auto present = store::contentsOf(studio.target)) {
@@ -79,7 +82,12 @@ void RestoreDialog::build()
     column->setSpacing(16);
     column->addLayout(row, 1);
     column->addLayout(makeFoot());
-    connect(m_list, &QListWidget::currentRowChanged, this, &RestoreDialog::look);
+    connect(m_list, &QListWidget::currentRowChanged, this, [this] {
+        m_keys = m_studioKeys;
+        look();
+    });
+    m_unseal->setAutoDefault(false);
+    connect(m_unseal, &QPushButton::clicked, this, &RestoreDialog::unseal);
 }
 
 QWidget* RestoreDialog::makePreview()
@@ -101,6 +109,7 @@ QWidget* RestoreDialog::makePreview()
     column->addLayout(m_lines);
     column->addStretch(1);
     column->addWidget(m_banner);
+    column->addWidget(m_unseal, 0, Qt::AlignLeft);
     return preview;
 }
 
@@ -151,11 +160,20 @@ void RestoreDialog::chooseOther()
     }
 }
 
+void RestoreDialog::unseal()
+{
+    if (auto keys = m_askKeys(m_file)) {
+        m_keys = std::move(keys);
+        look();
+    }
+}
+
 void RestoreDialog::look()
 {
     const QListWidgetItem* item = m_list->currentItem();
     m_file = item == nullptr ? QString() : item->data(Qt::UserRole).toString();
     m_restore->setEnabled(false);
+    m_unseal->hide();
     m_banner->hide();
     showLines({});
     m_title->setText(item == nullptr ? tr("There is no backup yet.") : item->text());
@@ -186,6 +204,12 @@ void RestoreDialog::take()
     m_banner->setVisible(true);
     if (!*contents) {
         m_state->clear();
+        const bool isLocked = contents->error().kind == store::StoreError::Kind::Locked;
+        m_unseal->setVisible(isLocked);
+        if (isLocked) {
+            return m_banner->setMessage({common::Signal::Warn, QStringLiteral("lock"), tr("It is sealed with another passphrase."),
+                                         tr("It opens with the one that the studio had when it was made.")});
+        }
         return m_banner->setMessage({common::Signal::Pain, QStringLiteral("warning"), tr("It cannot be restored."), contents->error().message});
     }
     m_state->setText(tr("Opened and verified just now."));

@@ -7,6 +7,7 @@
 #include <QFutureWatcher>
 
 #include <atomic>
+#include <functional>
 #include <memory>
 
 class QGridLayout;
@@ -28,13 +29,18 @@ class RestoreDialog : public QDialog {
     Q_OBJECT
 
 public:
+    /// Asks for the passphrase of a sealed backup that has other keys than the studio; null where the person leaves it sealed.
+    using AskKeys = std::function<std::shared_ptr<store::KeyRing>(const QString& backup)>;
+
     /// `studio` is what is open now; a sealed backup is opened by its keys. `chosen` is the backup to begin with; empty: the latest.
     RestoreDialog(const common::Look& look, common::Dialogs& dialogs, store::BackupShelf shelf, const store::Access& studio, base::Date today,
-                  const QString& chosen, QWidget* parent = nullptr);
+                  const QString& chosen, AskKeys askKeys, QWidget* parent = nullptr);
     ~RestoreDialog() override;
 
     /// What was chosen, where the dialog was accepted.
     [[nodiscard]] const QString& file() const { return m_file; }
+    /// What opens it: the keys of the studio, or others that were asked for.
+    [[nodiscard]] const std::shared_ptr<store::KeyRing>& keys() const { return m_keys; }
     /// Whether the backup on show is being looked at.
     [[nodiscard]] bool isLooking() const { return m_isLooking; }
 
@@ -47,6 +53,7 @@ private:
     void fillList(const QString& chosen);
     void addFile(const QString& file, const QString& text);
     void chooseOther();
+    void unseal();
     void look();
     void take();
     void showLines(const std::vector<ContentLine>& lines);
@@ -54,7 +61,9 @@ private:
     const common::Look& m_look;
     common::Dialogs& m_dialogs;
     store::BackupShelf m_shelf;
+    std::shared_ptr<store::KeyRing> m_studioKeys;
     std::shared_ptr<store::KeyRing> m_keys;
+    AskKeys m_askKeys;
     base::Date m_today;
     std::optional<store::StudioContents> m_present;
     QString m_file;
@@ -66,6 +75,7 @@ private:
     QLabel* m_state;
     QGridLayout* m_lines;
     common::Banner* m_banner;
+    common::ActionButton* m_unseal;
     common::ActionButton* m_restore;
 };
 

@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QHash>
 #include <QPointer>
+#include <QSet>
 
 namespace chalk::ui::shell {
 
@@ -40,8 +41,11 @@ ActionFinder::ActionFinder(std::function<QList<QAction*>()> actions) : m_source(
 void ActionFinder::prepare()
 {
     m_actions.clear();
+    QSet<QString> words;
     for (QAction* action : m_source()) {
-        if (action->isEnabled() && action->isVisible() && !action->isSeparator() && !action->text().isEmpty()) {
+        const bool canBeDone = action->isEnabled() && action->isVisible() && !action->isSeparator() && !action->text().isEmpty();
+        if (canBeDone && !words.contains(actionWords(*action))) {
+            words.insert(actionWords(*action));  // what the page calls the same comes first
             m_actions.append(action);
         }
     }

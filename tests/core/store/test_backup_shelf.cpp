@@ -1,5 +1,8 @@
 #include "core/store/backup_shelf.h"
 
+#include "core/store/key_ring.h"
+#include "core/store/sealing.h"
+#include "core/store/server_target.h"
 #include "tests/support/small_studio.h"
 
 #include <QDir>
@@ -103,8 +106,64 @@ TEST_F(BackupShelfTest, ADamagedStudioIsKeptApartFromTheBackups)
     EXPECT_EQ(rescued->kept, QString(m_folder + QStringLiteral("/damaged 2026-11-24 17.45.09.chalkrung")));
     EXPECT_EQ(QFileInfo(rescued->kept).size(), 20000);
     EXPECT_EQ(shelf().list().size(), 2U);
+    ASSERT_EQ(shelf().damaged().size(), 1U);
+    EXPECT_EQ(shelf().damaged().front(), (KeptBackup{rescued->kept, m_now.at, 9}));
     m_studio.open();
     EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT count(*) FROM client")), QStringList{QStringLiteral("2")});
+}
+
+TEST_F(BackupShelfTest, OfASealedStudioTheKeysOpenWhatIsRestoredAndNoted)
+{
+    if (isServerTarget(m_studio.file())) {
+        GTEST_SKIP() << "only a file is sealed";
+    }
+    const seal::Passphrase passphrase(QStringLiteral("three quiet mornings"));
+    ASSERT_TRUE(Sealing(m_studio.database(), seal::KeyCost::least()).set(passphrase));
+    Access access(m_studio.file());
+    access.keys = m_studio.database().access().keys;
+    const auto backup = shelf().add(m_studio.database());
+    ASSERT_TRUE(backup) << backup.error().message.toStdString();
+    m_studio.close();
+    ASSERT_TRUE(QFile::resize(m_studio.file(), 20000));
+    EXPECT_TRUE(shelf().latestSound()->isLocked) << "without its keys nothing is known of it";
+    EXPECT_EQ(shelf().restore(*backup, m_studio.file()).error().kind, StoreError::Kind::Locked);
+    EXPECT_EQ(QFileInfo(m_studio.file()).size(), 20000);
+    KeyRing typed(passphrase);
+    ASSERT_TRUE(typed.open(*seal::sealedHeadOf(*backup), *backup));
+    EXPECT_EQ(shelf().latestSound({}, &typed)->contents.clients, 2);
+    const auto rescued = shelf().restore(*backup, m_studio.file(), {}, access.keys.get());
+    ASSERT_TRUE(rescued) << rescued.error().message.toStdString();
+    EXPECT_TRUE(rescued->wasDamaged);
+    EXPECT_EQ(noteRestored(m_studio.file(), *backup).error().kind, StoreError::Kind::Locked);
+    ASSERT_TRUE(noteRestored(access, *backup));
+    const auto opened = Database::open(access, OpenMode::MustExist);
+    ASSERT_TRUE(opened);
+    EXPECT_FALSE(test::clientNamed(**opened, "Ada Lund").isNone());
+}
+
+TEST_F(BackupShelfTest, OnlyADamagedOneIsDeletedByHand)
+{
+    const auto sound = shelf().add(m_studio.database());
+    const QString damaged = m_folder + QStringLiteral("/damaged 2026-11-24 17.45.09.chalkrung");
+    for (const char* ending : {"", "-wal"}) {
+        ASSERT_TRUE(QFile::copy(*sound, damaged + QLatin1String(ending)));
+    }
+    EXPECT_EQ(shelf().discardDamaged(*sound).error().kind, StoreError::Kind::NotThere);
+    EXPECT_TRUE(shelf().discardDamaged(damaged));
+    EXPECT_TRUE(shelf().damaged().empty());
+    EXPECT_EQ(QDir(m_folder).entryList(QDir::Files), QStringList{QFileInfo(*sound).fileName()});
+}
+
+TEST_F(BackupShelfTest, ARestoreIsNotedInTheStudioThatItBrought)
+{
+    const auto sound = shelf().add(m_studio.database());
+    m_studio.close();
+    ASSERT_TRUE(shelf().restore(*sound, m_studio.file()));
+    ASSERT_TRUE(noteRestored(m_studio.file(), *sound));
+    m_studio.open();
+    EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT what, after FROM audit")),
+              QStringList{QStringLiteral("studio_restored|{\"backup\":\"2026-11-24 17.45.09.chalkrung\"}")});
+    EXPECT_EQ(noteRestored(QString(m_studio.folder() + QStringLiteral("/none.chalkrung")), *sound).error().kind, StoreError::Kind::NotThere);
 }
 
 TEST_F(BackupShelfTest, ALogThatWaitsBesideADamagedStudioIsNotPlayedIntoItsSuccessor)

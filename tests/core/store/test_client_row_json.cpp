@@ -10,7 +10,9 @@ namespace chalk::store {
 TEST(ClientRowJson, GivesAClientBack)
 {
     test::StudioOnTest studio;
-    for (const auto& [id, name] : ClientReader(studio.database()).names().value()) {
+    const auto names = ClientReader(studio.database()).names();
+    ASSERT_TRUE(names && !names->empty());
+    for (const auto& [id, name] : *names) {
         const clients::Client client = ClientReader(studio.database()).read(id, test::smallStudioDay())->client;
         clients::Client blank;
         blank.id = id;

@@ -4,6 +4,7 @@
 #include "core/exchange/table_file.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_reader.h"
+#include "core/store/client_writer.h"
 #include "core/store/people_reader.h"
 #include "core/store/record_writer.h"
 #include "core/store/roster_reader.h"
@@ -12,6 +13,9 @@
 #include "tests/support/small_studio.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
+#include <vector>
 
 namespace chalk::store {
 namespace {
@@ -104,6 +108,32 @@ TEST(PeopleImport, TakesPeopleAndTheirPastIn)
     import.expectSound();
 }
 
+TEST(PeopleImport, KeepsABodyMassWithConsentOnly)
+{
+    ImportOnTest import({"Name,Born,Body mass (kg)\nCy Marsh,1990-02-03,71.5\nAda Lund,1984-05-17,64.2\n"});
+    const auto ada = test::clientNamed(import.studio.database(), "Ada Lund");
+    const QString mass = QStringLiteral("SELECT body_mass_centi FROM client WHERE name = '%1'");
+    import.studio.rows(QStringLiteral("UPDATE client SET body_mass_centi = NULL WHERE id = %1").arg(ada.value()));
+    const auto expected = previewOf(import.proposal.people, {});
+    const auto without = import.run();
+    ASSERT_TRUE(without) << without.error().message.toStdString();
+    EXPECT_EQ(without->massesLeftOut, 2);
+    EXPECT_EQ(expected.massesLeftOut, 2);
+    EXPECT_EQ(import.studio.rows(mass.arg(QStringLiteral("Cy Marsh"))), QStringList(QStringLiteral("-")));
+    EXPECT_EQ(import.studio.rows(mass.arg(QStringLiteral("Ada Lund"))), QStringList(QStringLiteral("-")));
+
+    ASSERT_TRUE(import.undo(without->act));
+    clients::Profile profile;
+    profile.consentOn = smallStudioDay();
+    ASSERT_TRUE(ClientWriter(import.studio.database()).saveProfile(ada, profile, smallStudioDay()));
+    import.proposal = *PeopleReader(import.studio.database()).proposal(import.content, import.catalogue, smallStudioDay());
+    EXPECT_EQ(previewOf(import.proposal.people, {}).massesLeftOut, 1);
+    const auto with = import.run();
+    ASSERT_TRUE(with) << with.error().message.toStdString();
+    EXPECT_EQ(with->massesLeftOut, 1);
+    EXPECT_EQ(import.studio.rows(mass.arg(QStringLiteral("Ada Lund"))), QStringList(QStringLiteral("6420")));
+}
+
 TEST(PeopleImport, IsTakenBackWholeAndDoneAgain)
 {
     ImportOnTest import({kPeopleList, kSessionList});
@@ -125,6 +155,33 @@ TEST(PeopleImport, IsTakenBackWholeAndDoneAgain)
     EXPECT_NE(after, caches);
     EXPECT_EQ(ClientForms(import.studio.database()).profile(test::clientNamed(import.studio.database(), "Cy Marsh"))->contact.phone, "01632 960001");
     import.expectSound();
+}
+
+TEST(PeopleImport, BeingTakenBackTellsHowFarItIsAndCanBeStopped)
+{
+    ImportOnTest import({kPeopleList, kSessionList});
+    const auto done = import.run();
+    ASSERT_TRUE(done);
+    const QStringList caches = import.studio.cacheRows();
+    RecordWriter writer(import.studio.database(), [] { return test::someMoment(); });
+    EXPECT_EQ(writer.entriesOf(done->act), 7);  // five lifts done, and two swaps of the exercise
+    for (int most = 0; most < 4; ++most) {
+        int told = 0;
+        const auto stopped = writer.undo(done->act, [&told, most](int, int) { return told++ < most; });
+        ASSERT_FALSE(stopped) << most;
+        EXPECT_EQ(stopped.error().kind, StoreError::Kind::Cancelled);
+        EXPECT_EQ(import.names().size(), 4);
+        EXPECT_EQ(import.studio.cacheRows(), caches);
+    }
+    std::vector<int> shares;
+    ASSERT_TRUE(writer.undo(done->act, [&shares](int share, int of) {
+        EXPECT_LE(share, of);
+        shares.push_back(share * 1000 / of);
+        return true;
+    }));
+    EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
+    EXPECT_GE(shares.size(), 5U);  // two lifts of three, three sessions
+    EXPECT_EQ(import.names().size(), 2);
 }
 
 TEST(PeopleImport, AddsToWhoIsThereAndGivesEverythingBack)

@@ -27,6 +27,20 @@ TEST(PeopleReader, TellsWhoIsThereAndWhenTheyTrained)
     EXPECT_EQ(PeopleReader(studio.database()).usualUnit(), base::MassUnit::Kilogram);
 }
 
+TEST(PeopleReader, TellsWhoConsentedToHealthDataByADay)
+{
+    test::StudioOnTest studio;
+    const auto ada = test::clientNamed(studio.database(), "Ada Lund");
+    clients::Profile profile;
+    profile.consentOn = test::smallStudioDay();
+    ASSERT_TRUE(ClientWriter(studio.database()).saveProfile(ada, profile, test::smallStudioDay()));
+    PeopleReader reader(studio.database());
+    const auto known = reader.known();
+    ASSERT_TRUE(known);
+    EXPECT_EQ(reader.consented(*known, test::smallStudioDay()), (std::set<base::ClientId>{ada}));
+    EXPECT_EQ(reader.consented(*known, test::smallStudioDay() - 1), std::set<base::ClientId>());
+}
+
 TEST(PeopleReader, ProposesByWhatIsCertain)
 {
     test::StudioOnTest studio;

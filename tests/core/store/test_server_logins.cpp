@@ -8,6 +8,7 @@
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
+#include "core/store/studio_reader.h"
 #include "core/store/week_settings.h"
 #include "tests/support/lift_on_test.h"
 #include "tests/support/small_studio.h"
@@ -15,8 +16,11 @@
 #include <QCoreApplication>
 #include <QSqlError>
 #include <QSqlQuery>
+#include <QThread>
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace chalk::store {
 
@@ -99,6 +103,40 @@ TEST_F(ServerLoginsTest, AreKnownByTheirRoleAndWorkInACoachsName)
     ASSERT_EQ(list.size(), 3U);
     EXPECT_EQ(list.front(), (ServerLogin{m_logins[1], Role::Coach, "Ines"}));
     EXPECT_EQ(ServerLogins(*m_coach).list().error().kind, Kind::NotAllowed);
+}
+
+TEST_F(ServerLoginsTest, WhoIsAtTheFrontDeskIsNoCoach)
+{
+    StudioReader reader(m_studio.database());
+    const auto coaches = reader.coaches().value();
+    const auto everybody = reader.everybody().value();
+    EXPECT_EQ(everybody.size(), coaches.size() + 1);
+    EXPECT_EQ(everybody.back().name, "Piet");
+    EXPECT_EQ(everybody.back().id, m_desk->author()) << "what they do stands under their name";
+    EXPECT_TRUE(std::none_of(coaches.begin(), coaches.end(), [](const clients::Coach& coach) { return coach.name == "Piet"; }));
+    // Who takes sessions from now on is one.
+    ASSERT_TRUE(ServerLogins(m_studio.database()).remove(m_logins[2]));
+    m_logins.removeAt(2);
+    const auto again = add(Role::Coach, "Piet");
+    EXPECT_EQ(again->author(), everybody.back().id);
+    EXPECT_EQ(reader.coaches().value().size(), everybody.size());
+}
+
+TEST_F(ServerLoginsTest, WhoIsConnectedIsKnownToTheOwner)
+{
+    const QStringList all = ServerLogins(m_studio.database()).connected().value();
+    for (const QString& login : m_logins) {
+        EXPECT_TRUE(all.contains(login)) << login.toStdString();
+    }
+    m_coach.reset();
+    QStringList rest = all;
+    rest.removeAll(m_logins[1]);
+    // The server needs a moment to see that somebody went.
+    for (int i = 0; i < 100 && ServerLogins(m_studio.database()).connected().value() != rest; ++i) {
+        QThread::msleep(20);
+    }
+    EXPECT_EQ(ServerLogins(m_studio.database()).connected().value(), rest);
+    EXPECT_EQ(ServerLogins(*m_desk).connected().error().kind, Kind::NotAllowed);
 }
 
 TEST_F(ServerLoginsTest, WhatIsNoLoginOrPasswordIsRefused)

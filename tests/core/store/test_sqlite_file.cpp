@@ -2,6 +2,7 @@
 
 #include "core/store/statement.h"
 #include "tests/support/small_studio.h"
+#include "tests/support/without_rights.h"
 
 #include <QDir>
 #include <QFile>
@@ -17,28 +18,6 @@ namespace chalk::store {
 namespace {
 
 using Kind = StoreError::Kind;
-
-/// While it lives, this process has the rights of somebody who owns nothing, where it was started by root.
-class WithoutRights {
-public:
-    WithoutRights() : m_wasRoot(::geteuid() == 0)
-    {
-        if (m_wasRoot && (::setresgid(65534, 65534, 0) != 0 || ::setresuid(65534, 65534, 0) != 0)) {
-            throw std::runtime_error("the rights cannot be given up");
-        }
-    }
-    ~WithoutRights()
-    {
-        if (m_wasRoot && (::setresuid(0, 0, 0) != 0 || ::setresgid(0, 0, 0) != 0)) {
-            std::abort();
-        }
-    }
-    WithoutRights(const WithoutRights&) = delete;
-    WithoutRights& operator=(const WithoutRights&) = delete;
-
-private:
-    bool m_wasRoot;
-};
 
 /// A studio file that everybody may read and write, in a folder that nobody may write to.
 class SealedStudio {
@@ -95,7 +74,7 @@ TEST(SqliteFile, AFolderThatIsReadOnlyIsNamedAndNothingIsLost)
     const SealedStudio sealed;
     const QByteArray before = [&sealed] { QFile in(sealed.file()); return in.open(QIODevice::ReadOnly) ? in.readAll() : QByteArray(); }();
     {
-        const WithoutRights nobody;
+        const test::WithoutRights nobody;
         EXPECT_EQ(kindOfOpening(sealed.file(), OpenMode::MustExist), Kind::CannotWrite);
         EXPECT_EQ(kindOfOpening(sealed.file(), OpenMode::CreateIfMissing), Kind::CannotWrite);
         EXPECT_EQ(kindOfOpening(sealed.folder() + QStringLiteral("/new"), OpenMode::CreateIfMissing), Kind::CannotWrite);
@@ -110,7 +89,7 @@ TEST(SqliteFile, AFolderThatIsReadOnlyIsNamedAndNothingIsLost)
 TEST(SqliteFile, AStudioInAReadOnlyFolderCanBeRead)
 {
     const SealedStudio sealed;
-    const WithoutRights nobody;
+    const test::WithoutRights nobody;
     const auto opened = Database::open(sealed.file(), OpenMode::ReadOnly);
     ASSERT_TRUE(opened) << opened.error().message.toStdString();
     EXPECT_EQ(test::clientNamed(**opened, "Ada Lund"), base::ClientId(1));
@@ -133,7 +112,7 @@ TEST(SqliteFile, WhatWaitsBesideAStudioInAReadOnlyFolderIsNotOverlooked)
     }
     QFile::setPermissions(folder.path(), QFile::ReadOwner | QFile::ExeOwner | QFile::ReadOther | QFile::ExeOther);
     {
-        const WithoutRights nobody;
+        const test::WithoutRights nobody;
         const auto opened = Database::open(copy, OpenMode::ReadOnly);
         ASSERT_FALSE(opened);
         EXPECT_EQ(opened.error().kind, Kind::CannotRead);
@@ -150,12 +129,12 @@ TEST(SqliteFile, AFileWithoutTheRightsIsNamed)
     QFile::setPermissions(studio.folder(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner | QFile::ReadOther | QFile::WriteOther | QFile::ExeOther);
     QFile::setPermissions(studio.file(), QFile::ReadOwner | QFile::ReadOther);
     {
-        const WithoutRights nobody;
+        const test::WithoutRights nobody;
         EXPECT_EQ(kindOfOpening(studio.file(), OpenMode::MustExist), Kind::CannotWrite);
         EXPECT_TRUE(Database::open(studio.file(), OpenMode::ReadOnly));
     }
     QFile::setPermissions(studio.file(), QFile::WriteOwner);
-    const WithoutRights nobody;
+    const test::WithoutRights nobody;
     EXPECT_EQ(kindOfOpening(studio.file(), OpenMode::ReadOnly), Kind::CannotRead);
 }
 

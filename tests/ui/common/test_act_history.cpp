@@ -71,6 +71,20 @@ TEST_F(ActHistoryTest, ARefusedUndoLeavesEverythingAsItWas)
     EXPECT_EQ(m_history.lastDone()->words, QStringLiteral("first"));
 }
 
+TEST_F(ActHistoryTest, KeepsWhatIsDoneWhileALongUndoIsWaitedFor)
+{
+    ActHistory* waited = nullptr;
+    ActHistory history(m_clock, [&waited](base::ActId act) -> tl::expected<base::ActId, QString> {
+        waited->add(base::ActId(7), QStringLiteral("meanwhile"));
+        return base::ActId(act.value() + 100);
+    });
+    waited = &history;
+    history.add(base::ActId(1), QStringLiteral("first"));
+    history.undo();
+    EXPECT_EQ(history.lastDone()->words, QStringLiteral("meanwhile"));
+    EXPECT_EQ(history.lastTakenBack()->act, base::ActId(101));
+}
+
 TEST_F(ActHistoryTest, DoesNothingWithNothingToTakeBack)
 {
     const QSignalSpy changed(&m_history, &ActHistory::changed);

@@ -33,7 +33,7 @@ protected:
     common::ActionButton& button(const char* text)
     {
         for (auto* button : m_section.findChildren<common::ActionButton*>()) {
-            if (button->text() == QLatin1String(text)) {
+            if (button->text() == QString::fromUtf8(text)) {
                 return *button;
             }
         }
@@ -45,7 +45,7 @@ protected:
         const auto all = m_section.findChildren<QWidget*>();
         return std::any_of(all.begin(), all.end(), [words](const QWidget* widget) {
             const auto* label = qobject_cast<const QLabel*>(widget);
-            return widget->isVisible() && ((label != nullptr && label->text().contains(QLatin1String(words))) || widget->accessibleName().contains(QLatin1String(words)));
+            return widget->isVisible() && ((label != nullptr && label->text().contains(QString::fromUtf8(words))) || widget->accessibleName().contains(QString::fromUtf8(words)));
         });
     }
     void backUp()
@@ -136,6 +136,25 @@ TEST_F(BackupSectionTest, TheChosenOneIsAskedFor)
     button("Restore…").click();
     ASSERT_EQ(asked.count(), 1);
     EXPECT_TRUE(asked.at(0).at(0).toString().endsWith(QStringLiteral("06.02.01.chalkrung")));
+}
+
+TEST_F(BackupSectionTest, ADamagedFileIsNamedAndDeletedWhenThePersonAgrees)
+{
+    backUp();
+    const QString folder = m_keeper.shelf().folder();
+    const QString damaged = folder + QStringLiteral("/damaged 2026-11-24 06.00.00.chalkrung");
+    ASSERT_TRUE(QFile::copy(m_keeper.last()->file, damaged));
+    EXPECT_FALSE(shows("Kept today 06:00"));
+    m_section.refresh();
+    EXPECT_TRUE(shows("Kept today 06:00"));
+    EXPECT_EQ(tests::unnamedFocusables(m_section), QStringList());
+    button("Delete…").click();
+    EXPECT_TRUE(QFile::exists(damaged)) << "the safe answer";
+    m_dialogs.answers = {1};
+    button("Delete…").click();
+    EXPECT_FALSE(QFile::exists(damaged));
+    EXPECT_FALSE(shows("Kept today 06:00"));
+    EXPECT_EQ(m_keeper.shelf().list().size(), 1U);
 }
 
 TEST_F(BackupSectionTest, EverythingThatCanBeUsedHasAName)

@@ -1,5 +1,7 @@
 #include "ui/settings/restore_dialog.h"
 
+#include "core/store/key_ring.h"
+#include "core/store/sealing.h"
 #include "tests/support/scripted_dialogs.h"
 #include "tests/support/small_studio.h"
 #include "ui/common/action_button.h"
@@ -28,7 +30,8 @@ protected:
     }
     std::unique_ptr<RestoreDialog> dialogOn(const QString& chosen = {})
     {
-        auto dialog = std::make_unique<RestoreDialog>(m_look, m_dialogs, shelf(), m_studio.file(), test::smallStudioDay(), chosen);
+        auto dialog = std::make_unique<RestoreDialog>(m_look, m_dialogs, shelf(), m_studio.file(), test::smallStudioDay(), chosen,
+                                                     [this](const QString&) { return m_otherKeys; });
         dialog->show();
         waitFor(*dialog);
         return dialog;
@@ -37,7 +40,7 @@ protected:
     static common::ActionButton& button(RestoreDialog& dialog, const char* text)
     {
         for (auto* button : dialog.findChildren<common::ActionButton*>()) {
-            if (button->text() == QLatin1String(text)) {
+            if (button->text() == QString::fromUtf8(text)) {
                 return *button;
             }
         }
@@ -56,6 +59,7 @@ protected:
     store::BackupShelf::Moment m_now{{test::smallStudioDay(), 500}, 0};
     common::Look m_look;
     tests::ScriptedDialogs m_dialogs;
+    std::shared_ptr<store::KeyRing> m_otherKeys;  ///< what is given where a passphrase is asked for
 };
 
 TEST_F(RestoreDialogTest, WhatABackupHoldsStandsBesideWhatIsOpen)
@@ -90,6 +94,29 @@ TEST_F(RestoreDialogTest, ADamagedOneCannotBeChosenAndAnotherFileCan)
     EXPECT_FALSE(button(*dialog, "Restore this backup").isEnabled()) << "not before it was looked at";
     waitFor(*dialog);
     EXPECT_FALSE(button(*dialog, "Restore this backup").isEnabled());
+}
+
+TEST_F(RestoreDialogTest, ABackupWithAnotherPassphraseIsAskedForIt)
+{
+    const seal::Passphrase former(QStringLiteral("three quiet mornings"));
+    store::Sealing sealing(m_studio.database(), seal::KeyCost::least());
+    ASSERT_TRUE(sealing.set(former));
+    const QString backup = backUp();
+    ASSERT_TRUE(sealing.remove(former));
+    m_studio.close();
+    m_studio.open();
+    const auto dialog = dialogOn();
+    EXPECT_FALSE(button(*dialog, "Restore this backup").isEnabled());
+    EXPECT_TRUE(button(*dialog, "Give its passphrase…").isVisible());
+    button(*dialog, "Give its passphrase…").click();
+    EXPECT_FALSE(button(*dialog, "Restore this backup").isEnabled()) << "left sealed";
+    m_otherKeys = std::make_shared<store::KeyRing>(former);
+    ASSERT_TRUE(m_otherKeys->open(*seal::sealedHeadOf(backup), backup));
+    button(*dialog, "Give its passphrase…").click();
+    waitFor(*dialog);
+    EXPECT_TRUE(button(*dialog, "Restore this backup").isEnabled());
+    EXPECT_FALSE(button(*dialog, "Give its passphrase…").isVisible());
+    EXPECT_EQ(dialog->keys(), m_otherKeys);
 }
 
 TEST_F(RestoreDialogTest, WithoutABackupThereIsNothingToRestore)

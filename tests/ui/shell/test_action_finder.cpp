@@ -32,6 +32,22 @@ TEST(ActionFinder, FindsWhatCanBeDoneNow)
     EXPECT_EQ(finder.find(QStringLiteral("rost")).front().group, FindGroup::GoTo);
 }
 
+TEST(ActionFinder, WhatThePageDoesAlreadyStandsOnce)
+{
+    QAction ofPage(QStringLiteral("Import a &list…"));
+    ofPage.setShortcut(Qt::Key_I);
+    QAction ofWindow(QStringLiteral("Import a list…"));
+    bool isPageThere = true;
+    ActionFinder finder([&] { return isPageThere ? QList<QAction*>{&ofPage, &ofWindow} : QList<QAction*>{&ofWindow}; });
+    finder.prepare();
+    ASSERT_EQ(finder.find(QStringLiteral("import")).size(), 1U);
+    EXPECT_EQ(finder.find(QStringLiteral("import")).front().keys, QStringLiteral("I"));
+    isPageThere = false;
+    finder.prepare();
+    ASSERT_EQ(finder.find(QStringLiteral("import")).size(), 1U);
+    EXPECT_EQ(finder.find(QStringLiteral("import")).front().keys, QString());
+}
+
 TEST(ActionFinder, KeysStandAsOnTheCaps)
 {
     QAction action;
