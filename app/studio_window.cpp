@@ -9,6 +9,7 @@
 #include "app/studio_rescue.h"
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
+#include "core/store/audit.h"
 #include "core/store/key_ring.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
@@ -69,6 +70,8 @@ public:
     {
         if (isFile()) {
             m_database->setAuthor(ui::settings::keptAuthor(m_settings, *m_database));
+        } else if (const auto noted = store::noteInAudit(*m_database, store::AuditWhat::SignedIn, {}); !noted) {
+            qCWarning(appLog) << "the sign-in was not written down:" << noted.error().message;
         }
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, studioPages(services()));
         window.addFinder(std::make_unique<ui::shell::ClientFinder>(
@@ -129,7 +132,7 @@ private:
             if (m_lock.canLock()) {
                 m_lock.lock();
             } else {
-                window.ledge()->note()->sayNews(QApplication::translate("StudioWindow", "There is nothing to unlock it by: set a passphrase in Settings, Lock"));
+                window.ledge()->note()->sayNews(QApplication::translate("StudioWindow", "Set a passphrase first: Settings, Lock"));
             }
         });
         QObject::connect(&m_lock, &ui::lock::LockDesk::quitAsked, &window, [&window] {

@@ -19,7 +19,7 @@ namespace chalk::ui::history {
 namespace {
 
 constexpr int kEverything = -1;
-constexpr int kWhenWidth = 170;
+constexpr int kWhenWidth = 196;
 constexpr int kWhoWidth = 110;
 constexpr int kWhatWidth = 280;
 
@@ -121,6 +121,7 @@ void HistoryTab::build()
     m_note->setTextFormat(Qt::PlainText);
     m_save->setButtonSize(common::ButtonSize::Small);
     m_table->setModel(m_model);
+    m_table->setProperty("plain", true);  // cells as wide apart as their headings
     m_table->setShowGrid(false);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -205,7 +206,8 @@ void HistoryTab::filter()
             shown.push_back(entry);
         }
     }
-    const QString count = shown.size() == 1 ? tr("1 change") : tr("%1 changes").arg(shown.size());
+    const QString count = m_all.empty()       ? tr("Nothing was changed here yet")
+                          : shown.size() == 1 ? tr("1 change") : tr("%1 changes").arg(shown.size());
     const bool isCut = m_all.size() == static_cast<std::size_t>(store::kUsualHistory);
     m_note->setText(isCut ? tr("%1 of the latest %2").arg(count).arg(store::kUsualHistory) : count);
     m_save->setEnabled(!shown.empty());
