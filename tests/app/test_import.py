@@ -48,7 +48,7 @@ class Import(StudioTest):
         self.assertIn("month/day/year,", self.run_import("--preview", "--dates", "mdy", file).stdout)
 
     def test_a_body_mass_waits_for_consent(self):
-        file = self.write("people.csv", "Name;Gewicht (kg)\nPia Lowell;82,5\nUma Field;\n")
+        file = self.write("people.csv", "Name;Körpergewicht (kg)\nPia Lowell;82,5\nUma Field;\n")
         self.assertIn("Left out: 1 body mass without consent to keep health data", self.run_import("--preview", file).stdout)
         done = self.import_json(file)
         self.assertEqual((done["new_clients"], done["body_masses_left_out"]), (2, 1))
