@@ -264,8 +264,9 @@ ui::shell::PageRegistry studioPages(const StudioServices& studio)
 {
     // The registry's makers outlive this call.
     const auto making = std::make_shared<PageMaking>(studio);
+    const ui::shell::PageRegistry made = making->pages();
     ui::shell::PageRegistry registry;
-    for (ui::shell::PageEntry entry : making->pages().entries()) {
+    for (ui::shell::PageEntry entry : made.entries()) {
         entry.make = [making, make = std::move(entry.make)](QWidget* parent) { return make(parent); };
         registry.add(std::move(entry));
     }

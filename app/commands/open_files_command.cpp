@@ -3,6 +3,7 @@
 #include "app/commands/client_choice.h"
 #include "app/commands/new_studio_file.h"
 #include "app/commands/stop_request.h"
+#include "app/commands/told_progress.h"
 #include "core/store/open_files.h"
 
 #include <QJsonDocument>
@@ -13,16 +14,6 @@ namespace chalk::app {
 namespace {
 
 constexpr int kTellEvery = 50;
-
-store::Progress tellingProgress(const CommandContext& context)
-{
-    return [&context](int done, int of) {
-        if (done > 0 && done % kTellEvery == 0) {
-            context.err << done << (of > done ? QStringLiteral(" of %1").arg(of) : QString()) << " clients\n" << Qt::flush;
-        }
-        return !StopRequest::isMade();
-    };
-}
 
 /// A studio that cannot be written is exported too; only the note of it in the history is missing then.
 store::Result<std::unique_ptr<store::Database>> openForExport(const CommandContext& context)
@@ -71,7 +62,7 @@ int runExport(const CommandContext& context)
         wish.client = *client;
     }
     const StopRequest stop;
-    const auto written = store::writeOpenFiles(**database, folder, wish, context.today, tellingProgress(context));
+    const auto written = store::writeOpenFiles(**database, folder, wish, context.today, toldProgress(context, QStringLiteral("clients"), kTellEvery));
     if (!written) {
         return context.report(written.error());
     }
@@ -86,7 +77,7 @@ int runOpenFiles(const CommandContext& context)
     if (!file) {
         return context.refuse(file.error().message);
     }
-    const auto read = store::readOpenFiles(file->database(), context.operands.front(), context.atUtc(), tellingProgress(context));
+    const auto read = store::readOpenFiles(file->database(), context.operands.front(), context.atUtc(), toldProgress(context, QStringLiteral("clients"), kTellEvery));
     if (!read) {
         return context.giveUp(read.error().message);
     }

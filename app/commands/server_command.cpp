@@ -1,11 +1,10 @@
 #include "app/commands/server_command.h"
 
-#include "app/commands/new_studio_file.h"
 #include "app/commands/stop_request.h"
+#include "app/commands/told_progress.h"
 #include "core/store/server_logins.h"
 #include "core/store/server_target.h"
-#include "core/store/studio_check.h"
-#include "core/store/studio_move.h"
+#include "core/store/studio_transfer.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -137,37 +136,7 @@ int runServer(const CommandContext& context)
     return context.has(QStringLiteral("add-coach")) ? addLogin(context, **studio) : removeLogin(context, **studio);
 }
 
-store::Progress untilMoveIsStopped()
-{
-    return [](int, int) { return !StopRequest::isMade(); };
-}
-
-/// Copies and looks the copy through; nothing is left of one that is not sound.
-store::Result<qint64> copyChecked(store::Database& from, store::Database& to)
-{
-    return store::copyRows(from, to, untilMoveIsStopped()).and_then([&to](qint64 rows) -> store::Result<qint64> {
-        const auto check = store::checkStudio(to, untilMoveIsStopped());
-        if (!check) {
-            return tl::make_unexpected(check.error());
-        }
-        if (!check->isSound()) {
-            return store::storeError(store::StoreError::Kind::Damaged, QStringLiteral("%1 holds a whole copy, but is not sound: %2").arg(to.target(), check->faults.front().message));
-        }
-        return rows;
-    });
-}
-
-store::Result<qint64> moveTo(store::Database& from, const QString& target)
-{
-    if (store::isServerTarget(target)) {
-        return store::Database::open(target, store::OpenMode::CreateIfMissing).and_then([&from](const std::unique_ptr<store::Database>& to) { return copyChecked(from, *to); });
-    }
-    auto file = NewStudioFile::begin(target);
-    if (!file) {
-        return tl::make_unexpected(file.error());
-    }
-    return copyChecked(from, file->database()).and_then([&file](qint64 rows) { return file->finish().map([rows] { return rows; }); });
-}
+constexpr int kTellEveryRows = 5000;
 
 int runMove(const CommandContext& context)
 {
@@ -184,7 +153,7 @@ int runMove(const CommandContext& context)
         return context.report(studio.error());
     }
     const QString place = store::withoutPasswordInTarget(to).target;
-    const auto rows = moveTo(**studio, to);
+    const auto rows = store::transferStudio(**studio, to, toldProgress(context, QStringLiteral("rows"), kTellEveryRows));
     if (!rows) {
         return context.report(rows.error());
     }

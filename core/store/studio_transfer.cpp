@@ -71,6 +71,9 @@ Result<qint64> transferStudio(Database& from, const Access& to, const Progress& 
     if (QFileInfo::exists(to.target) || QFileInfo(to.target).isSymLink()) {
         return storeError(Kind::Refused, QStringLiteral("%1 is there already: name another file, or move that one away").arg(to.target));
     }
+    if (const QString folder = QFileInfo(to.target).absolutePath(); !QFileInfo(folder).isDir()) {
+        return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made: there is no folder %2").arg(to.target, folder));
+    }
     const FileInTheMaking file(to.target);
     return file.fill(from, progress).and_then([&file](qint64 rows) { return file.keep().map([rows] { return rows; }); });
 }

@@ -281,7 +281,7 @@ TEST(PeopleImport, FindsTheSameListThereAlready)
     EXPECT_EQ(done->sessionsThere, 3);
 }
 
-TEST(PeopleImport, SealsWhatItKeepsOfPeople)
+TEST(FileOnlyPeopleImport, SealsWhatItKeepsOfPeople)
 {
     ImportOnTest import({kPeopleList, kSessionList});
     const seal::Passphrase passphrase(QStringLiteral("nine boats and a harbour"));
