@@ -154,7 +154,8 @@ private:
     [[nodiscard]] std::vector<sessions::Session> openSessions(Database& database)
     {
         std::vector<sessions::Session> open;
-        for (const NamedSession& one : SessionReader(database).of(base::ClientId(2)).value()) {
+        const std::vector<NamedSession> all = SessionReader(database).of(base::ClientId(2)).value();
+        for (const NamedSession& one : all) {
             open.push_back(one.session);
         }
         return open;
