@@ -27,6 +27,14 @@ IdleWatch::IdleWatch(QObject* parent) : QObject(parent)
     QCoreApplication::instance()->installEventFilter(this);
 }
 
+IdleWatch::~IdleWatch()
+{
+    // Its timer says goodbye by an event, which is not to come here any more.
+    if (QCoreApplication* application = QCoreApplication::instance()) {
+        application->removeEventFilter(this);
+    }
+}
+
 void IdleWatch::setMinutes(int minutes)
 {
     m_minutes = minutes;

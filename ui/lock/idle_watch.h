@@ -11,6 +11,7 @@ class IdleWatch : public QObject {
 
 public:
     explicit IdleWatch(QObject* parent = nullptr);
+    ~IdleWatch() override;
 
     /// 0: never.
     void setMinutes(int minutes);
