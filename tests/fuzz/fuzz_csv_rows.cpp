@@ -20,7 +20,7 @@ void require(bool holds)
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size)
 {
     QByteArray text(reinterpret_cast<const char*>(bytes), static_cast<qsizetype>(size));
-    const qsizetype lines = text.count('\n') + 1;
+    const qsizetype lines = text.count('\n') + text.count('\r') + 1;  // either ends a line inside of quotes
     QBuffer file(&text);
     file.open(QIODevice::ReadOnly);
     chalk::exchange::CsvRows records(file);
