@@ -3,9 +3,8 @@
 #include "core/store/server_target.h"
 #include "core/store/studio_check.h"
 #include "core/store/studio_move.h"
+#include "core/store/unfinished_file.h"
 
-#include <QCoreApplication>
-#include <QFile>
 #include <QFileInfo>
 
 namespace chalk::store {
@@ -29,37 +28,21 @@ Result<qint64> copyVerified(Database& from, Database& to, const Progress& progre
     });
 }
 
-/// The file while it is written, under another name; gone unless it is kept.
-class FileInTheMaking {
-public:
-    explicit FileInTheMaking(const QString& file) : m_file(file), m_part(QStringLiteral("%1.part-%2").arg(file).arg(QCoreApplication::applicationPid())) {}
-    ~FileInTheMaking()
-    {
-        for (const char* ending : {"", "-wal", "-shm", "-journal"}) {
-            QFile::remove(m_part + QLatin1String(ending));
-        }
+/// Into a file that has another name until it holds everything and is on the disk.
+Result<qint64> fillFile(Database& from, const QString& file, const Progress& progress)
+{
+    UnfinishedFile unfinished(file);
+    if (auto made = unfinished.make(); !made) {
+        return tl::make_unexpected(made.error());
     }
-    FileInTheMaking(const FileInTheMaking&) = delete;
-    FileInTheMaking& operator=(const FileInTheMaking&) = delete;
-
-    [[nodiscard]] Result<qint64> fill(Database& from, const Progress& progress) const
-    {
-        auto filled = Database::open(m_part, OpenMode::CreateIfMissing).and_then([&](const std::unique_ptr<Database>& to) { return copyVerified(from, *to, progress); });
-        if (!filled) {
-            filled.error().message.replace(m_part, m_file);
-        }
+    // Closed before it gets its name, so that nothing waits beside it.
+    auto filled = Database::open(unfinished.path(), OpenMode::CreateIfMissing).and_then([&](const std::unique_ptr<Database>& to) { return copyVerified(from, *to, progress); });
+    if (!filled) {
+        filled.error().message.replace(unfinished.path(), file);
         return filled;
     }
-    [[nodiscard]] Result<void> keep() const
-    {
-        QFile part(m_part);
-        return part.rename(m_file) ? Result<void>() : storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made: %2").arg(m_file, part.errorString()));
-    }
-
-private:
-    QString m_file;
-    QString m_part;
-};
+    return unfinished.finish().map([&filled] { return *filled; });
+}
 
 }  // namespace
 
@@ -74,8 +57,7 @@ Result<qint64> transferStudio(Database& from, const Access& to, const Progress& 
     if (const QString folder = QFileInfo(to.target).absolutePath(); !QFileInfo(folder).isDir()) {
         return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made: there is no folder %2").arg(to.target, folder));
     }
-    const FileInTheMaking file(to.target);
-    return file.fill(from, progress).and_then([&file](qint64 rows) { return file.keep().map([rows] { return rows; }); });
+    return fillFile(from, to.target, progress);
 }
 
 }  // namespace chalk::store
