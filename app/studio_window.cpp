@@ -68,6 +68,7 @@ public:
 
     int run()
     {
+        const EndingSignals endings;
         if (isFile()) {
             m_database->setAuthor(ui::settings::keptAuthor(m_settings, *m_database));
         } else if (const auto noted = store::noteInAudit(*m_database, store::AuditWhat::SignedIn, {}); !noted) {
@@ -98,7 +99,6 @@ public:
         if (mayBackUp()) {
             m_backups.start();
         }
-        const EndingSignals endings;
         const int status = QApplication::exec();
         QApplication::setQuitOnLastWindowClosed(false);
         // A server is copied on days, not at the end: whoever leaves waits for no network.

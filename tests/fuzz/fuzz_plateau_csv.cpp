@@ -46,7 +46,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
     static_cast<void>(chalk::exchange::readCheckinsCsv(text));
     const auto logs = chalk::exchange::readExposuresCsv(text);
     if (!logs) {
-        require(logs.error().line >= 1 && logs.error().line <= text.count('\n') + 1 && logs.error().column >= 1 && !logs.error().reason.empty());
+        require(logs.error().line >= 1 && logs.error().line <= text.count('\n') + text.count('\r') + 1 && logs.error().column >= 1 && !logs.error().reason.empty());
         return 0;
     }
     const auto judged = chalk::exchange::judgeAll(*logs, checksOf(*logs));
