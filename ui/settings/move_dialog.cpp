@@ -8,7 +8,7 @@
 #include "ui/common/look.h"
 
 #include <QDir>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -39,17 +39,6 @@ QLabel* moveLine(const char* role, QWidget* parent)
     label->setWordWrap(true);
     label->setProperty("role", QLatin1String(role));
     return label;
-}
-
-/// A field with the line below it that says what is wrong with it.
-QVBoxLayout* withFault(QLayoutItem* field, QLabel* fault)
-{
-    auto* column = new QVBoxLayout;
-    column->setSpacing(4);
-    column->addItem(field);
-    column->addWidget(fault);
-    fault->hide();
-    return column;
 }
 
 /// As it is typed at a shell.
@@ -108,13 +97,7 @@ void MoveDialog::build()
     auto* words = moveLine("secondary", this);
     words->setText(tr("Everything is copied with its history, read back and compared. All of it is there in the end, or nothing. The studio that is open stays as it is."));
     column->addWidget(words);
-    auto* form = new QFormLayout;
-    form->setHorizontalSpacing(14);
-    form->setVerticalSpacing(10);
-    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    addPlace(*form);
-    addPassword(*form);
-    column->addLayout(form);
+    column->addLayout(makeFields());
     m_progress->setTextVisible(false);
     m_progress->setAccessibleName(tr("How far the move is"));
     m_note->setAccessibleName(tr("What becomes of the move"));
@@ -131,32 +114,36 @@ void MoveDialog::build()
     addFoot();
 }
 
-void MoveDialog::addPlace(QFormLayout& form)
+QLayout* MoveDialog::makeFields()
 {
-    const QString name = m_target == MoveTarget::Server ? tr("Server") : tr("File");
-    m_place->setAccessibleName(name);
-    m_place->setPlaceholderText(m_target == MoveTarget::Server ? QLatin1String(kAddressForm) : tr("A file that is not there yet"));
-    auto* row = new QHBoxLayout;
-    row->setSpacing(8);
-    row->addWidget(m_place, 1);
-    row->addWidget(m_choose);
+    const bool isServer = m_target == MoveTarget::Server;
+    auto* fields = new QGridLayout;
+    fields->setHorizontalSpacing(14);
+    fields->setVerticalSpacing(8);
+    fields->setColumnStretch(1, 1);
+    const auto add = [this, fields](int row, const QString& name, QLineEdit* field, QLabel* fault) {
+        auto* label = new QLabel(name, this);
+        label->setBuddy(field);
+        field->setAccessibleName(name);
+        fields->addWidget(label, row, 0, Qt::AlignVCenter);
+        fields->addWidget(field, row, 1);
+        fields->addWidget(fault, row + 1, 1, 1, 2);
+        fault->hide();
+    };
+    add(0, isServer ? tr("Server") : tr("File"), m_place, m_placeFault);
+    m_place->setPlaceholderText(isServer ? QLatin1String(kAddressForm) : tr("A file that is not there yet"));
+    fields->addWidget(m_choose, 0, 2);
     m_choose->setAutoDefault(false);
-    m_choose->setVisible(m_target == MoveTarget::File);
-    form.addRow(name, withFault(row, m_placeFault));
-}
-
-void MoveDialog::addPassword(QFormLayout& form)
-{
+    m_choose->setVisible(!isServer);
     m_password->setEchoMode(QLineEdit::Password);
-    m_password->setAccessibleName(tr("Password"));
     m_password->setPlaceholderText(tr("Where the server asks for one"));
-    m_password->setVisible(m_target == MoveTarget::Server);
-    m_passwordFault->hide();
-    if (m_target == MoveTarget::Server) {
-        auto* row = new QHBoxLayout;
-        row->addWidget(m_password);
-        form.addRow(tr("Password"), withFault(row, m_passwordFault));
+    if (isServer) {
+        add(2, tr("Password"), m_password, m_passwordFault);
+    } else {
+        m_password->hide();
+        m_passwordFault->hide();
     }
+    return fields;
 }
 
 void MoveDialog::addFoot()

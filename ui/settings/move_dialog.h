@@ -11,7 +11,6 @@
 #include <cstdint>
 #include <memory>
 
-class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QProgressBar;
@@ -55,8 +54,7 @@ private:
     using Outcome = std::shared_ptr<store::Result<qint64>>;
 
     void build();
-    void addPlace(QFormLayout& form);
-    void addPassword(QFormLayout& form);
+    QLayout* makeFields();
     void addFoot();
     void chooseFile();
     void begin();
