@@ -3,6 +3,7 @@
 #include "core/exchange/csv_records.h"
 
 #include <algorithm>
+#include <numeric>
 #include <set>
 
 namespace chalk::exchange {
@@ -40,12 +41,18 @@ bool needsQuotes(const QByteArray& field)
 QByteArray csvRow(const QByteArrayList& fields)
 {
     QByteArray record;
+    record.reserve(std::accumulate(fields.begin(), fields.end(), qsizetype{2}, [](qsizetype size, const QByteArray& field) { return size + field.size() + 1; }));
     for (qsizetype i = 0; i < fields.size(); ++i) {
-        QByteArray field = fields[i];
-        record += i == 0 ? "" : ",";
-        record += needsQuotes(field) ? "\"" + field.replace("\"", "\"\"") + "\"" : field;
+        if (i > 0) {
+            record.append(',');
+        }
+        if (needsQuotes(fields[i])) {
+            record.append('"').append(QByteArray(fields[i]).replace("\"", "\"\"")).append('"');
+        } else {
+            record.append(fields[i]);
+        }
     }
-    return record + "\r\n";
+    return record.append("\r\n");
 }
 
 CsvRows::CsvRows(QIODevice& file) : m_file(file)

@@ -5,6 +5,7 @@
 #include "core/exchange/studio_tables.h"
 
 #include <QFile>
+#include <QHash>
 #include <QJsonObject>
 #include <QSaveFile>
 
@@ -30,12 +31,26 @@ public:
     [[nodiscard]] StudioResult<void> finish();
 
 private:
+    /// Where a field of an object goes.
+    struct Field {
+        int column = -1;                             ///< its own
+        std::vector<std::pair<QString, int>> inner;  ///< columns of what it holds
+        const StudioTable* part = nullptr;           ///< the table of its list
+    };
+    struct OpenTable {
+        std::unique_ptr<QSaveFile> file;
+        QHash<QString, Field> fields;
+    };
+
     void begin(const StudioTable& table, const std::vector<const char*>& numbers);
     void add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object);
-    void write(const QString& name, const QByteArray& bytes);
+    /// Puts a value into the columns of its field and answers what does not fit: undefined where nothing is left.
+    [[nodiscard]] static QJsonValue place(const StudioTable& table, const Field& field, const QJsonValue& value, QByteArray* cells);
+    void write(QSaveFile& file, const QByteArray& bytes);
+    void keep(QSaveFile& file);
 
     QString m_folder;
-    std::map<QString, std::unique_ptr<QSaveFile>> m_files;
+    std::map<const StudioTable*, OpenTable> m_tables;
     std::optional<StudioFault> m_fault;
     int m_clients = 0;
 };

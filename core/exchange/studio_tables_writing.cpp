@@ -1,6 +1,7 @@
 #include "core/exchange/studio_tables_folder.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QLocale>
@@ -42,35 +43,21 @@ std::optional<QByteArray> cellOf(const QJsonValue& value, CellKind kind)
     return std::nullopt;
 }
 
-/// Takes the value of a column out of `rest` and answers its cell; what does not fit stays.
-QByteArray takeCell(QJsonObject& rest, const TableColumn& column)
-{
-    const QString path = QLatin1String(column.path);
-    const qsizetype point = path.indexOf(QLatin1Char('.'));
-    if (point < 0) {
-        const auto cell = cellOf(rest.value(path), column.kind);
-        if (cell) {
-            rest.remove(path);
-        }
-        return cell.value_or(QByteArray());
-    }
-    const QString outer = path.left(point);
-    QJsonObject inner = rest.value(outer).toObject();
-    const auto cell = cellOf(inner.value(path.mid(point + 1)), column.kind);
-    if (cell) {
-        inner.remove(path.mid(point + 1));
-        if (inner.isEmpty()) {
-            rest.remove(outer);
-        } else {
-            rest.insert(outer, inner);
-        }
-    }
-    return cell.value_or(QByteArray());
-}
-
 QString fileOf(const StudioTable& table)
 {
     return QLatin1String(table.name) + QStringLiteral(".csv");
+}
+
+void openForOwner(QSaveFile& file)
+{
+    if (file.open(QIODevice::WriteOnly)) {
+        file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+    }
+}
+
+StudioFault cannotBeWritten(const QSaveFile& file)
+{
+    return {QFileInfo(file.fileName()).fileName(), {}, {{}, "cannot be written: " + file.errorString().toStdString()}};
 }
 
 }  // namespace
@@ -88,11 +75,26 @@ TablesWriter::~TablesWriter() = default;
 
 void TablesWriter::begin(const StudioTable& table, const std::vector<const char*>& numbers)
 {
+    OpenTable& open = m_tables[&table];
+    for (int column = 0; column < static_cast<int>(table.columns.size()); ++column) {
+        const QString path = QLatin1String(table.columns[static_cast<std::size_t>(column)].path);
+        const qsizetype point = path.indexOf(QLatin1Char('.'));
+        if (point < 0) {
+            open.fields[path].column = column;
+        } else {
+            open.fields[path.left(point)].inner.emplace_back(path.mid(point + 1), column);
+        }
+    }
+    for (const StudioTable& part : table.parts) {
+        open.fields[QLatin1String(part.list)].part = &part;
+    }
     QByteArrayList names;
     for (const QByteArray& name : columnNames(table, numbers)) {
         names.append(name);
     }
-    write(fileOf(table), csvRow(names));
+    open.file = std::make_unique<QSaveFile>(m_folder + QLatin1Char('/') + fileOf(table));
+    openForOwner(*open.file);
+    write(*open.file, csvRow(names));
     std::vector<const char*> deeper;
     if (&table != &studioTable()) {
         deeper = numbers;
@@ -103,43 +105,70 @@ void TablesWriter::begin(const StudioTable& table, const std::vector<const char*
     }
 }
 
-void TablesWriter::write(const QString& name, const QByteArray& bytes)
+void TablesWriter::write(QSaveFile& file, const QByteArray& bytes)
 {
-    if (m_fault) {
-        return;
+    if (!m_fault && (!file.isOpen() || file.write(bytes) != bytes.size())) {
+        m_fault = cannotBeWritten(file);
     }
-    std::unique_ptr<QSaveFile>& file = m_files[name];
-    if (!file) {
-        file = std::make_unique<QSaveFile>(m_folder + QLatin1Char('/') + name);
-        if (file->open(QIODevice::WriteOnly)) {
-            file->setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+}
+
+void TablesWriter::keep(QSaveFile& file)
+{
+    if (!m_fault && !file.commit()) {
+        m_fault = cannotBeWritten(file);
+    }
+}
+
+QJsonValue TablesWriter::place(const StudioTable& table, const Field& field, const QJsonValue& value, QByteArray* cells)
+{
+    const auto take = [&](int column, const QJsonValue& one) {
+        auto cell = cellOf(one, table.columns[static_cast<std::size_t>(column)].kind);
+        if (cell) {
+            cells[column] = *std::move(cell);
+        }
+        return cell.has_value();
+    };
+    if (field.column >= 0) {
+        return take(field.column, value) ? QJsonValue(QJsonValue::Undefined) : value;
+    }
+    if (field.inner.empty() || !value.isObject()) {
+        return value;
+    }
+    QJsonObject rest = value.toObject();
+    const bool wasEmpty = rest.isEmpty();
+    for (const auto& [name, column] : field.inner) {
+        if (take(column, rest.value(name))) {
+            rest.remove(name);
         }
     }
-    if (!file->isOpen() || file->write(bytes) != bytes.size()) {
-        m_fault = StudioFault{name, {}, {{}, "cannot be written: " + file->errorString().toStdString()}};
-    }
+    return rest.isEmpty() && !wasEmpty ? QJsonValue(QJsonValue::Undefined) : QJsonValue(rest);
 }
 
 void TablesWriter::add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object)
 {
-    QJsonObject rest = object;
+    const OpenTable& open = m_tables.at(&table);
+    QByteArrayList cells(static_cast<qsizetype>(numbers.size() + table.columns.size()) + 1);
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        cells[static_cast<qsizetype>(i)] = QByteArray::number(numbers[i]);
+    }
+    QJsonObject rest;
     std::vector<std::pair<const StudioTable*, QJsonArray>> lists;
-    for (const StudioTable& part : table.parts) {
-        const QJsonValue list = rest.value(QLatin1String(part.list));
-        if (list.isArray() && (part.isAlways || !list.toArray().isEmpty())) {
-            lists.emplace_back(&part, list.toArray());
-            rest.remove(QLatin1String(part.list));
+    for (auto entry = object.begin(); entry != object.end(); ++entry) {
+        const QString name = entry.key();
+        const auto field = open.fields.constFind(name);
+        const QJsonValue value = entry.value();
+        if (field == open.fields.constEnd()) {
+            rest.insert(name, value);
+        } else if (field->part != nullptr && value.isArray() && (field->part->isAlways || !value.toArray().isEmpty())) {
+            lists.emplace_back(field->part, value.toArray());
+        } else if (const QJsonValue left = place(table, *field, value, cells.data() + numbers.size()); !left.isUndefined()) {
+            rest.insert(name, left);
         }
     }
-    QByteArrayList cells;
-    for (const int number : numbers) {
-        cells.append(QByteArray::number(number));
+    if (!rest.isEmpty()) {
+        cells.back() = jsonCell(rest);
     }
-    for (const TableColumn& column : table.columns) {
-        cells.append(takeCell(rest, column));
-    }
-    cells.append(rest.isEmpty() ? QByteArray() : jsonCell(rest));
-    write(fileOf(table), csvRow(cells));
+    write(*open.file, csvRow(cells));
     for (const auto& [part, list] : lists) {
         std::vector<int> deeper = &table == &studioTable() ? std::vector<int>() : numbers;
         deeper.push_back(0);
@@ -162,11 +191,12 @@ void TablesWriter::addClient(const QJsonObject& client)
 
 StudioResult<void> TablesWriter::finish()
 {
-    write(QStringLiteral("README.txt"), tablesReadme().toUtf8());
-    for (const auto& [name, file] : m_files) {
-        if (!m_fault && !file->commit()) {
-            m_fault = StudioFault{name, {}, {{}, "cannot be written: " + file->errorString().toStdString()}};
-        }
+    QSaveFile readme(m_folder + QStringLiteral("/README.txt"));
+    openForOwner(readme);
+    write(readme, tablesReadme().toUtf8());
+    keep(readme);
+    for (const auto& [table, open] : m_tables) {
+        keep(*open.file);
     }
     return m_fault ? StudioResult<void>(tl::make_unexpected(*m_fault)) : StudioResult<void>();
 }
