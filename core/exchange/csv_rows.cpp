@@ -3,7 +3,6 @@
 #include "core/exchange/csv_records.h"
 
 #include <algorithm>
-#include <numeric>
 #include <set>
 
 namespace chalk::exchange {
@@ -38,19 +37,23 @@ bool needsQuotes(const QByteArray& field)
 
 }  // namespace
 
+void appendCsvField(QByteArray& record, const QByteArray& field)
+{
+    if (needsQuotes(field)) {
+        record.append('"').append(QByteArray(field).replace("\"", "\"\"")).append('"');
+    } else {
+        record.append(field);
+    }
+}
+
 QByteArray csvRow(const QByteArrayList& fields)
 {
     QByteArray record;
-    record.reserve(std::accumulate(fields.begin(), fields.end(), qsizetype{2}, [](qsizetype size, const QByteArray& field) { return size + field.size() + 1; }));
     for (qsizetype i = 0; i < fields.size(); ++i) {
         if (i > 0) {
             record.append(',');
         }
-        if (needsQuotes(fields[i])) {
-            record.append('"').append(QByteArray(fields[i]).replace("\"", "\"\"")).append('"');
-        } else {
-            record.append(fields[i]);
-        }
+        appendCsvField(record, fields[i]);
     }
     return record.append("\r\n");
 }

@@ -5,12 +5,12 @@
 #include "core/exchange/studio_tables.h"
 
 #include <QFile>
-#include <QHash>
 #include <QJsonObject>
 #include <QSaveFile>
 
 #include <map>
 #include <memory>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -31,26 +31,29 @@ public:
     [[nodiscard]] StudioResult<void> finish();
 
 private:
-    /// Where a field of an object goes.
-    struct Field {
-        int column = -1;                             ///< its own
-        std::vector<std::pair<QString, int>> inner;  ///< columns of what it holds
-        const StudioTable* part = nullptr;           ///< the table of its list
+    /// A column, where its value stands in an object: in a field, or in a field of a field.
+    struct Column {
+        QLatin1String name;
+        QLatin1String inner;
+        CellKind kind;
     };
     struct OpenTable {
         std::unique_ptr<QSaveFile> file;
-        QHash<QString, Field> fields;
+        std::vector<Column> columns;
+        std::set<QLatin1String> outer;  ///< fields whose fields have columns
     };
 
     void begin(const StudioTable& table, const std::vector<const char*>& numbers);
     void add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object);
-    /// Puts a value into the columns of its field and answers what does not fit: undefined where nothing is left.
-    [[nodiscard]] static QJsonValue place(const StudioTable& table, const Field& field, const QJsonValue& value, QByteArray* cells);
+    [[nodiscard]] static bool isListOf(const StudioTable& part, const QJsonValue& value);
+    /// What of an object has no column and no table.
+    [[nodiscard]] static QJsonObject restOf(const StudioTable& table, const OpenTable& open, QJsonObject object);
     void write(QSaveFile& file, const QByteArray& bytes);
     void keep(QSaveFile& file);
 
     QString m_folder;
     std::map<const StudioTable*, OpenTable> m_tables;
+    QByteArray m_row;  ///< the row that is being written: one buffer for all
     std::optional<StudioFault> m_fault;
     int m_clients = 0;
 };

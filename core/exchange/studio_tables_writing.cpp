@@ -4,8 +4,9 @@
 #include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
-#include <QLocale>
 
+#include <array>
+#include <charconv>
 #include <cmath>
 
 namespace chalk::exchange {
@@ -19,28 +20,45 @@ QByteArray jsonCell(const QJsonValue& value)
     return value.isArray() ? QJsonDocument(value.toArray()).toJson(QJsonDocument::Compact) : QJsonDocument(value.toObject()).toJson(QJsonDocument::Compact);
 }
 
-QByteArray numberCell(double value)
+/// As short as reads back the same.
+void appendNumber(QByteArray& row, double value)
 {
+    constexpr std::size_t kLongest = 32;
+    std::array<char, kLongest> text{};
     const bool isWhole = value == std::floor(value) && std::abs(value) < kMostExact;
-    return isWhole ? QByteArray::number(static_cast<qint64>(value)) : QString::number(value, 'g', QLocale::FloatingPointShortest).toUtf8();
+    const auto end = isWhole ? std::to_chars(text.begin(), text.end(), static_cast<qint64>(value)).ptr : std::to_chars(text.begin(), text.end(), value).ptr;
+    row.append(text.data(), end - text.data());
 }
 
-/// The text of a cell; nothing where the value is of another kind than the column, or would be read as not there.
-std::optional<QByteArray> cellOf(const QJsonValue& value, CellKind kind)
+/// Appends the field of a value, and answers whether it fits into its column; nothing is appended where it is of another kind, or would be read as
+/// not there.
+bool appendCell(QByteArray& row, const QJsonValue& value, CellKind kind)
 {
     switch (kind) {
     case CellKind::Text:
-        return value.isString() && !value.toString().isEmpty() ? std::optional(value.toString().toUtf8()) : std::nullopt;
-    case CellKind::KeptText:
-        return value.isString() ? std::optional(value.toString().toUtf8()) : std::nullopt;
-    case CellKind::Number:
-        return value.isDouble() ? std::optional(numberCell(value.toDouble())) : std::nullopt;
-    case CellKind::Truth:
-        return value.isBool() ? std::optional(QByteArray(value.toBool() ? "true" : "false")) : std::nullopt;
-    case CellKind::Json:
-        return value.isArray() || value.isObject() ? std::optional(jsonCell(value)) : std::nullopt;
+    case CellKind::KeptText: {
+        const QString text = value.toString();
+        const bool fits = value.isString() && (kind == CellKind::KeptText || !text.isEmpty());
+        appendCsvField(row, text.toUtf8());
+        return fits;
     }
-    return std::nullopt;
+    case CellKind::Number:
+        if (value.isDouble()) {
+            appendNumber(row, value.toDouble());
+        }
+        return value.isDouble();
+    case CellKind::Truth:
+        if (value.isBool()) {
+            row.append(value.toBool() ? "true" : "false");
+        }
+        return value.isBool();
+    case CellKind::Json:
+        if (value.isArray() || value.isObject()) {
+            appendCsvField(row, jsonCell(value));
+        }
+        return value.isArray() || value.isObject();
+    }
+    return false;
 }
 
 QString fileOf(const StudioTable& table)
@@ -76,17 +94,13 @@ TablesWriter::~TablesWriter() = default;
 void TablesWriter::begin(const StudioTable& table, const std::vector<const char*>& numbers)
 {
     OpenTable& open = m_tables[&table];
-    for (int column = 0; column < static_cast<int>(table.columns.size()); ++column) {
-        const QString path = QLatin1String(table.columns[static_cast<std::size_t>(column)].path);
+    for (const TableColumn& column : table.columns) {
+        const QLatin1String path(column.path);
         const qsizetype point = path.indexOf(QLatin1Char('.'));
-        if (point < 0) {
-            open.fields[path].column = column;
-        } else {
-            open.fields[path.left(point)].inner.emplace_back(path.mid(point + 1), column);
+        open.columns.push_back(point < 0 ? Column{path, {}, column.kind} : Column{path.left(point), path.mid(point + 1), column.kind});
+        if (point >= 0) {
+            open.outer.insert(path.left(point));
         }
-    }
-    for (const StudioTable& part : table.parts) {
-        open.fields[QLatin1String(part.list)].part = &part;
     }
     QByteArrayList names;
     for (const QByteArray& name : columnNames(table, numbers)) {
@@ -119,56 +133,61 @@ void TablesWriter::keep(QSaveFile& file)
     }
 }
 
-QJsonValue TablesWriter::place(const StudioTable& table, const Field& field, const QJsonValue& value, QByteArray* cells)
+bool TablesWriter::isListOf(const StudioTable& part, const QJsonValue& value)
 {
-    const auto take = [&](int column, const QJsonValue& one) {
-        auto cell = cellOf(one, table.columns[static_cast<std::size_t>(column)].kind);
-        if (cell) {
-            cells[column] = *std::move(cell);
-        }
-        return cell.has_value();
-    };
-    if (field.column >= 0) {
-        return take(field.column, value) ? QJsonValue(QJsonValue::Undefined) : value;
-    }
-    if (field.inner.empty() || !value.isObject()) {
-        return value;
-    }
-    QJsonObject rest = value.toObject();
-    const bool wasEmpty = rest.isEmpty();
-    for (const auto& [name, column] : field.inner) {
-        if (take(column, rest.value(name))) {
-            rest.remove(name);
+    return value.isArray() && (part.isAlways || !value.toArray().isEmpty());
+}
+
+QJsonObject TablesWriter::restOf(const StudioTable& table, const OpenTable& open, QJsonObject object)
+{
+    for (const StudioTable& part : table.parts) {
+        if (isListOf(part, object.value(QLatin1String(part.list)))) {
+            object.remove(QLatin1String(part.list));
         }
     }
-    return rest.isEmpty() && !wasEmpty ? QJsonValue(QJsonValue::Undefined) : QJsonValue(rest);
+    QByteArray unused;
+    for (const Column& column : open.columns) {
+        const QJsonValue value = object.value(column.name);
+        QJsonObject inner = value.toObject();
+        if (column.inner.isEmpty() ? appendCell(unused, value, column.kind) : inner.size() == 1 && appendCell(unused, inner.value(column.inner), column.kind)) {
+            object.remove(column.name);
+        } else if (!column.inner.isEmpty() && appendCell(unused, inner.value(column.inner), column.kind)) {
+            inner.remove(column.inner);
+            object.insert(column.name, inner);
+        }
+    }
+    return object;
 }
 
 void TablesWriter::add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object)
 {
     const OpenTable& open = m_tables.at(&table);
-    QByteArrayList cells(static_cast<qsizetype>(numbers.size() + table.columns.size()) + 1);
-    for (std::size_t i = 0; i < numbers.size(); ++i) {
-        cells[static_cast<qsizetype>(i)] = QByteArray::number(numbers[i]);
+    m_row.resize(0);
+    for (const int number : numbers) {
+        appendNumber(m_row, number);
+        m_row.append(',');
     }
-    QJsonObject rest;
+    qsizetype fields = object.size();
+    for (const QLatin1String name : open.outer) {
+        fields += std::max(qsizetype{0}, object.value(name).toObject().size() - 1);
+    }
+    for (const Column& column : open.columns) {
+        const QJsonValue value = object.value(column.name);
+        fields -= appendCell(m_row, column.inner.isEmpty() ? value : value.toObject().value(column.inner), column.kind) ? 1 : 0;
+        m_row.append(',');
+    }
     std::vector<std::pair<const StudioTable*, QJsonArray>> lists;
-    for (auto entry = object.begin(); entry != object.end(); ++entry) {
-        const QString name = entry.key();
-        const auto field = open.fields.constFind(name);
-        const QJsonValue value = entry.value();
-        if (field == open.fields.constEnd()) {
-            rest.insert(name, value);
-        } else if (field->part != nullptr && value.isArray() && (field->part->isAlways || !value.toArray().isEmpty())) {
-            lists.emplace_back(field->part, value.toArray());
-        } else if (const QJsonValue left = place(table, *field, value, cells.data() + numbers.size()); !left.isUndefined()) {
-            rest.insert(name, left);
+    for (const StudioTable& part : table.parts) {
+        const QJsonValue list = object.value(QLatin1String(part.list));
+        if (isListOf(part, list)) {
+            lists.emplace_back(&part, list.toArray());
+            --fields;
         }
     }
-    if (!rest.isEmpty()) {
-        cells.back() = jsonCell(rest);
+    if (fields > 0) {
+        appendCsvField(m_row, jsonCell(restOf(table, open, object)));
     }
-    write(*open.file, csvRow(cells));
+    write(*open.file, m_row.append("\r\n"));
     for (const auto& [part, list] : lists) {
         std::vector<int> deeper = &table == &studioTable() ? std::vector<int>() : numbers;
         deeper.push_back(0);
