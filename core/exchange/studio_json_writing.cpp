@@ -83,6 +83,9 @@ WrittenObject writtenStudio(const StudioDocument& document)
         if (const auto work = document.coachWork.find(coach.id); work != document.coachWork.end()) {
             put(object, "work", toJson(work->second));
         }
+        if (document.deskOnly.count(coach.id) > 0) {
+            object.insert(QStringLiteral("is_coaching"), false);
+        }
         items.push_back(inLine(object));
     }
     writer.list("coaches", items);
