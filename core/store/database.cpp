@@ -25,6 +25,9 @@ Database::Database(Access access, bool isReadOnly)
     if (!m_access.keys) {
         m_access.keys = std::make_shared<KeyRing>();
     }
+    if (!m_access.writes) {
+        m_access.writes = std::make_shared<OwnWrites>();
+    }
 }
 
 Database::~Database()
@@ -140,7 +143,26 @@ bool Database::isOnServer() const
     return isServerTarget(m_access.target);
 }
 
-Transaction::Transaction(Database& database) : m_database(database)
+bool Database::hasOwnNews()
+{
+    const int ended = m_access.writes->ended - m_written;
+    const bool hasWritten = m_access.writes->begun - m_written > m_seenWritten;
+    m_seenWritten = ended;
+    return hasWritten;
+}
+
+OwnWrite::OwnWrite(Database& database) : m_database(database)
+{
+    ++m_database.m_access.writes->begun;
+    ++m_database.m_written;
+}
+
+OwnWrite::~OwnWrite()
+{
+    ++m_database.m_access.writes->ended;
+}
+
+Transaction::Transaction(Database& database) : m_database(database), m_write(database)
 {
     if (database.m_isInTransaction) {
         throw std::logic_error("a transaction inside of another");

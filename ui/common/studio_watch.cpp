@@ -116,8 +116,9 @@ void StudioWatch::takeAnswer()
 void StudioWatch::tell()
 {
     const auto news = m_feed.news();
+    const bool isOwn = m_database.hasOwnNews();
     if (news) {
-        Q_EMIT changed(newsWords(*news));
+        Q_EMIT changed(news->empty() && isOwn ? QString() : newsWords(*news));
     } else if (news.error().kind == store::StoreError::Kind::Unreachable) {
         lose();
     }

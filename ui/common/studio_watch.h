@@ -36,7 +36,7 @@ public:
     [[nodiscard]] bool isLost() const { return m_isLost; }
 
 Q_SIGNALS:
-    /// Somebody else wrote; `words` say what.
+    /// Something was written beside the window; `words` say what, and are empty where the program itself did, in a thread of its own.
     void changed(const QString& words);
     /// The server does not answer.
     void lost();

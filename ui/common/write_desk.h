@@ -19,6 +19,8 @@ public:
     /// Writes it; `words` say what it is, `Back squat for Joaquin`. Fails as the studio does, and then nothing was written. Unreachable says that it
     /// waits and is sent later; what was on its way without an answer is not done twice.
     [[nodiscard]] store::Result<store::ActOutcome> write(store::PendingWrite write, const QString& words);
+    /// Where a person is asked.
+    [[nodiscard]] Dialogs& dialogs() { return m_dialogs; }
     /// What waits, the earliest first.
     [[nodiscard]] const std::vector<store::OutboxItem>& waiting() const { return m_outbox.items(); }
     /// Sends what waits, in its order, until all is sent or the server does not answer. What the studio does not take is shown and decided.

@@ -1,5 +1,6 @@
 #include "ui/common/write_desk.h"
 
+#include "core/store/audit.h"
 #include "core/store/record_writer.h"
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
@@ -58,6 +59,30 @@ TEST_F(WriteDeskTest, AsksWhereSomebodyElseWasFasterAndWritesWhatIsDecided)
     m_dialogs.answers = {1};
     EXPECT_TRUE(desk.write(missed(), QStringLiteral("Missed: Ada")));
     EXPECT_EQ(session().state, sessions::SessionState::Missed);
+}
+
+TEST_F(WriteDeskTest, WhatTheProgramItselfWritesBesideTheWindowIsNoNews)
+{
+    if (m_studio.database().isOnServer()) {
+        GTEST_SKIP() << "a server does not tell of one's own run";
+    }
+    WriteDesk desk(m_studio.database(), m_dialogs, test::someMoment, file());
+    StudioWatch watch(m_studio.database(), desk);
+    QStringList news;
+    QObject::connect(&watch, &StudioWatch::changed, &watch, [&news](const QString& words) { news.append(words); });
+    const auto note = [](const store::Access& access) {
+        const auto beside = store::Database::open(access, store::OpenMode::MustExist).value();
+        ASSERT_TRUE(store::noteInAudit(*beside, store::AuditWhat::StudioExported, {}));
+    };
+    note(m_studio.database().access());
+    watch.look();
+    EXPECT_EQ(news, QStringList{QString()}) << "what is on show is read again, and nobody is told of";
+    note(m_studio.file());
+    watch.look();
+    EXPECT_EQ(news.last(), QStringLiteral("Changed elsewhere")) << "another program";
+    ASSERT_TRUE(store::noteInAudit(m_studio.database(), store::AuditWhat::StudioExported, {}));
+    watch.look();
+    EXPECT_EQ(news.size(), 2) << "the window's own connection";
 }
 
 TEST_F(WriteDeskTest, SendsWhatAnEarlierRunLeftOnce)
