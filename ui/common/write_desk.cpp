@@ -49,6 +49,7 @@ store::Result<store::ActOutcome> WriteDesk::keep(const store::OutboxItem& item, 
 {
     if (const auto kept = m_outbox.keep(item); !kept) {
         error.message = tr("%1 And it cannot be kept here: %2").arg(error.message, kept.error().message);
+        error.kind = StoreError::Kind::CannotWrite;
     } else {
         error.message = tr("The server does not answer. This is kept here and sent as soon as it does.");
         Q_EMIT waitingChanged();
