@@ -69,6 +69,7 @@ ImportPage::ImportPage(ImportPageLook look, ImportServices services, QWidget* pa
     connect(m_add, &QAbstractButton::clicked, this, &ImportPage::chooseFile);
     connect(m_back, &QAbstractButton::clicked, this, &ImportPage::closeOrClear);
     connect(m_next, &QAbstractButton::clicked, this, &ImportPage::goOn);
+    connect(&look.acts, &common::ActHistory::studioChanged, m_banner, &QWidget::hide);
     connect(&m_desk, &ImportDesk::changed, this, &ImportPage::showStep);
     connect(&m_desk, &ImportDesk::progressed, m_progress, &QProgressBar::setValue);
     connect(&m_desk, &ImportDesk::failed, this, &ImportPage::tellTrouble);
