@@ -1,5 +1,6 @@
 #include "core/store/database.h"
 
+#include "core/store/change_feed.h"
 #include "core/store/key_ring.h"
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
@@ -25,6 +26,9 @@ Database::Database(Access access, bool isReadOnly)
     if (!m_access.keys) {
         m_access.keys = std::make_shared<KeyRing>();
     }
+    if (!isReadOnly) {
+        ownWriterOpened(m_access.target);
+    }
 }
 
 Database::~Database()
@@ -33,6 +37,9 @@ Database::~Database()
     m_connection.close();
     m_connection = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
+    if (!m_isReadOnly) {
+        ownWriterClosed(m_access.target);
+    }
 }
 
 Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode mode)

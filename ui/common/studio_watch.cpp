@@ -93,7 +93,7 @@ void StudioWatch::tell()
 {
     const auto news = m_feed.news();
     if (news) {
-        Q_EMIT changed(newsWords(*news));
+        Q_EMIT changed(news->empty() && m_feed.isOwn() ? QString() : newsWords(*news));
     } else if (news.error().kind == store::StoreError::Kind::Unreachable) {
         lose();
     }
@@ -128,7 +128,9 @@ void StudioWatch::takeAnswer()
     listen();
     Q_EMIT found();
     m_writes.sendWaiting();
-    tell();
+    if (const auto news = m_feed.news(); news && !news->empty()) {
+        Q_EMIT changed(newsWords(*news));
+    }
 }
 
 }  // namespace chalk::ui::common

@@ -34,7 +34,7 @@ public:
     [[nodiscard]] bool isLost() const { return m_isLost; }
 
 Q_SIGNALS:
-    /// Somebody else wrote; `words` say what.
+    /// Somebody wrote; `words` say what, and nothing where it was this run of the program.
     void changed(const QString& words);
     /// The server does not answer.
     void lost();

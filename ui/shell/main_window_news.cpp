@@ -12,7 +12,9 @@ namespace chalk::ui::shell {
 void MainWindow::takeNews(const QString& words)
 {
     m_hasNews = true;
-    m_ledge->note()->sayNews(words);
+    if (!words.isEmpty()) {
+        m_ledge->note()->sayNews(words);
+    }
     readNews();
 }
 
