@@ -224,7 +224,7 @@ void ImportPage::say(const QString& lead, const QString& text, bool isTrouble)
 
 void ImportPage::tellImported(const store::PeopleImported& imported)
 {
-    m_look.acts.add(imported.act, tr("Imported: %1").arg(importedText(imported)));
+    m_look.acts.add(imported.act, tr("Imported: %1").arg(importedBriefly(imported)));
     say(tr("Taken in."), tr("%1. Ctrl Z takes all of it back.").arg(importedText(imported)), false);
     Q_EMIT studioChanged();
 }

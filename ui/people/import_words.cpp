@@ -184,6 +184,14 @@ QString importedText(const store::PeopleImported& imported)
     return left.isEmpty() ? all : importWord("%1. Left out: %2").arg(all, left.join(QStringLiteral(", ")));
 }
 
+QString importedBriefly(const store::PeopleImported& imported)
+{
+    QStringList parts;
+    addCount(parts, imported.newClients, "new client", "new clients");
+    addCount(parts, imported.sessions, "session", "sessions");
+    return parts.isEmpty() ? importWord("a list") : parts.join(QStringLiteral(", "));
+}
+
 QString birthDayText(base::Date born)
 {
     return common::shortDayText(born) + QLatin1Char(' ') + QString::number(static_cast<int>(born.ymd().year()));
