@@ -166,10 +166,7 @@ private:
             show();
             window.takeNews(QApplication::translate("StudioWindow", "The server answers again"));
         });
-        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, [&watch, show] {
-            watch.look();
-            show();
-        });
+        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, show);
         QObject::connect(&m_writes, &WriteDesk::sent, &window, [&window](int count) {
             window.takeNews(count == 1 ? QApplication::translate("StudioWindow", "What waited was sent")
                                        : QApplication::translate("StudioWindow", "%1 changes that waited were sent").arg(count));

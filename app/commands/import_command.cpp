@@ -74,6 +74,9 @@ bool ImportRun::readFile(const QString& name, base::MassUnit usualUnit)
         const auto field = layout.columns[i];
         m_readings.append(QStringLiteral("  %1: %2").arg(qstring(file->headings[i]), field ? ui::people::fieldName(*field) : QStringLiteral("passed over")));
     }
+    if (const QString left = ui::people::leftOutText(*file, layout); !left.isEmpty()) {
+        m_readings.append(QStringLiteral("  ") + left);
+    }
     return exchange::readTable(*file, layout, m_content, static_cast<int>(m_files.size()) - 1, m_context.today, [](int) { return !StopRequest::isMade(); });
 }
 

@@ -146,13 +146,16 @@ JsonResult<StudioDocument> readStudioHeader(const QJsonValue& value, const lifts
     document.today = dayAt(reader, "today");
     std::set<std::string> names;
     eachOf(reader, "coaches", [&document, &names](ObjectReader& item) {
-        item.allowOnly({"name", "work"});
+        item.allowOnly({"name", "work", "is_coaching"});
         document.coaches.push_back({base::CoachId(static_cast<std::int64_t>(document.coaches.size()) + 1), labelAt(item, "name")});
         if (!names.insert(document.coaches.back().name).second) {
             item.fail("name", "is that of another coach already");
         }
         if (item.has("work")) {
             document.coachWork[document.coaches.back().id] = taken(item, readCoachWork(item.required("work"), item.pathOf("work")));
+        }
+        if (!item.flag("is_coaching", true)) {
+            document.deskOnly.insert(document.coaches.back().id);
         }
     });
     std::set<std::string> keys;

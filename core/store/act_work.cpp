@@ -8,6 +8,7 @@
 #include "core/store/people_changes.h"
 #include "core/store/plan_rows.h"
 #include "core/store/report_rows.h"
+#include "core/store/session_writer.h"
 #include "core/store/statement.h"
 
 #include <QJsonDocument>
@@ -165,6 +166,29 @@ void ActWork::comparePlace(base::SessionId session, const week::BookingPlace& pl
     conflict.theirs = exchange::toJson(*now, exchange::CoachNames());
     nameLastAct(m_database, conflict, QStringLiteral("booking_change"), QStringLiteral("session_id"), session.value());
     refuseChanged(m_database, std::move(conflict), exchange::toJson(seen, exchange::CoachNames()));
+}
+
+void ActWork::compareBooking(base::SessionId session, const SeenBooking& seen)
+{
+    const auto now = placeOf(session);
+    Statement row(m_database, QStringLiteral("SELECT state FROM session WHERE id = ?"));
+    if (!now || !row.run(session) || !row.next()) {
+        return;
+    }
+    const auto asJson = [](const week::BookingPlace& place, SessionState state) {
+        QJsonObject object = exchange::toJson(place, exchange::CoachNames());
+        const bool isToCome = state == SessionState::Printed;  // a card on paper changes nothing of the booking
+        const std::string_view key = sessions::keyOf(isToCome ? SessionState::Planned : state);
+        object.insert(QStringLiteral("state"), QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size())));
+        return object;
+    };
+    const SessionState state = sessions::sessionStateOf(row.text(0)).value_or(seen.state);
+    const bool isMoved = *now != seen.place;
+    Conflict conflict{ConflictAbout::Booking, clientOf(session), session};
+    conflict.yours = asJson(seen.place, SessionState::Withdrawn);
+    conflict.theirs = asJson(*now, state);
+    nameLastAct(m_database, conflict, isMoved ? QStringLiteral("booking_change") : QStringLiteral("session_change"), QStringLiteral("session_id"), session.value());
+    refuseChanged(m_database, std::move(conflict), asJson(seen.place, seen.state));
 }
 
 std::optional<week::BookingPlace> ActWork::placeOf(base::SessionId session)

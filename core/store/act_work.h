@@ -9,6 +9,8 @@
 
 namespace chalk::store {
 
+struct SeenBooking;
+
 /// One act on its way: its transaction, its row, and what it does. What is not finished never happened.
 class ActWork {
 public:
@@ -40,6 +42,8 @@ public:
     void compareState(base::SessionId session, sessions::SessionState state, sessions::SessionState seen);
     /// Refused as a conflict where a booking lies elsewhere than was seen.
     void comparePlace(base::SessionId session, const week::BookingPlace& place, const week::BookingPlace& seen);
+    /// Refused as a conflict where a booking that is to be taken away lies elsewhere than was seen, or became something meanwhile.
+    void compareBooking(base::SessionId session, const SeenBooking& seen);
     /// Where a booking lies; nothing, and a refusal, where there is none.
     [[nodiscard]] std::optional<week::BookingPlace> placeOf(base::SessionId session);
     /// Puts entries, sessions, bookings, reports, decisions, plans and tests back to what they were before an act. `progress` hears of entries and sessions;

@@ -6,8 +6,6 @@
 #include <QVariant>
 
 #include <algorithm>
-#include <map>
-#include <mutex>
 #include <set>
 
 namespace chalk::store {
@@ -16,46 +14,9 @@ namespace {
 
 constexpr int kMostNews = 20;
 
-struct CountedWriters {
-    std::mutex mutex;
-    std::map<QString, OwnWriters> byTarget;
-};
-
-CountedWriters& countedWriters()
-{
-    static CountedWriters writers;
-    return writers;
-}
-
 }  // namespace
 
-OwnWriters ownWritersOf(const QString& target)
-{
-    CountedWriters& writers = countedWriters();
-    const std::scoped_lock lock(writers.mutex);
-    return writers.byTarget[target];
-}
-
-void ownWriterOpened(const QString& target)
-{
-    CountedWriters& writers = countedWriters();
-    const std::scoped_lock lock(writers.mutex);
-    ++writers.byTarget[target].open;
-}
-
-void ownWriterClosed(const QString& target)
-{
-    CountedWriters& writers = countedWriters();
-    const std::scoped_lock lock(writers.mutex);
-    OwnWriters& counted = writers.byTarget[target];
-    --counted.open;
-    ++counted.closed;
-}
-
-ChangeFeed::ChangeFeed(Database& database)
-    : m_database(database), m_mark(database.engine().markOfOthers(database.connection())), m_lastAct(lastAct()), m_closedWriters(ownWritersOf(database.target()).closed)
-{
-}
+ChangeFeed::ChangeFeed(Database& database) : m_database(database), m_mark(database.engine().markOfOthers(database.connection())), m_lastAct(lastAct()) {}
 
 std::int64_t ChangeFeed::lastAct()
 {
@@ -89,25 +50,8 @@ bool ChangeFeed::look()
     return isChanged;
 }
 
-Result<void> ChangeFeed::check()
-{
-    const Snapshot snapshot(m_database);
-    Statement row(m_database, QStringLiteral("SELECT 1"));
-    row.run();
-    return m_database.failure() ? Result<void>(tl::make_unexpected(*m_database.failure())) : Result<void>();
-}
-
-void ChangeFeed::countWriters()
-{
-    const OwnWriters writers = ownWritersOf(m_database.target());
-    const int ofThis = m_database.isReadOnly() ? 0 : 1;
-    m_isOwn = writers.open > ofThis || writers.closed != m_closedWriters;
-    m_closedWriters = writers.closed;
-}
-
 Result<std::vector<ActRecord>> ChangeFeed::news()
 {
-    countWriters();
     std::set<std::int64_t> others;
     std::int64_t last = m_lastAct;
     {

@@ -137,13 +137,15 @@ void ClientWriter::compareForm(base::ClientId client, FormKind kind, const QJson
     if (!seen) {
         return;
     }
-    const auto newest = ClientForms(m_database).latest(client, kind);
-    if (!newest || !*newest || (day && (*newest)->day != *day)) {
+    const auto forms = ClientForms(m_database).all(client, kind);
+    const auto isMeant = [&day](const Form& form) { return !day || form.day == *day; };
+    const auto newest = forms ? std::find_if(forms->rbegin(), forms->rend(), isMeant) : decltype(forms->rbegin())();
+    if (!forms || newest == forms->rend()) {
         return;  // nothing is there that could be lost
     }
     Conflict conflict{aboutForm(kind), client};
     conflict.yours = detail;
-    conflict.theirs = (*newest)->detail;
+    conflict.theirs = newest->detail;
     refuseChanged(m_database, std::move(conflict), seen);
 }
 

@@ -14,6 +14,7 @@ namespace chalk::store {
 namespace {
 
 const QLatin1String kNoteField("note");
+const QLatin1String kTestField("test");
 
 /// What a change of it is called in the audit; nothing where it is an act.
 std::optional<AuditWhat> auditedAs(ConflictAbout about)
@@ -24,7 +25,10 @@ std::optional<AuditWhat> auditedAs(ConflictAbout about)
     case ConflictAbout::SessionState:
     case ConflictAbout::Booking:
     case ConflictAbout::Plan:
-    case ConflictAbout::Decision: return std::nullopt;
+    case ConflictAbout::Decision:
+    case ConflictAbout::Choice:
+    case ConflictAbout::SessionLifts: return std::nullopt;
+    case ConflictAbout::Template: return AuditWhat::Templates;
     case ConflictAbout::Client: return AuditWhat::ClientDetails;
     case ConflictAbout::Profile: return AuditWhat::Profile;
     case ConflictAbout::HealthIntake: return AuditWhat::HealthIntake;
@@ -97,8 +101,47 @@ std::optional<QJsonObject> mergedObject(const QJsonObject& seen, const QJsonObje
     return merged;
 }
 
+/// The result of a field test in a list of them; undefined where it is not there.
+QJsonValue testIn(const QJsonArray& tests, const QJsonValue& test)
+{
+    const auto at = std::find_if(tests.begin(), tests.end(), [&test](const QJsonValue& one) { return one.toObject().value(kTestField) == test; });
+    return at == tests.end() ? QJsonValue(QJsonValue::Undefined) : QJsonValue(*at);
+}
+
+/// Results of field tests stand for themselves, and come and go one by one.
+std::optional<QJsonValue> mergedTests(const QJsonArray& seen, const QJsonArray& yours, const QJsonArray& theirs)
+{
+    QJsonArray names;
+    for (const QJsonArray& tests : {theirs, yours}) {
+        for (const QJsonValue& one : tests) {
+            if (const QJsonValue name = one.toObject().value(kTestField); !names.contains(name)) {
+                names.append(name);
+            }
+        }
+    }
+    QJsonArray merged;
+    for (const QJsonValue& name : std::as_const(names)) {
+        const auto test = mergedValue({}, testIn(seen, name), testIn(yours, name), testIn(theirs, name));
+        if (!test) {
+            return std::nullopt;
+        }
+        if (!test->isUndefined()) {
+            merged.append(*test);
+        }
+    }
+    return QJsonValue(merged);
+}
+
+bool areTests(const QJsonArray& rows)
+{
+    return std::all_of(rows.begin(), rows.end(), [](const QJsonValue& one) { return one.toObject().contains(kTestField); });
+}
+
 std::optional<QJsonValue> mergedRows(const QJsonArray& seen, const QJsonArray& yours, const QJsonArray& theirs)
 {
+    if (areTests(seen) && areTests(yours) && areTests(theirs)) {
+        return mergedTests(seen, yours, theirs);
+    }
     if (!areSameRows(seen, yours) || !areSameRows(seen, theirs)) {
         return std::nullopt;
     }
@@ -144,6 +187,9 @@ std::optional<QJsonObject> bothOf(const Conflict& conflict)
     case ConflictAbout::Booking:
     case ConflictAbout::Plan:
     case ConflictAbout::Decision:
+    case ConflictAbout::Choice:
+    case ConflictAbout::SessionLifts:
+    case ConflictAbout::Template:
         return std::nullopt;
     case ConflictAbout::Report:
     case ConflictAbout::Client:

@@ -31,7 +31,10 @@ enum class ConflictAbout : std::uint8_t {
     StudioWeek,
     RestingLimits,
     Plan,            ///< of weeks, after the beginner months
-    Decision         ///< at a check-in
+    Decision,        ///< at a check-in
+    Choice,          ///< of a coach about a lift: it is added to what others wrote, and says what they wrote last
+    SessionLifts,    ///< which lifts a session is planned with, and what is left out of it
+    Template         ///< of a week, by its name
 };
 
 /// What whoever writes has seen of a thing that is written over, in the words of the open format. Nothing: whatever is there is written over.

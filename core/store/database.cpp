@@ -1,6 +1,5 @@
 #include "core/store/database.h"
 
-#include "core/store/change_feed.h"
 #include "core/store/key_ring.h"
 #include "core/store/lift_cache.h"
 #include "core/store/migrations.h"
@@ -26,8 +25,8 @@ Database::Database(Access access, bool isReadOnly)
     if (!m_access.keys) {
         m_access.keys = std::make_shared<KeyRing>();
     }
-    if (!isReadOnly) {
-        ownWriterOpened(m_access.target);
+    if (!m_access.writes) {
+        m_access.writes = std::make_shared<OwnWrites>();
     }
 }
 
@@ -37,9 +36,6 @@ Database::~Database()
     m_connection.close();
     m_connection = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
-    if (!m_isReadOnly) {
-        ownWriterClosed(m_access.target);
-    }
 }
 
 Result<std::unique_ptr<Database>> Database::open(const Access& access, OpenMode mode)
@@ -147,7 +143,26 @@ bool Database::isOnServer() const
     return isServerTarget(m_access.target);
 }
 
-Transaction::Transaction(Database& database) : m_database(database)
+bool Database::hasOwnNews()
+{
+    const int ended = m_access.writes->ended - m_written;
+    const bool hasWritten = m_access.writes->begun - m_written > m_seenWritten;
+    m_seenWritten = ended;
+    return hasWritten;
+}
+
+OwnWrite::OwnWrite(Database& database) : m_database(database)
+{
+    ++m_database.m_access.writes->begun;
+    ++m_database.m_written;
+}
+
+OwnWrite::~OwnWrite()
+{
+    ++m_database.m_access.writes->ended;
+}
+
+Transaction::Transaction(Database& database) : m_database(database), m_write(database)
 {
     if (database.m_isInTransaction) {
         throw std::logic_error("a transaction inside of another");

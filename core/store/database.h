@@ -41,6 +41,8 @@ public:
     /// What this connection reaches; everything in a file.
     [[nodiscard]] Role role() const { return m_role; }
     [[nodiscard]] bool may(Right right) const { return store::may(m_role, right); }
+    /// Whether another connection of this run of the program, which has its access from this one or gave it, wrote since this was asked last.
+    [[nodiscard]] bool hasOwnNews();
     /// Whether the studio is on a server, where others write at the same time.
     [[nodiscard]] bool isOnServer() const;
 
@@ -67,6 +69,7 @@ public:
     }
 
 private:
+    friend class OwnWrite;
     friend class Transaction;
     friend class Snapshot;
 
@@ -85,8 +88,22 @@ private:
     QString m_nextToken;
     Role m_role = Role::Owner;
     bool m_isInTransaction = false;
+    int m_written = 0;      ///< how often this connection wrote
+    int m_seenWritten = 0;  ///< writes of others of this run that had ended when this was asked last
     std::optional<StoreError> m_failure;
     std::unique_ptr<Vault> m_vault;
+};
+
+/// While it lives, this connection writes.
+class OwnWrite {
+public:
+    explicit OwnWrite(Database& database);
+    ~OwnWrite();
+    OwnWrite(const OwnWrite&) = delete;
+    OwnWrite& operator=(const OwnWrite&) = delete;
+
+private:
+    Database& m_database;
 };
 
 /// A transaction that rolls back unless it is committed. There is one at a time; what failed before it is forgotten.
@@ -104,6 +121,7 @@ private:
     void rollBack();
 
     Database& m_database;
+    OwnWrite m_write;
     bool m_isOpen = false;
 };
 

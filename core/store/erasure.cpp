@@ -124,6 +124,7 @@ Wiped wipe(Database& database)
     if (!own) {
         return Wiped::Later;
     }
+    const OwnWrite write(**own);
     QSqlQuery query((*own)->connection());
     if (!query.exec(QStringLiteral("VACUUM"))) {
         return Wiped::Later;

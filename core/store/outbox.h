@@ -21,6 +21,8 @@ struct OutboxItem {
 
 /// Writes that wait for a server, in a file of the person's own: they outlive the program, and are sent in their order. The studio knows each of
 /// them by its token, so what was done without an answer is not done again.
+/// The file is plain text, sealed by nothing: what was lifted, notes and names stand in it as they were typed. Its owner alone can read it (mode 0600),
+/// and it is gone once all of it was sent.
 class Outbox {
 public:
     /// The file is read by load(). It need not be there.

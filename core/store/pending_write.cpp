@@ -96,6 +96,7 @@ PendingWrite overConflict(PendingWrite write, const Conflict& conflict, const st
                             [&](ReportWrite& one) { overReport(one.seen, one.report); },
                             [&](StateWrite& one) { one.seen = sessions::sessionStateOf(conflict.theirs.value(QLatin1String("state")).toString().toStdString()); },
                             [&](BookingChanges& one) {
+                                one.seenWithdrawn.erase(conflict.session);
                                 for (MovedBooking& moved : one.moved) {
                                     if (moved.session == conflict.session) {
                                         moved.seen.reset();

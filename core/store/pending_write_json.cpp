@@ -106,7 +106,13 @@ QJsonObject written(const BookingChanges& changes)
     }
     QJsonArray withdrawn;
     for (const base::SessionId session : changes.withdrawn) {
-        withdrawn.append(static_cast<qint64>(session.value()));
+        QJsonObject object;
+        putId(object, "session", session);
+        if (const auto seen = changes.seenWithdrawn.find(session); seen != changes.seenWithdrawn.end()) {
+            put(object, "seen", exchange::toJson(seen->second.place, byId));
+            put(object, "seen_state", textOf(sessions::keyOf(seen->second.state)));
+        }
+        withdrawn.append(object);
     }
     return {{QStringLiteral("booked"), booked}, {QStringLiteral("moved"), moved}, {QStringLiteral("withdrawn"), withdrawn}};
 }
@@ -171,6 +177,23 @@ std::optional<sessions::Session> bookedIn(QJsonObject object)
     return session;
 }
 
+/// A number alone is a booking that nobody compares.
+bool takeWithdrawn(BookingChanges& changes, const QJsonValue& value)
+{
+    const QJsonObject object = value.toObject();
+    const base::SessionId session = value.isObject() ? idIn<base::SessionId>(object, "session") : base::SessionId(value.toInteger());
+    changes.withdrawn.push_back(session);
+    if (!object.contains(QLatin1String("seen"))) {
+        return true;
+    }
+    const auto place = exchange::readBookingPlace(object.value(QLatin1String("seen")), "seen", exchange::CoachNames());
+    const auto state = sessions::sessionStateOf(object.value(QLatin1String("seen_state")).toString().toStdString());
+    if (place && state) {
+        changes.seenWithdrawn[session] = {*place, *state};
+    }
+    return place && state;
+}
+
 std::optional<PendingWrite> bookingsIn(const QJsonObject& object)
 {
     BookingChanges changes;
@@ -192,7 +215,9 @@ std::optional<PendingWrite> bookingsIn(const QJsonObject& object)
         changes.moved.push_back({idIn<base::SessionId>(moved, "session"), *to, seen ? std::optional(*seen) : std::nullopt});
     }
     for (const QJsonValue& value : object.value(QLatin1String("withdrawn")).toArray()) {
-        changes.withdrawn.emplace_back(value.toInteger());
+        if (!takeWithdrawn(changes, value)) {
+            return std::nullopt;
+        }
     }
     return changes.isEmpty() ? std::nullopt : std::optional<PendingWrite>(changes);
 }

@@ -29,9 +29,23 @@ Result<std::vector<planning::PlanTemplate>> PlanTemplates::all()
     return m_database.resultOf(std::move(templates));
 }
 
-Result<void> PlanTemplates::save(const planning::PlanTemplate& plan)
+void PlanTemplates::compare(const std::string& name, const QJsonObject& yours, const Seen& seen)
+{
+    const auto templates = seen ? all() : Result<std::vector<planning::PlanTemplate>>();
+    if (!seen || !templates) {
+        return;
+    }
+    const auto now = std::find_if(templates->begin(), templates->end(), [&name](const planning::PlanTemplate& one) { return one.name == name; });
+    Conflict conflict{ConflictAbout::Template};
+    conflict.yours = yours;
+    conflict.theirs = now == templates->end() ? QJsonObject() : exchange::toJson(*now);
+    refuseChanged(m_database, std::move(conflict), seen);
+}
+
+Result<void> PlanTemplates::save(const planning::PlanTemplate& plan, const Seen& seen)
 {
     Transaction transaction(m_database);
+    compare(plan.name, exchange::toJson(plan), seen);
     if (const auto fault = planning::faultOf(plan, m_catalogue)) {
         m_database.fail({StoreError::Kind::Refused, QString::fromStdString(fault->field + " " + fault->reason)});
     }
@@ -44,6 +58,7 @@ Result<void> PlanTemplates::save(const planning::PlanTemplate& plan)
 
 Result<void> PlanTemplates::rename(const std::string& from, const std::string& to)
 {
+    Transaction transaction(m_database);
     const auto templates = all();
     if (!templates) {
         return tl::make_unexpected(templates.error());
@@ -51,7 +66,6 @@ Result<void> PlanTemplates::rename(const std::string& from, const std::string& t
     const auto named = [&templates](const std::string& name) {
         return std::find_if(templates->begin(), templates->end(), [&name](const planning::PlanTemplate& one) { return one.name == name; });
     };
-    Transaction transaction(m_database);
     if (named(from) == templates->end()) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("There is no template %1").arg(QString::fromStdString(from))});
         return transaction.commit();
@@ -72,9 +86,10 @@ Result<void> PlanTemplates::rename(const std::string& from, const std::string& t
     return transaction.commit();
 }
 
-Result<void> PlanTemplates::remove(const std::string& name)
+Result<void> PlanTemplates::remove(const std::string& name, const Seen& seen)
 {
     Transaction transaction(m_database);
+    compare(name, {}, seen);
     AuditedChange audited(m_database, AuditWhat::Templates);
     Statement(m_database, QStringLiteral("DELETE FROM plan_template WHERE name = ?")).run(name);
     audited.keep();

@@ -78,6 +78,9 @@ Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId s
     if (seen.hasNoEntry) {
         refuseOtherEntries(work, session, records);
     }
+    if (seen.entriesOfLift && !records.empty()) {
+        refuseOtherState(work, records.front(), *seen.entriesOfLift);
+    }
     if (report) {
         checkReport(work, session, *report, seen.report);
     }
@@ -92,6 +95,20 @@ Result<ActOutcome> RecordWriter::record(base::ClientId client, base::SessionId s
         work.changeReport(session, *report);
     }
     return work.finish();
+}
+
+void RecordWriter::refuseOtherState(ActWork& work, const NewRecord& choice, const std::vector<base::EventId>& seen)
+{
+    const auto entries = work.edit().log().presentEntries(choice.lift);
+    const bool isAsSeen = std::equal(entries.begin(), entries.end(), seen.begin(), seen.end(), [](const LogEntry& now, base::EventId then) { return now.id == then; });
+    const auto rows = work.edit().log().allEntries(choice.lift);
+    if (work.isRefused() || isAsSeen || rows.empty()) {
+        return;
+    }
+    Conflict conflict = entryConflict(m_database, work.edit().log(), rows.back(), &choice.event);
+    conflict.about = ConflictAbout::Choice;
+    conflict.entry = {};
+    refuseAsConflict(m_database, std::move(conflict));
 }
 
 void RecordWriter::refuseOtherEntries(ActWork& work, base::SessionId session, const std::vector<NewRecord>& records)

@@ -24,10 +24,12 @@ struct NewRecord {
 struct SeenSession {
     bool hasNoEntry = false;                        ///< of these lifts, in this session
     std::optional<sessions::SessionReport> report;
+    /// The entries of the lift that counted when the coach chose: a choice made on another state of it is shown before it counts.
+    std::optional<std::vector<base::EventId>> entriesOfLift = {};
 };
 
-/// Writes what people do. Each call is one act in one transaction; nothing is ever overwritten.
-/// What somebody else changed since it was seen is refused as a Conflict.
+/// Writes what people do. Each call is one act in one transaction; nothing is ever overwritten: the log of a lift only grows, a choice of the coach too.
+/// What somebody else changed since it was seen is refused as a Conflict, for the person to see it first.
 class RecordWriter {
 public:
     /// `atUtc` answers the present moment, ISO 8601: it is asked at every act. `coach` is who does it, none where nobody said.
@@ -60,6 +62,7 @@ public:
 
 private:
     void checkReport(ActWork& work, base::SessionId session, const sessions::SessionReport& report, const std::optional<sessions::SessionReport>& seen);
+    void refuseOtherState(ActWork& work, const NewRecord& choice, const std::vector<base::EventId>& seen);
     void refuseOtherEntries(ActWork& work, base::SessionId session, const std::vector<NewRecord>& records);
     [[nodiscard]] Result<ActOutcome> replaceEntry(base::EventId entry, const progression::Event* event, ActKind kind,
                                                   const std::optional<sessions::SessionReport>& report = {},

@@ -118,6 +118,7 @@ Result<void> Sealing::remove(const seal::Passphrase& passphrase, const Progress&
 
 Result<void> Sealing::rewrite()
 {
+    const OwnWrite write(m_database);
     QSqlQuery query(m_database.connection());
     if (!query.exec(QStringLiteral("VACUUM"))) {
         return tl::make_unexpected(m_database.engine().errorOf(m_database.connection(), query.lastError(), m_database.target()));

@@ -1,9 +1,13 @@
 #include "core/store/session_writer.h"
 
 #include "core/store/act_work.h"
+#include "core/store/conflict.h"
 #include "core/store/event_log.h"
+#include "core/store/session_reader.h"
 #include "core/store/session_states.h"
 #include "core/store/statement.h"
+
+#include <QJsonArray>
 
 #include <set>
 
@@ -57,6 +61,22 @@ base::ClientId onlyClientOf(ActWork& work, const BookingChanges& changes)
     return clients.size() == 1 ? *clients.begin() : base::ClientId();
 }
 
+/// The lifts of a session by their patterns, in their order, and why some are left out. A client has one lift of each pattern.
+QJsonObject jsonOfLifts(Database& database, const std::vector<sessions::SessionLift>& lifts)
+{
+    QJsonArray order;
+    QJsonObject leftOut;
+    for (const sessions::SessionLift& one : lifts) {
+        Statement row(database, QStringLiteral("SELECT pattern FROM lift WHERE id = ?"));
+        const QString pattern = row.run(one.lift) && row.next() ? row.qtext(0) : QString::number(one.lift.value());
+        order.append(pattern);
+        if (one.leftOut) {
+            leftOut.insert(pattern, one.leftOut->empty() ? QJsonValue(true) : QJsonValue(QString::fromStdString(*one.leftOut)));
+        }
+    }
+    return {{QStringLiteral("lifts"), order}, {QStringLiteral("left_out"), leftOut}};
+}
+
 }  // namespace
 
 SessionWriter::SessionWriter(Database& database, std::function<QString()> atUtc, SessionCodes newCode)
@@ -106,10 +126,16 @@ void SessionWriter::moveTo(ActWork& work, const MovedBooking& moved)
     work.changeBooking(moved.session, moved.place);
 }
 
-void SessionWriter::withdrawIn(ActWork& work, base::SessionId session)
+void SessionWriter::withdrawIn(ActWork& work, base::SessionId session, const std::optional<SeenBooking>& seen)
 {
+    if (Statement row(m_database, QStringLiteral("SELECT 1 FROM session WHERE id = ? AND state = 'withdrawn'")); row.run(session) && row.next()) {
+        work.refuse(QStringLiteral("This session is out of the week already"));
+    }
     if (hasRecords(m_database, session)) {
         work.refuse(QStringLiteral("Something was recorded in this session: it stays"));
+    }
+    if (seen) {
+        work.compareBooking(session, *seen);
     }
     work.changeSession(session, SessionState::Withdrawn);
 }
@@ -140,7 +166,8 @@ Result<ActOutcome> SessionWriter::apply(const BookingChanges& changes)
     work.begin(ActKind::Session, m_atUtc(), {}, onlyClientOf(work, changes));
     std::vector<base::SessionId> moved;
     for (const base::SessionId session : changes.withdrawn) {
-        withdrawIn(work, session);
+        const auto seen = changes.seenWithdrawn.find(session);
+        withdrawIn(work, session, seen == changes.seenWithdrawn.end() ? std::nullopt : std::optional(seen->second));
     }
     for (const MovedBooking& one : changes.moved) {
         moveTo(work, one);
@@ -153,9 +180,26 @@ Result<ActOutcome> SessionWriter::apply(const BookingChanges& changes)
     return work.finish();
 }
 
-Result<void> SessionWriter::setLifts(base::SessionId session, const std::vector<sessions::SessionLift>& lifts)
+void SessionWriter::compareLifts(base::SessionId session, const std::vector<sessions::SessionLift>& lifts, const std::vector<sessions::SessionLift>& seen)
+{
+    const auto now = SessionReader(m_database).lifts(session);
+    Statement owner(m_database, QStringLiteral("SELECT client_id FROM session WHERE id = ?"));
+    if (!now || !owner.run(session) || !owner.next()) {
+        return;
+    }
+    Conflict conflict{ConflictAbout::SessionLifts, base::ClientId(owner.integer(0)), session};
+    conflict.yours = jsonOfLifts(m_database, lifts);
+    conflict.theirs = jsonOfLifts(m_database, *now);
+    refuseChanged(m_database, std::move(conflict), jsonOfLifts(m_database, seen));
+}
+
+Result<void> SessionWriter::setLifts(base::SessionId session, const std::vector<sessions::SessionLift>& lifts,
+                                     const std::optional<std::vector<sessions::SessionLift>>& seen)
 {
     Transaction transaction(m_database);
+    if (seen) {
+        compareLifts(session, lifts, *seen);
+    }
     Statement(m_database, QStringLiteral("DELETE FROM session_lift WHERE session_id = ?")).run(session);
     std::set<base::LiftId> named;
     int position = 0;
@@ -174,11 +218,11 @@ Result<void> SessionWriter::setLifts(base::SessionId session, const std::vector<
     return transaction.commit();
 }
 
-Result<ActOutcome> SessionWriter::withdraw(base::SessionId session)
+Result<ActOutcome> SessionWriter::withdraw(base::SessionId session, const std::optional<SeenBooking>& seen)
 {
     ActWork work(m_database);
     work.begin(ActKind::Session, m_atUtc(), {}, work.clientOf(session));
-    withdrawIn(work, session);
+    withdrawIn(work, session, seen);
     return work.finish();
 }
 

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace chalk::store {
@@ -212,6 +213,11 @@ void readWeek(Database& database, exchange::StudioDocument& document)
             document.coachWork[coach] = work;
         }
     }
+    Statement desk(database, QStringLiteral("SELECT id FROM coach WHERE is_coaching = 0"));
+    desk.run();
+    while (desk.next()) {
+        document.deskOnly.insert(base::CoachId(desk.integer(0)));
+    }
     for (const KeptClosure& kept : settings.closures(base::Date()).value_or(std::vector<KeptClosure>())) {
         document.closures.push_back(kept.closure);
     }
@@ -230,6 +236,11 @@ void renumberCoaches(exchange::StudioDocument& document)
         work[ids[coach]] = own;
     }
     document.coachWork = std::move(work);
+    std::set<base::CoachId> desk;
+    for (const base::CoachId coach : document.deskOnly) {
+        desk.insert(ids[coach]);
+    }
+    document.deskOnly = std::move(desk);
     for (week::Closure& closure : document.closures) {
         closure.coach = closure.coach.isNone() ? closure.coach : ids[closure.coach];
     }
@@ -272,7 +283,7 @@ void readErased(Database& database, exchange::StudioDocument& document)
 StudioExport::StudioExport(Database& database, base::Date today) : m_database(database), m_snapshot(database)
 {
     StudioReader studio(database);
-    const auto coaches = studio.coaches();
+    const auto coaches = studio.everybody();
     const auto equipment = studio.equipment();
     const auto name = studio.name();
     const auto limits = StudioSettings(database).restingLimits();

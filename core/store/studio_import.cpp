@@ -102,6 +102,9 @@ void StudioImport::addOwn(const exchange::StudioDocument& document)
     for (const auto& [coach, work] : document.coachWork) {
         putCoachWork(m_database, coachOf(coach), work);
     }
+    for (const base::CoachId coach : document.deskOnly) {
+        Statement(m_database, QStringLiteral("UPDATE coach SET is_coaching = 0 WHERE id = ?")).run(coachOf(coach));
+    }
     for (week::Closure closure : document.closures) {
         closure.coach = closure.coach.isNone() ? base::CoachId() : coachOf(closure.coach);
         insertClosure(m_database, closure);

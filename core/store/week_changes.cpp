@@ -20,24 +20,23 @@ sessions::Session sessionAt(const week::BookingPlace& place, const week::WishOri
     return session;
 }
 
-/// Where a booking lay when the facts were read.
-std::optional<week::BookingPlace> seenPlace(const week::WeekFacts& facts, base::ClientId client, base::SessionId session)
+}  // namespace
+
+week::BookingPlace placeOf(const sessions::Session& session)
+{
+    return {session.coach, session.date, session.startMinute, session.minutes, session.place, session.placeCapacity, session.isLocked};
+}
+
+std::optional<SeenBooking> seenBooking(const week::WeekFacts& facts, base::ClientId client, base::SessionId session)
 {
     for (const week::ClientOfWeek& one : facts.clients) {
         if (one.client.id != client) {
             continue;
         }
         const auto at = std::find_if(one.sessions.begin(), one.sessions.end(), [session](const week::BookedSession& booked) { return booked.session.id == session; });
-        return at == one.sessions.end() ? std::nullopt : std::optional(placeOf(at->session));
+        return at == one.sessions.end() ? std::nullopt : std::optional(SeenBooking{placeOf(at->session), at->session.state});
     }
     return std::nullopt;
-}
-
-}  // namespace
-
-week::BookingPlace placeOf(const sessions::Session& session)
-{
-    return {session.coach, session.date, session.startMinute, session.minutes, session.place, session.placeCapacity, session.isLocked};
 }
 
 BookingChanges changesTo(const week::WeekFacts& facts, const week::WeekCase& week, const week::WeekPlan& plan, const SessionChoice& isMeant)
@@ -51,7 +50,8 @@ BookingChanges changesTo(const week::WeekFacts& facts, const week::WeekCase& wee
         if (week.origins[i].booked.isNone()) {
             changes.booked.push_back(sessionAt(place, week.origins[i]));
         } else {
-            changes.moved.push_back({week.origins[i].booked, place, seenPlace(facts, week.origins[i].client, week.origins[i].booked)});
+            const auto seen = seenBooking(facts, week.origins[i].client, week.origins[i].booked);
+            changes.moved.push_back({week.origins[i].booked, place, seen ? std::optional(seen->place) : std::nullopt});
         }
     }
     return changes;

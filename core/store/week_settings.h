@@ -21,7 +21,8 @@ struct KeptClosure {
 
 /// What weeks are planned from: the studio's hours, stations and weights, the work of coaches, the wishes of clients, closures. What nobody
 /// has set has its stated default. A setting that cannot be read is a fault of the file that names it; one out of its range is refused.
-/// `seen` is what was set when whoever writes began: where it is something else by now, that is a Conflict.
+/// `seen` is what was set when whoever writes began: where it is something else by now, that is a Conflict. Closures are added and taken away one by
+/// one and never written over.
 class WeekSettings {
 public:
     explicit WeekSettings(Database& database) : m_database(database) {}

@@ -16,6 +16,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -121,6 +122,7 @@ struct StudioDocument {
     clients::RestingLimits restingLimits{};
     week::StudioWeek week{};
     std::map<base::CoachId, week::CoachWork> coachWork{};  ///< of those who do not work as by default
+    std::set<base::CoachId> deskOnly{};  ///< those of `coaches` who coach nobody: nobody is booked with them
     std::vector<week::Closure> closures{};
     std::vector<base::Date> erasedOn{};          ///< when clients were erased; the first one is erased client 1
     std::vector<ErasedSession> erasedSessions{};

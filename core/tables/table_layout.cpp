@@ -89,7 +89,27 @@ bool isMassField(std::optional<Field> field)
     return field == Field::Load || field == Field::BodyMass;
 }
 
+/// `Weight` where no column says what was done or when: the body's.
+void settleWeights(TableLayout& layout)
+{
+    if (!layout.has(Field::Exercise) && !layout.has(Field::Day) && !layout.has(Field::BodyMass)) {
+        std::replace(layout.columns.begin(), layout.columns.end(), std::optional(Field::Load), std::optional(Field::BodyMass));
+    }
+}
+
 }  // namespace
+
+std::vector<std::size_t> columnsLeftOut(const TableLayout& layout)
+{
+    std::vector<std::size_t> left;
+    for (std::size_t i = 0; i < layout.columns.size(); ++i) {
+        const auto field = layout.columns[i];
+        if (!field || (isOfSession(*field) && !layout.hasSessions())) {
+            left.push_back(i);
+        }
+    }
+    return left;
+}
 
 bool TableLayout::has(Field field) const
 {
@@ -107,6 +127,7 @@ TableLayout guessLayout(const std::vector<std::string>& headings, const std::vec
         }
     }
     settleNames(layout);
+    settleWeights(layout);
     for (std::size_t i = 0; i < headings.size(); ++i) {
         if (!layout.columns[i]) {
             guessByCells(layout, i, facts[i]);

@@ -36,7 +36,7 @@ struct TableLayout {
 };
 
 /// A layout by headings first and by what the cells look like where a heading says nothing. `facts` has one for each heading. Each field is given
-/// to one column at most, the first that fits. `isCommaUsual`: where no cell says which sign parts decimals, and the columns are parted by something
+/// to one column at most, the first that fits. A weight in a table without sessions is that of the body. `isCommaUsual`: where no cell says which sign parts decimals, and the columns are parted by something
 /// else, it is the comma.
 [[nodiscard]] TableLayout guessLayout(const std::vector<std::string>& headings, const std::vector<ColumnFacts>& facts, bool isCommaUsual, base::MassUnit usualUnit);
 
@@ -58,6 +58,9 @@ struct LayoutProblem {
 
 /// Nothing where it can be read.
 [[nodiscard]] std::optional<LayoutProblem> problemOf(const TableLayout& layout);
+
+/// The columns of which nothing is taken in, by index: those that are passed over, and what would say something of a set where the table has no sessions.
+[[nodiscard]] std::vector<std::size_t> columnsLeftOut(const TableLayout& layout);
 
 /// Whether a first record is data and not headings: it names no field, and one of its cells is a number, a day or a mail address.
 [[nodiscard]] bool isWithoutHeadings(const std::vector<std::string>& first);

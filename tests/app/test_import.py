@@ -53,6 +53,15 @@ class Import(StudioTest):
         done = self.import_json(file)
         self.assertEqual((done["new_clients"], done["body_masses_left_out"]), (2, 1))
 
+    def test_a_weight_without_sessions_is_the_body_mass_and_nothing_is_dropped_silently(self):
+        file = self.write("people.csv", "Name;Gewicht (kg);Spind\nPia Lowell;82,5;12\n")
+        said = self.run_import("--preview", file).stdout
+        self.assertIn("Gewicht (kg): Body mass", said)
+        self.assertIn("Left out: 1 body mass without consent", said)
+        self.assertIn("Not taken: Spind.", said)
+        loads = self.write("loads.csv", "Name;Body mass;Weight (kg)\nPia Lowell;82,5;60\n")
+        self.assertIn("Not taken: Weight (kg).", self.run_import("--preview", loads).stdout)
+
     def test_faulty_rows_are_named_and_the_rest_goes_in(self):
         file = self.write("people.csv", "Name,Born\nPia Lowell,1990-13-04\nUma Field,1990-12-04\n")
         run = self.run_import(file)

@@ -24,7 +24,8 @@ inline std::vector<store::PendingWrite> everyPendingWrite()
     booked.place = "Floor";
     return {entry, store::ReportWrite{base::SessionId(9), report, sessions::SessionReport()},
             store::StateWrite{base::SessionId(9), sessions::SessionState::CancelledLate, sessions::SessionState::Printed},
-            store::BookingChanges{{booked}, {{base::SessionId(7), place, place}, {base::SessionId(8), place, std::nullopt}}, {base::SessionId(5)}}};
+            store::BookingChanges{{booked}, {{base::SessionId(7), place, place}, {base::SessionId(8), place, std::nullopt}}, {base::SessionId(5), base::SessionId(6)},
+                                  {{base::SessionId(6), {place, sessions::SessionState::Printed}}}}};
 }
 
 }  // namespace chalk::test

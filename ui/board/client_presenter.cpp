@@ -62,6 +62,7 @@ ClientPresenter::ClientPresenter(store::Database& database, const lifts::Catalog
 
 Result<ClientCase> ClientPresenter::read(base::ClientId id, base::Date today)
 {
+    const store::Snapshot snapshot(m_database);  // a choice is compared with the log that belongs to what is shown
     auto file = store::ClientReader(m_database).read(id, today);
     if (!file) {
         return tl::make_unexpected(file.error());
@@ -140,13 +141,19 @@ Result<std::vector<decisions::SwapOffer>> ClientPresenter::swapOffers(const Lift
     return decisions::swapOffers(m_database, m_catalogue, decisions::swappedLiftOf(lift.machine, lift.exercise, lift.pattern), client.cautions);
 }
 
-Result<store::ActOutcome> ClientPresenter::write(const LiftCase& lift, base::ClientId client, base::Date today, progression::EventBody body)
+Result<store::ActOutcome> ClientPresenter::write(const LiftCase& lift, base::ClientId client, base::Date today, progression::EventBody body,
+                                                bool isSeen)
 {
     if (const auto fault = lift.machine.faultOf(body)) {
         return store::storeError(store::StoreError::Kind::Refused,
                                  QStringLiteral("%1 %2").arg(QString::fromStdString(fault->field), QString::fromStdString(fault->reason)));
     }
-    return m_writer.record(client, base::SessionId(), {{lift.id, {today, std::move(body)}}});
+    store::SeenSession seen;
+    if (!isSeen) {
+        seen.entriesOfLift.emplace();
+        std::transform(lift.log.begin(), lift.log.end(), std::back_inserter(*seen.entriesOfLift), [](const LogEntry& entry) { return entry.id; });
+    }
+    return m_writer.record(client, base::SessionId(), {{lift.id, {today, std::move(body)}}}, {}, seen);
 }
 
 }  // namespace chalk::ui::board

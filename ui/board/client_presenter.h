@@ -21,6 +21,7 @@ public:
     ClientPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc);
 
     [[nodiscard]] store::Result<ClientCase> read(base::ClientId client, base::Date today);
+    [[nodiscard]] store::Database& database() { return m_database; }
 
     /// What could take the place of the lift's exercise.
     [[nodiscard]] store::Result<std::vector<decisions::SwapOffer>> swapOffers(const LiftCase& lift, const ClientCase& client);
@@ -29,8 +30,9 @@ public:
     [[nodiscard]] floor::MaximumTestDesk maximumTests() { return {m_database, m_atUtc}; }
 
     /// Writes a coach's event for a lift on `today`. Refused where the lift cannot take it; the message names the field.
+    /// Where the log of the lift is another one by now, that is a Conflict; `isSeen` says that the coach has seen it and chooses all the same.
     [[nodiscard]] store::Result<store::ActOutcome> write(const LiftCase& lift, base::ClientId client, base::Date today,
-                                                         progression::EventBody body);
+                                                         progression::EventBody body, bool isSeen = false);
 
 private:
     [[nodiscard]] store::Result<LiftCase> readLift(const store::ClientLift& lift, base::Date today);

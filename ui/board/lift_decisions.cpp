@@ -10,6 +10,7 @@
 #include "ui/board/note_editor.h"
 #include "ui/common/act_history.h"
 #include "ui/common/formats.h"
+#include "ui/common/settling.h"
 #include "ui/decisions/swap_editor.h"
 #include "ui/floor/maximum_test_dialog.h"
 #include "ui/floor/maximum_test_words.h"
@@ -23,23 +24,11 @@ QString liftName(const LiftCase& lift)
     return common::qstring(lift.exercise.name).toLower();
 }
 
-/// Writes an event for a lift. Where that fails the editor says why, and nothing is answered.
-std::optional<base::ActId> writeOr(decisions::CoachEditor& editor, ClientPresenter& presenter, const LiftCase& lift, const ClientCase& client,
-                                   progression::EventBody body)
-{
-    const auto outcome = presenter.write(lift, client.client.id, client.today, std::move(body));
-    if (!outcome) {
-        editor.setFault(outcome.error().message);
-        return std::nullopt;
-    }
-    return outcome->act;
-}
-
 }  // namespace
 
-LiftDecisions::LiftDecisions(const common::Look& look, BoardTab& board, ClientPresenter& presenter, common::ActHistory& acts,
-                             QObject* parent)
-    : QObject(parent), m_look(look), m_board(board), m_presenter(presenter), m_acts(acts)
+LiftDecisions::LiftDecisions(const common::Look& look, BoardTab& board, ClientPresenter& presenter, common::Dialogs& dialogs,
+                             common::ActHistory& acts, QObject* parent)
+    : QObject(parent), m_look(look), m_board(board), m_presenter(presenter), m_dialogs(dialogs), m_acts(acts)
 {
 }
 
@@ -87,6 +76,23 @@ void LiftDecisions::finish(base::ActId act, const QString& words)
     Q_EMIT written();
 }
 
+std::optional<base::ActId> LiftDecisions::write(decisions::CoachEditor& editor, const LiftCase& lift, const progression::EventBody& body)
+{
+    const auto outcome = common::settled(m_dialogs, m_presenter.database(), {}, [&](const common::Settling& settling) {
+        return m_presenter.write(lift, m_client->client.id, m_client->today, body, settling.seen.has_value());
+    });
+    if (outcome) {
+        return outcome->act;
+    }
+    if (outcome.error().kind == store::StoreError::Kind::Conflict) {
+        m_board.endEditing();
+        Q_EMIT written();
+    } else {
+        editor.setFault(outcome.error().message);
+    }
+    return std::nullopt;
+}
+
 void LiftDecisions::change()
 {
     if (!canChange()) {
@@ -98,7 +104,7 @@ void LiftDecisions::change()
         if (!event) {
             return;
         }
-        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, *event)) {
+        if (const auto act = write(*editor, before, *event)) {
             progression::LiftMachine after = before.machine;
             after.apply(before.day, *event);
             finish(*act, changedWords(before, after.prescriptionOn(before.day), *m_client));
@@ -121,7 +127,7 @@ void LiftDecisions::hold()
                                   tr("Reason, a few words"), tr("Hold here"));
     connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = held] {
         const auto set = keepingSetOf(before.machine, before.next, editor->note().toStdString());
-        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, set)) {
+        if (const auto act = write(*editor, before, set)) {
             finish(*act, heldWords(before, *m_client));
         }
     });
@@ -138,7 +144,7 @@ void LiftDecisions::release()
                              : tr("It stays on its rung.");
     auto* editor = new NoteEditor(m_look, tr("Release %1").arg(liftName(*lift())), then, tr("Note, what makes it safe"), tr("Release"));
     connect(editor, &decisions::CoachEditor::accepted, this, [this, editor, before = *lift()] {
-        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, progression::Release{editor->note().toStdString()})) {
+        if (const auto act = write(*editor, before, progression::Release{editor->note().toStdString()})) {
             finish(*act, releasedWords(before, *m_client));
         }
     });
@@ -188,7 +194,7 @@ void LiftDecisions::swap()
         if (!event) {
             return;
         }
-        if (const auto act = writeOr(*editor, m_presenter, before, *m_client, *event)) {
+        if (const auto act = write(*editor, before, *event)) {
             finish(*act, swappedWords(before, name, *m_client));
         }
     });

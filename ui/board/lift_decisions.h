@@ -1,12 +1,16 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/progression/event.h"
 
 #include <QObject>
 #include <QString>
 
+#include <optional>
+
 namespace chalk::ui::common {
 class ActHistory;
+class Dialogs;
 class Look;
 }  // namespace chalk::ui::common
 
@@ -28,7 +32,7 @@ class LiftDecisions : public QObject {
 
 public:
     /// All of them outlive the decisions.
-    LiftDecisions(const common::Look& look, BoardTab& board, ClientPresenter& presenter, common::ActHistory& acts,
+    LiftDecisions(const common::Look& look, BoardTab& board, ClientPresenter& presenter, common::Dialogs& dialogs, common::ActHistory& acts,
                   QObject* parent = nullptr);
 
     /// The case on show, which outlives the next call; null for none.
@@ -48,7 +52,7 @@ public:
     void test();
 
 Q_SIGNALS:
-    /// A decision was written and its editor is closed: the client is to be read again.
+    /// A decision was written, or given up for what somebody else wrote, and its editor is closed: the client is to be read again.
     void written();
 
 private:
@@ -56,10 +60,14 @@ private:
     [[nodiscard]] const LiftCase* lift() const;
     void edit(decisions::CoachEditor* editor);
     void finish(base::ActId act, const QString& words);
+    /// Writes an event for a lift. Where somebody else wrote something of the lift meanwhile, the coach sees that first. Where nothing was written, the
+    /// editor says why, or is closed where the coach gave way.
+    [[nodiscard]] std::optional<base::ActId> write(decisions::CoachEditor& editor, const LiftCase& lift, const progression::EventBody& body);
 
     const common::Look& m_look;
     BoardTab& m_board;
     ClientPresenter& m_presenter;
+    common::Dialogs& m_dialogs;
     common::ActHistory& m_acts;
     const ClientCase* m_client = nullptr;
 };

@@ -39,6 +39,16 @@ QString amountsText(const std::vector<const SetRecord*>& sets, Measure measure)
     return amounts.join(QLatin1String(", ")) + unitOf(measure);
 }
 
+/// `3 × 7 at 60`, `missed at 130`.
+QString setsAtText(const std::vector<const SetRecord*>& sets, Measure measure)
+{
+    const QString load = common::numberText(sets.front()->load);
+    if (std::any_of(sets.begin(), sets.end(), [](const SetRecord* set) { return set->amount != 0; })) {
+        return BoardText::tr("%1 at %2").arg(amountsText(sets, measure), load);
+    }
+    return sets.size() == 1 ? BoardText::tr("missed at %1").arg(load) : BoardText::tr("%1 times missed at %2").arg(sets.size()).arg(load);
+}
+
 /// The working sets, load by load in the order done.
 QString workText(const Exposure& exposure, Measure measure)
 {
@@ -46,7 +56,7 @@ QString workText(const Exposure& exposure, Measure measure)
     std::vector<const SetRecord*> alike;
     const auto close = [&parts, &alike, measure] {
         if (!alike.empty()) {
-            parts.append(BoardText::tr("%1 at %2").arg(amountsText(alike, measure), common::numberText(alike.front()->load)));
+            parts.append(setsAtText(alike, measure));
             alike.clear();
         }
     };

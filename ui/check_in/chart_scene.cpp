@@ -133,7 +133,9 @@ QString effortText(const LiftEvidence& lift)
                     .arg(missed->of);
     }
     if (lift.reserve) {
-        said << chartText(QT_TRANSLATE_NOOP("CheckInChart", "About %1 reps in reserve after the first set.")).arg(roundedText(*lift.reserve));
+        const QString left = roundedText(*lift.reserve);
+        said << (left == QLatin1String("1") ? chartText(QT_TRANSLATE_NOOP("CheckInChart", "About 1 rep in reserve after the first set."))
+                                            : chartText(QT_TRANSLATE_NOOP("CheckInChart", "About %1 reps in reserve after the first set.")).arg(left));
     }
     return said.join(QLatin1Char(' '));
 }

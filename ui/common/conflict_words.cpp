@@ -65,6 +65,9 @@ QString plainWords(const QString& field, const QJsonValue& value, const Conflict
     if (field == QLatin1String("coach")) {
         return coachWords(value, names);
     }
+    if (const auto pattern = lifts::patternOf(value.toString().toStdString()); pattern && field == QLatin1String("lifts")) {
+        return patternName(*pattern);
+    }
     if (value.isBool()) {
         return value.toBool() ? conflictText("yes") : conflictText("no");
     }
@@ -107,7 +110,7 @@ QString setWords(const QJsonObject& set)
 /// What a row of a list is called: by its pattern or key, else by its number.
 QString rowName(const QJsonObject& row, qsizetype index)
 {
-    for (const char* key : {"pattern", "key"}) {
+    for (const char* key : {"pattern", "key", "test"}) {
         const QString name = row.value(QLatin1String(key)).toString();
         if (const auto pattern = lifts::patternOf(name.toStdString())) {
             return patternName(*pattern);
@@ -180,8 +183,23 @@ QString thingOf(ConflictAbout about)
     case ConflictAbout::RestingLimits: return conflictText("The resting limits");
     case ConflictAbout::Plan: return conflictText("The plan");
     case ConflictAbout::Decision: return conflictText("The decision");
+    case ConflictAbout::Choice: return conflictText("The lift");
+    case ConflictAbout::SessionLifts: return conflictText("The session’s list of lifts");
+    case ConflictAbout::Template: return conflictText("The template");
     }
     return {};
+}
+
+/// One sentence for whom, and that nothing is lost.
+QString happenedTo(const Conflict& conflict)
+{
+    const bool isTakenAway = conflict.theirs.isEmpty();
+    if (conflict.about == ConflictAbout::Choice) {
+        return isTakenAway ? conflictText("%1 took an entry of it back. Your choice was made before that, and is not written yet.")
+                           : conflictText("Last written by: %1. Your choice was made before that, and is not written yet.");
+    }
+    return isTakenAway ? conflictText("%1 took it away. Nothing of yours is written yet, and nothing is lost.")
+                       : conflictText("Changed by: %1. Nothing of yours is written yet, and nothing is lost.");
 }
 
 QString byWhom(const Conflict& conflict)
@@ -236,15 +254,13 @@ Question conflictQuestion(const Conflict& conflict, const ConflictNames& names)
     const QString subject = subjectOf(names);
     question.headline = subject.isEmpty() ? conflictText("%1 was changed in the meantime.").arg(thingOf(conflict.about))
                                           : conflictText("%1 was changed in the meantime: %2.").arg(thingOf(conflict.about), subject);
-    const bool isTakenAway = conflict.theirs.isEmpty();
-    question.text = (isTakenAway ? conflictText("%1 took it away. Nothing of yours is written yet, and nothing is lost.")
-                                 : conflictText("Changed by: %1. Nothing of yours is written yet, and nothing is lost."))
-                        .arg(byWhom(conflict));
+    question.text = happenedTo(conflict).arg(byWhom(conflict));
     question.versions = versionRows(conflict, names);
     if (question.versions.empty()) {
         question.versions.push_back({thingOf(conflict.about), conflictText("as you have it"), conflictText("the same")});
     }
-    question.answers = {conflictText("Keep theirs"), conflictText("Write mine")};
+    question.answers = conflict.about == ConflictAbout::Choice ? QStringList{conflictText("Leave mine out"), conflictText("Write mine as well")}
+                                                               : QStringList{conflictText("Keep theirs"), conflictText("Write mine")};
     if (store::bothOf(conflict)) {
         question.answers.append(conflictText("Keep both"));
     }

@@ -63,6 +63,11 @@ QString planWorkText(const chalk::direction::PlannedWork& work, const chalk::dir
     return work.isPauseAsked ? planWords(QT_TRANSLATE_NOOP("Plan", "%1, with a pause")).arg(text) : text;
 }
 
+base::Load estimateShown(base::Load single)
+{
+    return base::Load::fromCenti((single.centi() + kHalfUnit / 2) / kHalfUnit * kHalfUnit);
+}
+
 QString planSingleText(const chalk::direction::PlanSingle& single, base::MassUnit unit)
 {
     if (single.load <= base::Load()) {
@@ -71,8 +76,7 @@ QString planSingleText(const chalk::direction::PlanSingle& single, base::MassUni
     if (single.isTested) {
         return planWords(QT_TRANSLATE_NOOP("Plan", "%1, tested")).arg(loadText(single.load, unit));
     }
-    const base::Load near = base::Load::fromCenti((single.load.centi() + kHalfUnit / 2) / kHalfUnit * kHalfUnit);
-    return planWords(QT_TRANSLATE_NOOP("Plan", "%1, estimated")).arg(loadText(near, unit));
+    return planWords(QT_TRANSLATE_NOOP("Plan", "%1, estimated")).arg(loadText(estimateShown(single.load), unit));
 }
 
 QString planWaitText(const chalk::direction::LiftForPlan& lift, base::Load single, bool isRunning)

@@ -20,6 +20,8 @@ namespace chalk::ui::common {
 [[nodiscard]] QString planLoadText(const chalk::direction::LiftForPlan& lift, base::Load single, base::Milli share);
 /// One exposure: `4 × 4 at 85 kg, rest 3:00, 2 left`, with `, with a pause` where one is asked; `test, about 112.5 kg`, `test`.
 [[nodiscard]] QString planWorkText(const chalk::direction::PlannedWork& work, const chalk::direction::LiftForPlan& lift, base::Load single);
+/// An estimated single as it is shown: to the nearest half.
+[[nodiscard]] base::Load estimateShown(base::Load single);
 /// A single and where it comes from: `104 kg, estimated` (to the nearest half), `105 kg, tested`, `not known yet`.
 [[nodiscard]] QString planSingleText(const chalk::direction::PlanSingle& single, base::MassUnit unit);
 

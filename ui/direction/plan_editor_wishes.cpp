@@ -3,6 +3,7 @@
 #include "ui/common/direction_words.h"
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
+#include "ui/common/plan_words.h"
 #include "ui/common/segmented_choice.h"
 #include "ui/decisions/number_entry.h"
 #include "ui/direction/plan_editor_monday.h"
@@ -199,9 +200,15 @@ void PlanEditorWishes::takeSingle(std::size_t fact)
         Q_EMIT refused(tr("A single is a load, like 102.5. Nothing: the lift stays on the ladder."));
         return followLift(fact);
     }
-    if (lift) {
+    if (lift && *typed != shownSingle(*lift)) {  // what stands there rounded is not typed
         m_model.setSingle(*lift, *typed);
     }
+}
+
+base::Load PlanEditorWishes::shownSingle(std::size_t lift) const
+{
+    const base::Load single = m_model.plan().singles[lift].load;
+    return m_model.originOf(lift) == SingleOrigin::Estimated ? common::estimateShown(single) : single;
 }
 
 QString PlanEditorWishes::originOf(std::size_t fact, std::optional<std::size_t> lift) const
@@ -245,7 +252,7 @@ void PlanEditorWishes::followLift(std::size_t fact)
     const base::Load single = m_model.plan().singles[*lift].load;
     row.role->setCurrentIndex(static_cast<int>(std::find(kRoles.begin(), kRoles.end(), wish.role) - kRoles.begin()));
     row.days->setValue(wish.exposures);
-    row.single->setText(single > base::Load() ? common::numberText(single) : QString());
+    row.single->setText(single > base::Load() ? common::numberText(shownSingle(*lift)) : QString());
 }
 
 void PlanEditorWishes::follow()

@@ -56,6 +56,8 @@ private:
     /// Asks for the wishes of the plan, changed so.
     void ask(const std::function<void(chalk::direction::PlanWishes&)>& change);
     void askLift(std::size_t fact);
+    /// What stands in the field of a lift of the plan.
+    [[nodiscard]] base::Load shownSingle(std::size_t lift) const;
     void takeSingle(std::size_t fact);
 
     const common::Look& m_look;

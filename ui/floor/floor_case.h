@@ -29,6 +29,7 @@ struct FloorLift {
     QString line = {};                           ///< as typed and not saved yet
     RehearsalDraft rehearsal = {};               ///< as judged and not saved yet
     RehearsalPoints points = {};                 ///< that a rehearsal of it is judged by
+    std::vector<base::EventId> entries = {};     ///< all that counts of the lift
     base::EventId saved = {};                    ///< the entry of this session; none before it is saved
     std::optional<progression::EventBody> savedBody = {};
     bool isSkipped = false;                      ///< left out of this session
@@ -54,6 +55,7 @@ struct FloorClient {
     std::vector<FloorLift> lifts;
     std::vector<FloorLift> others;  ///< lifts that are not planned for this session
     sessions::SessionReport report = {};  ///< what was said once of the session
+    std::vector<sessions::SessionLift> planned = {};  ///< as the studio has them; none where nobody planned the session
     bool isHealthKept = false;            ///< with consent: only then are sleep, soreness and stress asked
 
     [[nodiscard]] QString firstName() const;

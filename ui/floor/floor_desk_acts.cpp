@@ -110,8 +110,9 @@ SaveState FloorDesk::saveReport(base::SessionId session, const sessions::Session
 
 bool FloorDesk::keepLifts()
 {
-    const auto kept = m_presenter.keepLifts(*client());
+    const auto kept = m_presenter.keepLifts(*editedClient());
     if (!kept) {
+        readTheirs(kept.error());
         m_refusal = kept.error().message;
     }
     return kept.has_value();
@@ -155,6 +156,7 @@ QString FloorDesk::swap(const progression::Swap& swap, const QString& name)
     }
     const auto outcome = m_presenter.swap(*client(), *shown, swap);
     if (!outcome) {
+        readTheirs(outcome.error());
         return outcome.error().message;
     }
     m_acts.add(outcome->act, actText("%1 swapped for %2 for %3").arg(common::qstring(shown->exercise.name), name, client()->firstName()));

@@ -131,6 +131,7 @@ std::optional<FloorLift> FloorPresenter::floorLift(const progression::LiftMachin
     }
     const auto due = machine->prescriptionOn(session.date);
     FloorLift lift{id, std::move(named), *std::move(machine), due, lastTrained, std::move(later)};
+    std::transform(history->begin(), history->end(), std::back_inserter(lift.entries), [](const store::HistoryEntry& entry) { return entry.id; });
     if (isSaved) {
         lift.saved = here->id;
         lift.savedBody = here->event.body;
@@ -140,6 +141,7 @@ std::optional<FloorLift> FloorPresenter::floorLift(const progression::LiftMachin
 
 store::Result<FloorClient> FloorPresenter::client(const sessions::Session& session, const QString& coach, base::Date today)
 {
+    const store::Snapshot snapshot(m_database);  // what is chosen here is compared with the logs that belong to it
     const auto file = store::ClientReader(m_database).read(session.client, session.date);
     if (!file) {
         return tl::make_unexpected(file.error());
@@ -170,6 +172,7 @@ store::Result<FloorClient> FloorPresenter::client(const sessions::Session& sessi
     if (!planned) {
         return tl::make_unexpected(planned.error());
     }
+    client.planned = *planned;
     const auto placeOf = [&planned](base::LiftId id) { return std::find_if(planned->begin(), planned->end(), [id](const sessions::SessionLift& one) { return one.lift == id; }); };
     std::vector<base::LiftId> chosen = planned->empty() ? sessions::chooseLifts(candidates) : std::vector<base::LiftId>();
     for (const sessions::SessionLift& one : *planned) {

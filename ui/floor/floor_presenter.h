@@ -5,6 +5,7 @@
 #include "core/planning/group_session.h"
 #include "core/sessions/card_content.h"
 #include "core/store/card_reader.h"
+#include "core/store/conflict.h"
 #include "core/store/client_reader.h"
 #include "core/store/history_reader.h"
 #include "core/store/pending_write.h"
@@ -65,8 +66,9 @@ public:
     /// Says something once of a session, in the place of what was said before, as it was `seen`.
     [[nodiscard]] store::Result<store::ActOutcome> saveReport(base::SessionId session, const sessions::SessionReport& report,
                                                               const std::optional<sessions::SessionReport>& seen, const QString& who);
-    /// Keeps the lifts of a session as they stand on the client: their order, and which are left out and why.
-    [[nodiscard]] store::Result<void> keepLifts(const FloorClient& client);
+    /// Keeps the lifts of a session as they stand on the client: their order, and which are left out and why. Where somebody else planned them
+    /// otherwise meanwhile, the person decides; a Conflict then says that theirs stay.
+    [[nodiscard]] store::Result<void> keepLifts(FloorClient& client);
     /// What could take the place of a lift's exercise.
     [[nodiscard]] store::Result<std::vector<decisions::SwapOffer>> swapOffers(const FloorClient& client, const FloorLift& lift);
     /// Swaps a lift's exercise on the day of the session, before it is recorded there. Refused where the lift cannot take it.
@@ -88,6 +90,9 @@ public:
 private:
     [[nodiscard]] static sessions::SessionReport withRemark(sessions::SessionReport report, const FloorLift& lift, const QString& remark);
     [[nodiscard]] QString nameOf(base::ClientId client);
+    /// Asks the person about conflicts where there is somebody to ask.
+    template <class Write>
+    [[nodiscard]] auto settled(store::Seen seen, Write write);
     [[nodiscard]] store::Result<store::ActOutcome> write(const store::PendingWrite& write, const QString& words);
     [[nodiscard]] std::optional<FloorLift> floorLift(const progression::LiftMachine& present, base::LiftId id, const sessions::Session& session);
 

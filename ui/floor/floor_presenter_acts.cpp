@@ -1,6 +1,8 @@
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
+#include "core/store/week_changes.h"
 #include "ui/common/formats.h"
+#include "ui/common/settling.h"
 #include "ui/common/write_desk.h"
 #include "ui/floor/floor_presenter.h"
 #include "ui/floor/session_words.h"
@@ -23,6 +25,12 @@ QString writeText(const char* text)
 store::Result<store::ActOutcome> FloorPresenter::write(const store::PendingWrite& write, const QString& words)
 {
     return m_writes != nullptr ? m_writes->write(write, words) : store::perform(m_database, write, m_atUtc, store::newToken());
+}
+
+template <class Write>
+auto FloorPresenter::settled(store::Seen seen, Write write)
+{
+    return m_writes != nullptr ? common::settled(m_writes->dialogs(), m_database, std::move(seen), std::move(write)) : write(common::Settling{std::move(seen), {}});
 }
 
 store::Result<store::ActOutcome> FloorPresenter::save(const FloorClient& client, const FloorLift& lift, const progression::EventBody& body, const QString& remark)
@@ -87,13 +95,19 @@ QString FloorPresenter::nameOf(base::ClientId client)
     return names && at != names->end() ? common::qstring(at->second).section(QLatin1Char(' '), 0, 0) : writeText("a client");
 }
 
-store::Result<void> FloorPresenter::keepLifts(const FloorClient& client)
+store::Result<void> FloorPresenter::keepLifts(FloorClient& client)
 {
     std::vector<sessions::SessionLift> lifts;
     for (const FloorLift& one : client.lifts) {
         lifts.push_back({one.id, one.isSkipped ? std::optional(one.skipWhy) : std::nullopt});
     }
-    return store::SessionWriter(m_database, m_atUtc).setLifts(client.session.id, lifts);
+    auto kept = settled({}, [&](const common::Settling& settling) {
+        return store::SessionWriter(m_database, m_atUtc).setLifts(client.session.id, lifts, settling.seen ? std::nullopt : std::optional(client.planned));
+    });
+    if (kept) {
+        client.planned = std::move(lifts);
+    }
+    return kept;
 }
 
 store::Result<store::ActOutcome> FloorPresenter::setState(const sessions::Session& session, sessions::SessionState state)
@@ -108,7 +122,8 @@ store::Result<store::ActOutcome> FloorPresenter::book(const sessions::Session& s
 
 store::Result<store::ActOutcome> FloorPresenter::withdraw(const sessions::Session& session)
 {
-    return write(store::BookingChanges{{}, {}, {session.id}}, stateDone(sessions::SessionState::Withdrawn, nameOf(session.client)));
+    return write(store::BookingChanges{{}, {}, {session.id}, {{session.id, {store::placeOf(session), session.state}}}},
+                 stateDone(sessions::SessionState::Withdrawn, nameOf(session.client)));
 }
 
 store::Result<store::ActOutcome> FloorPresenter::takeBack(const FloorLift& lift)
@@ -118,7 +133,13 @@ store::Result<store::ActOutcome> FloorPresenter::takeBack(const FloorLift& lift)
 
 store::Result<store::ActOutcome> FloorPresenter::swap(const FloorClient& client, const FloorLift& lift, const progression::Swap& swap)
 {
-    return store::RecordWriter(m_database, m_atUtc).record(client.client.id, base::SessionId(), {{lift.id, {client.session.date, swap}}});
+    return settled({}, [&](const common::Settling& settling) {
+        store::SeenSession seen;
+        if (!settling.seen) {
+            seen.entriesOfLift = lift.entries;
+        }
+        return store::RecordWriter(m_database, m_atUtc).record(client.client.id, base::SessionId(), {{lift.id, {client.session.date, swap}}}, {}, seen);
+    });
 }
 
 }  // namespace chalk::ui::floor

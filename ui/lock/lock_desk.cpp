@@ -12,6 +12,7 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QSettings>
+#include <QWindow>
 
 #include <algorithm>
 
@@ -32,6 +33,38 @@ public:
 private:
     bool m_wasQuitting = QApplication::quitOnLastWindowClosed();
 };
+
+/// Takes a dialog out of sight and leaves it open. QDialog::hide would be an answer to whoever waits for one. A dialog of the desktop's own is none of
+/// this program's windows: that is answered as by Esc, which is false.
+bool hideOpenDialog(QDialog& dialog)
+{
+    QWindow* handle = dialog.windowHandle();
+    if (handle == nullptr || !handle->isVisible()) {
+        dialog.reject();
+        return false;
+    }
+    handle->setVisible(false);
+    return true;
+}
+
+void showAgain(QWidget& window)
+{
+    if (qobject_cast<QDialog*>(&window) != nullptr && window.windowHandle() != nullptr) {
+        window.windowHandle()->setVisible(true);
+    } else {
+        window.show();
+    }
+}
+
+/// How many widgets a dialog is inside of: one that another opened is further in.
+int depthOf(const QWidget* dialog)
+{
+    int depth = 0;
+    for (const QWidget* around = dialog->parentWidget(); around != nullptr; around = around->parentWidget()) {
+        ++depth;
+    }
+    return depth;
+}
 
 QString wordsFor(const store::StoreError& error)
 {
@@ -120,13 +153,16 @@ void LockDesk::lock()
 void LockDesk::hideWindows()
 {
     m_hidden.clear();
+    std::vector<QPointer<QWidget>> dialogs;
     const QWidgetList windows = QApplication::topLevelWidgets();
     for (QWidget* window : windows) {
         if (window == m_window.get() || window->isHidden()) {
             continue;
         }
         if (auto* dialog = qobject_cast<QDialog*>(window)) {
-            dialog->reject();
+            if (hideOpenDialog(*dialog)) {
+                dialogs.emplace_back(dialog);
+            }
         } else if (window->windowType() == Qt::Window) {
             m_window->setGeometry(window->geometry());
             m_window->setWindowState(window->windowState());
@@ -136,6 +172,8 @@ void LockDesk::hideWindows()
             window->hide();  // menus, tips
         }
     }
+    std::stable_sort(dialogs.begin(), dialogs.end(), [](const auto& one, const auto& other) { return depthOf(one) < depthOf(other); });
+    m_hidden.insert(m_hidden.end(), dialogs.begin(), dialogs.end());
 }
 
 void LockDesk::tryPassphrase(const seal::Passphrase& passphrase)
@@ -150,7 +188,7 @@ void LockDesk::showWindows()
 {
     for (const QPointer<QWidget>& window : m_hidden) {
         if (window != nullptr) {
-            window->show();
+            showAgain(*window);
             window->activateWindow();
         }
     }

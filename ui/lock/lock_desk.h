@@ -19,8 +19,9 @@ namespace chalk::ui::lock {
 
 class LockWindow;
 
-/// Locks the program: at once, or when nobody has touched it for some minutes. Every window of it goes out of sight, dialogs are closed as by Esc, and the
-/// keys of the studio's texts are wiped, so that no page can read or write them. What was typed stays in its fields, and what a page has read stays in memory.
+/// Locks the program: at once, or when nobody has touched it for some minutes. Every window of it goes out of sight, dialogs too, and the keys of the
+/// studio's texts are wiped, so that no page can read or write them. What was typed stays in its fields: a dialog stays open while nobody sees it, and
+/// whoever waits for its answer goes on waiting. What a page has read stays in memory.
 class LockDesk : public QObject {
     Q_OBJECT
 
@@ -61,7 +62,7 @@ private:
     QSettings& m_settings;
     IdleWatch m_idle;
     SealingWork m_work;
-    std::vector<QPointer<QWidget>> m_hidden;
+    std::vector<QPointer<QWidget>> m_hidden;  ///< in the order in which they are shown again
     std::unique_ptr<LockWindow> m_window;
 };
 

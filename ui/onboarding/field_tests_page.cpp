@@ -6,6 +6,7 @@
 #include "ui/common/day_entry.h"
 #include "ui/common/look.h"
 #include "ui/common/scroll_column.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/field_test_row.h"
 #include "ui/onboarding/onboarding_case.h"
 #include "ui/onboarding/typing_pause.h"
@@ -41,9 +42,10 @@ const screens::FieldTest* testIn(const screens::FieldTestDay& day, const screens
 
 }  // namespace
 
-FieldTestsPage::FieldTestsPage(store::Database& database, const common::Look& look, QWidget* parent)
+FieldTestsPage::FieldTestsPage(store::Database& database, common::Dialogs& dialogs, const common::Look& look, QWidget* parent)
     : QWidget(parent),
       m_database(database),
+      m_dialogs(dialogs),
       m_look(look),
       m_scroll(new QScrollArea(this)),
       m_why(new QLabel(this)),
@@ -183,6 +185,16 @@ void FieldTestsPage::showDays()
     }
 }
 
+store::Result<void> FieldTestsPage::write(screens::FieldTestDay day)
+{
+    const auto kept = std::find_if(m_days.rbegin(), m_days.rend(), [this](const screens::FieldTestDay& one) { return one.date == m_today; });
+    const QJsonObject seen = kept == m_days.rend() ? QJsonObject() : exchange::toJson(*kept);
+    return common::settled(m_dialogs, m_database, seen, [&](const common::Settling& settling) {
+        day = settling.merged ? exchange::readFieldTestDay(*settling.merged, {}).value_or(day) : day;
+        return store::ClientWriter(m_database).saveFieldTests(m_client.id, day, m_today, settling.seen);
+    });
+}
+
 bool FieldTestsPage::save()
 {
     m_pause->stop();
@@ -202,7 +214,8 @@ bool FieldTestsPage::save()
     if (!m_canKeep || exchange::toJson(day) == exchange::toJson(before)) {
         return true;
     }
-    if (const auto written = store::ClientWriter(m_database).saveFieldTests(m_client.id, day, m_today); !written) {
+    const auto written = write(day);
+    if (!written && written.error().kind != store::StoreError::Kind::Conflict) {
         Q_EMIT refused(written.error().message);
         return false;
     }

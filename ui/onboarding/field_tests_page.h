@@ -2,6 +2,7 @@
 
 #include "core/clients/client.h"
 #include "core/clients/profile.h"
+#include "core/store/store_error.h"
 #include "ui/onboarding/field_test_entry.h"
 #include "ui/onboarding/stopwatch.h"
 
@@ -18,8 +19,9 @@ class Database;
 }
 
 namespace chalk::ui::common {
+class Dialogs;
 class Look;
-}
+}  // namespace chalk::ui::common
 
 namespace chalk::ui::onboarding {
 
@@ -32,7 +34,7 @@ class FieldTestsPage : public QWidget {
     Q_OBJECT
 
 public:
-    FieldTestsPage(store::Database& database, const common::Look& look, QWidget* parent = nullptr);
+    FieldTestsPage(store::Database& database, common::Dialogs& dialogs, const common::Look& look, QWidget* parent = nullptr);
 
     /// `canKeep`: whether health data may be kept and the client may exert themselves.
     void setCase(const OnboardingCase& onboarding, bool canKeep);
@@ -62,9 +64,12 @@ private:
     [[nodiscard]] QStringList earlierLines(const screens::FieldTest& test) const;
     [[nodiscard]] std::optional<screens::FieldTest> keptOf(const screens::FieldTest& test) const;
     bool save();
+    /// Writes the results of today; where somebody else wrote some of that day, the person decides.
+    [[nodiscard]] store::Result<void> write(screens::FieldTestDay day);
     void move(QObject* from, int by);
 
     store::Database& m_database;
+    common::Dialogs& m_dialogs;
     const common::Look& m_look;
     QScrollArea* m_scroll;
     QLabel* m_why;

@@ -1,5 +1,6 @@
 #include "ui/onboarding/measures_panel.h"
 
+#include "core/exchange/profile_json.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_writer.h"
 #include "core/store/studio_settings.h"
@@ -10,6 +11,7 @@
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
 #include "ui/common/scroll_column.h"
+#include "ui/common/settling.h"
 #include "ui/onboarding/field_column.h"
 #include "ui/onboarding/measure_words.h"
 #include "ui/onboarding/onboarding_case.h"
@@ -127,6 +129,7 @@ void MeasuresPanel::showLines(const OnboardingCase& onboarding)
 
 void MeasuresPanel::openEditor()
 {
+    m_seen = m_measures;
     m_day->setText(common::entryOfDay(m_today));
     m_mass->setPlaceholderText(common::unitText(m_client.unit));
     for (QLineEdit* line : {m_mass, m_height, m_waist, m_folds, m_heartRate, m_pressure}) {
@@ -147,11 +150,27 @@ bool MeasuresPanel::closeEditor()
     return wasOpen;
 }
 
+std::optional<clients::BodyMeasures> MeasuresPanel::seenOn(base::Date date) const
+{
+    const auto at = std::find_if(m_seen.begin(), m_seen.end(), [date](const clients::BodyMeasures& one) { return one.date == date; });
+    return at == m_seen.end() ? std::nullopt : std::optional(*at);
+}
+
+store::Result<void> MeasuresPanel::write(const clients::BodyMeasures& typed)
+{
+    clients::BodyMeasures day = withThatDay(typed);
+    const auto seen = seenOn(typed.date);
+    return common::settled(m_services.dialogs, m_services.database, seen ? exchange::toJson(*seen) : QJsonObject(), [&](const common::Settling& settling) {
+        day = settling.merged ? exchange::readBodyMeasures(*settling.merged, {}).value_or(day) : day;
+        return store::ClientWriter(m_services.database).saveMeasures(m_client.id, day, m_today, settling.seen);
+    });
+}
+
 clients::BodyMeasures MeasuresPanel::withThatDay(const clients::BodyMeasures& typed) const
 {
     clients::BodyMeasures day = typed;
-    const auto earlier = std::find_if(m_measures.begin(), m_measures.end(), [&typed](const clients::BodyMeasures& one) { return one.date == typed.date; });
-    if (earlier == m_measures.end()) {
+    const auto earlier = seenOn(typed.date);
+    if (!earlier) {
         return day;
     }
     day.mass = typed.mass ? typed.mass : earlier->mass;
@@ -186,8 +205,8 @@ void MeasuresPanel::accept()
     if (!measures) {
         return;
     }
-    const auto written = store::ClientWriter(m_services.database).saveMeasures(m_client.id, withThatDay(*measures), m_today);
-    if (!written) {
+    const auto written = write(*measures);
+    if (!written && written.error().kind != store::StoreError::Kind::Conflict) {
         Q_EMIT refused(written.error().message);
         return;
     }

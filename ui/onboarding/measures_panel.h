@@ -2,9 +2,11 @@
 
 #include "core/clients/body_measures.h"
 #include "core/clients/client.h"
+#include "core/store/store_error.h"
 #include "ui/common/panel.h"
 #include "ui/onboarding/onboarding_services.h"
 
+#include <optional>
 #include <vector>
 
 class QLabel;
@@ -40,6 +42,8 @@ private:
     void openEditor();
     void accept();
     void showLines(const OnboardingCase& onboarding);
+    [[nodiscard]] std::optional<clients::BodyMeasures> seenOn(base::Date date) const;
+    [[nodiscard]] store::Result<void> write(const clients::BodyMeasures& typed);
     [[nodiscard]] clients::BodyMeasures withThatDay(const clients::BodyMeasures& typed) const;
 
     OnboardingServices m_services;
@@ -55,6 +59,7 @@ private:
     QLineEdit* m_heartRate = nullptr;
     QLineEdit* m_pressure = nullptr;
     std::vector<clients::BodyMeasures> m_measures;
+    std::vector<clients::BodyMeasures> m_seen;  ///< those that were there when the editor was opened
     clients::Client m_client;
     base::Date m_today;
 };

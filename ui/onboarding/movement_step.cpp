@@ -38,7 +38,7 @@ MovementStep::MovementStep(const OnboardingServices& services, QWidget* parent)
       m_pages(new QStackedWidget(m_panel)),
       m_list(new PatternList(services.look, m_pages)),
       m_sheets(new QStackedWidget(m_pages)),
-      m_fieldTests(new FieldTestsPage(services.database, services.look, m_pages)),
+      m_fieldTests(new FieldTestsPage(services.database, services.dialogs, services.look, m_pages)),
       m_earlier(new RescreenPage(services.look, services.screens, m_pages)),
       m_outcome(new ScreenOutcome(services.look, this)),
       m_again(new common::ActionButton(services.look, tr("Screen again"), m_panel)),

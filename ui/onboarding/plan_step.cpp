@@ -1,6 +1,7 @@
 #include "ui/onboarding/plan_step.h"
 
 #include "core/exchange/plan_draft_json.h"
+#include "core/exchange/plan_template_json.h"
 #include "core/planning/plan_wishes.h"
 #include "core/store/client_writer.h"
 #include "core/store/plan_templates.h"
@@ -28,15 +29,19 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace chalk::ui::onboarding {
 
 namespace {
+
+constexpr const char* kOwnTemplate = "own_";  ///< how the key of one begins
 
 /// The key of an own template: the same for the same name, whatever is typed into it.
 std::string keyOfOwnTemplate(const QString& name)
 {
     constexpr int kKeyLength = 16;
-    return "own_" + QCryptographicHash::hash(name.toUtf8(), QCryptographicHash::Sha256).toHex().left(kKeyLength).toStdString();
+    return kOwnTemplate + QCryptographicHash::hash(name.toUtf8(), QCryptographicHash::Sha256).toHex().left(kKeyLength).toStdString();
 }
 
 }  // namespace
@@ -366,7 +371,7 @@ void PlanStep::takeBack()
 
 bool PlanStep::isOwnTemplate() const
 {
-    return m_desk.templates()[m_desk.templateIndex()].key.starts_with("own_");
+    return m_desk.templates()[m_desk.templateIndex()].key.starts_with(kOwnTemplate);
 }
 
 void PlanStep::showTemplateKeeping()
@@ -384,6 +389,20 @@ void PlanStep::showTemplateKeeping()
     m_putBack->setText(m_removed ? tr("Put “%1” back").arg(common::qstring(m_removed->name)) : QString());
 }
 
+bool PlanStep::writeTemplate(const planning::PlanTemplate& plan)
+{
+    const auto at = std::find_if(m_desk.templates().begin(), m_desk.templates().end(),
+                                 [&plan](const planning::PlanTemplate& one) { return one.name == plan.name && one.key.starts_with(kOwnTemplate); });
+    const QJsonObject seen = at == m_desk.templates().end() ? QJsonObject() : exchange::toJson(*at);
+    const auto kept = common::settled(m_services.dialogs, m_services.database, seen, [&](const common::Settling& settling) {
+        return store::PlanTemplates(m_services.database, m_services.catalogue).save(plan, settling.seen);
+    });
+    if (!kept) {
+        tell(kept.error());
+    }
+    return kept.has_value();
+}
+
 void PlanStep::saveTemplate()
 {
     const planning::PlanTemplate& present = m_desk.templates()[m_desk.templateIndex()];
@@ -397,9 +416,7 @@ void PlanStep::saveTemplate()
         own.name = name.toStdString();
         own.key = keyOfOwnTemplate(name);
     }
-    const auto kept = store::PlanTemplates(m_services.database, m_services.catalogue).save(own);
-    if (!kept) {
-        Q_EMIT refused(kept.error().message);
+    if (!writeTemplate(own)) {
         return;
     }
     m_desk.draft().templateKey = own.key;
@@ -423,9 +440,11 @@ void PlanStep::renameTemplate()
 void PlanStep::removeTemplate()
 {
     const planning::PlanTemplate present = m_desk.templates()[m_desk.templateIndex()];
-    const auto removed = store::PlanTemplates(m_services.database, m_services.catalogue).remove(present.name);
+    const auto removed = common::settled(m_services.dialogs, m_services.database, exchange::toJson(present), [&](const common::Settling& settling) {
+        return store::PlanTemplates(m_services.database, m_services.catalogue).remove(present.name, settling.seen);
+    });
     if (!removed) {
-        Q_EMIT refused(removed.error().message);
+        tell(removed.error());
         return;
     }
     m_removed = present;
@@ -438,9 +457,7 @@ void PlanStep::removeTemplate()
 
 void PlanStep::putTemplateBack()
 {
-    const auto kept = store::PlanTemplates(m_services.database, m_services.catalogue).save(*m_removed);
-    if (!kept) {
-        Q_EMIT refused(kept.error().message);
+    if (!writeTemplate(*m_removed)) {
         return;
     }
     m_desk.draft().templateKey = m_removed->key;

@@ -55,6 +55,8 @@ private:
     void showTemplateKeeping();
     [[nodiscard]] bool isOwnTemplate() const;
     void saveTemplate();
+    /// Keeps one under its name. Where somebody else wrote under that name since it was read, the person decides. False where it is not kept.
+    bool writeTemplate(const planning::PlanTemplate& plan);
     void renameTemplate();
     void removeTemplate();
     void putTemplateBack();

@@ -59,7 +59,7 @@ ColumnsForm::ColumnsForm(const common::Look& look, ImportDesk& desk, QWidget* pa
 void ColumnsForm::refresh()
 {
     if (m_desk.inspections() == m_shown || m_desk.isBusy()) {
-        return;
+        return showNotTaken();
     }
     m_shown = m_desk.inspections();
     const QString focused = focusWidget() == nullptr ? QString() : focusWidget()->accessibleName();
@@ -67,6 +67,7 @@ void ColumnsForm::refresh()
         m_files->hide();
         m_files->deleteLater();
     }
+    m_notTaken.clear();
     m_files = new QWidget(this);
     auto* column = new QVBoxLayout(m_files);
     column->setContentsMargins(0, 0, 0, 0);
@@ -76,11 +77,21 @@ void ColumnsForm::refresh()
         addFile(i);
     }
     column->addStretch(1);
+    showNotTaken();
     m_files->show();  // at once, so that the focus can go into it
     const auto boxes = m_files->findChildren<QComboBox*>();
     const auto same = std::find_if(boxes.begin(), boxes.end(), [&focused](const QComboBox* box) { return box->accessibleName() == focused; });
     if (!focused.isEmpty() && same != boxes.end()) {
         (*same)->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void ColumnsForm::showNotTaken()
+{
+    for (std::size_t i = 0; i < m_notTaken.size() && i < m_desk.files().size(); ++i) {
+        const QString words = leftOutText(m_desk.files()[i].file, m_desk.files()[i].layout);
+        m_notTaken[i]->setText(words);
+        m_notTaken[i]->setVisible(!words.isEmpty());
     }
 }
 
@@ -154,6 +165,11 @@ void ColumnsForm::addReading(std::size_t index, QVBoxLayout& body)
     reading->setWordWrap(true);
     reading->setContentsMargins(18, 0, 18, 12);
     body.addWidget(reading);
+    QLabel* notTaken = secondaryLabel({}, m_files);
+    notTaken->setWordWrap(true);
+    notTaken->setContentsMargins(18, 0, 18, 12);
+    body.addWidget(notTaken);
+    m_notTaken.push_back(notTaken);
 }
 
 void ColumnsForm::addColumns(std::size_t index, QVBoxLayout& body)

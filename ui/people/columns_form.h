@@ -4,7 +4,10 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QComboBox;
+class QLabel;
 class QVBoxLayout;
 
 namespace chalk::ui::common {
@@ -25,6 +28,8 @@ public:
     void refresh();
 
 private:
+    /// Names the columns of which nothing is taken in, as the layouts are now.
+    void showNotTaken();
     void addFile(std::size_t index);
     void addReading(std::size_t index, QVBoxLayout& body);
     void addColumns(std::size_t index, QVBoxLayout& body);
@@ -34,6 +39,7 @@ private:
     ImportDesk& m_desk;
     QVBoxLayout* m_column;
     QWidget* m_files = nullptr;
+    std::vector<QLabel*> m_notTaken;  ///< by file
     int m_shown = 0;
 };
 

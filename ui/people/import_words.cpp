@@ -144,6 +144,18 @@ QString readingText(const exchange::TableFile& file, const tables::TableLayout& 
     return parts.join(QStringLiteral(", "));
 }
 
+QString leftOutText(const exchange::TableFile& file, const tables::TableLayout& layout)
+{
+    QStringList names;
+    if (file.kind == exchange::TableKind::Table) {
+        for (const std::size_t column : tables::columnsLeftOut(layout)) {
+            const QString heading = column < file.headings.size() ? qstring(file.headings[column]).simplified() : QString();
+            names.append(heading.isEmpty() ? importWord("column %1").arg(column + 1) : heading);
+        }
+    }
+    return names.isEmpty() ? QString() : importWord("Not taken: %1.").arg(names.join(QStringLiteral(", ")));
+}
+
 QString groundText(tables::MatchGround ground)
 {
     switch (ground) {
@@ -202,7 +214,8 @@ QString assumptionsText()
     return importWord("A lift with load begins at Base load on its first day in the list, one without load at Pattern; from there on the rules judge day by day. "
                       "Loads stand as they were done, whatever the studio's equipment gives. Where the body mass is not known, no share of the body counts. "
                       "Sessions without an hour are put at 12:00. New clients wait for their health intake: their loaded work is blocked until then. A body mass "
-                      "is health data: it is taken in where the client consented to keep such data, so never of a new client.");
+                      "is health data: it is taken in where the client consented to keep such data, so never of a new client. What the studio knows of a client already "
+                      "stays as it is: a list fills gaps.");
 }
 
 }  // namespace chalk::ui::people

@@ -17,6 +17,8 @@ namespace chalk::ui::people {
 [[nodiscard]] QString problemText(const tables::LayoutProblem& problem);
 /// `Comma, UTF-8, day.month.year, decimal point, kg`: how a file was read; what is a guess says so.
 [[nodiscard]] QString readingText(const exchange::TableFile& file, const tables::TableLayout& layout);
+/// `Not taken: Colour, Locker.`: every column of which nothing comes in; empty where all of them do.
+[[nodiscard]] QString leftOutText(const exchange::TableFile& file, const tables::TableLayout& layout);
 [[nodiscard]] QString encodingName(exchange::TextEncoding encoding);
 [[nodiscard]] QString separatorName(char separator);
 [[nodiscard]] QString dateOrderName(tables::DateOrder order);

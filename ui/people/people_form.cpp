@@ -65,7 +65,13 @@ void PeopleForm::refresh()
     if (m_shown != &m_desk.content()) {
         build();
     }
-    m_summary->setText(tr("To be taken in: %1.").arg(importedText(m_desk.preview())));
+    QStringList lines{tr("To be taken in: %1.").arg(importedText(m_desk.preview()))};
+    for (const ImportFile& file : m_desk.files()) {
+        if (const QString left = leftOutText(file.file, file.layout); !left.isEmpty()) {
+            lines.append(m_desk.files().size() > 1 ? QStringLiteral("%1: %2").arg(file.name, left) : left);
+        }
+    }
+    m_summary->setText(lines.join(QLatin1Char('\n')));
 }
 
 void PeopleForm::build()

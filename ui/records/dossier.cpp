@@ -14,6 +14,8 @@
 #include <QDir>
 #include <QSaveFile>
 
+#include <optional>
+
 namespace chalk::ui::records {
 
 namespace {
@@ -73,8 +75,8 @@ store::Result<void> writeOpenForm(store::Database& database, base::ClientId clie
     if (!header || !one) {
         return tl::make_unexpected(header ? one.error() : header.error());
     }
-    files.write(exchange::studioFileName(), exchange::writtenStudio(*header));
-    files.write(exchange::clientFileName(1, 1, one->client.name), exchange::writtenClient(*one, *header));
+    files.write(exchange::studioFileName(), exchange::writtenStudio(*header).text);
+    files.write(exchange::clientFileName(1, 1, one->client.name), exchange::writtenClient(*one, *header).text);
     for (std::size_t i = 0; i < one->letters.size(); ++i) {
         if (!one->letters[i].copy.empty()) {
             files.write(letterFile(i + 1, one->letters[i].fileName), QByteArray::fromStdString(one->letters[i].copy));
@@ -90,6 +92,41 @@ void writePaper(const DossierContent& content, const std::vector<store::ChangeEn
     const QDate created = QDate(1970, 1, 1).addDays(today.daysSince1970());
     files.write(QStringLiteral("dossier.pdf"),
                 print::sheetsPdf(dossierSheets(content, print::PaperSize::A4), print::PaperSize::A4, dossierName(content.clientName), created));
+}
+
+struct DossierRead {
+    DossierContent content;
+    std::vector<store::ChangeEntry> history;
+};
+
+/// What a dossier tells, with the note of the dossier itself at the end of its history. The note is not kept here: it may still be stopped.
+store::Result<DossierRead> readWithItsNote(store::Database& database, const lifts::Catalogue& catalogue, base::ClientId client, base::Date today)
+{
+    std::optional<store::Transaction> passing;
+    if (!database.isReadOnly()) {
+        passing.emplace(database);
+        store::writeAudit(database, store::AuditWhat::DossierMade, client);
+    }
+    auto content = readDossierContent(database, catalogue, client, today);
+    auto history = store::ChangeHistory(database).of(client, 1'000'000);
+    if (!content || !history) {
+        return tl::make_unexpected(content ? history.error() : content.error());
+    }
+    return DossierRead{*std::move(content), *std::move(history)};
+}
+
+/// The note and the folder come to be together, or neither.
+store::Result<void> keepAndNote(store::Database& database, base::ClientId client, store::FolderBeside& beside)
+{
+    if (database.isReadOnly()) {
+        return beside.keep();
+    }
+    store::Transaction transaction(database);
+    store::writeAudit(database, store::AuditWhat::DossierMade, client);
+    if (const auto kept = beside.keep(); !kept) {
+        return kept;
+    }
+    return transaction.commit();
 }
 
 store::StoreError dossierStopped()
@@ -111,15 +148,10 @@ QString dossierName(const QString& clientName)
 store::Result<QStringList> writeDossier(store::Database& database, const lifts::Catalogue& catalogue, base::ClientId client, base::Date today, const QString& folder,
                                         const store::Progress& progress)
 {
-    // First the note, so that the history in the dossier tells of the dossier too.
-    if (const auto noted = store::noteInAudit(database, store::AuditWhat::DossierMade, client); !noted) {
-        return tl::make_unexpected(noted.error());
-    }
     const auto isStopped = [&progress](int done) { return progress && !progress(done, kSteps); };
-    const auto content = readDossierContent(database, catalogue, client, today);
-    const auto history = store::ChangeHistory(database).of(client, 1'000'000);
-    if (!content || !history) {
-        return tl::make_unexpected(content ? history.error() : content.error());
+    const auto read = readWithItsNote(database, catalogue, client, today);
+    if (!read) {
+        return tl::make_unexpected(read.error());
     }
     store::FolderBeside beside(folder);
     if (const auto begun = beside.begin(); !begun) {
@@ -135,11 +167,11 @@ store::Result<QStringList> writeDossier(store::Database& database, const lifts::
     if (isStopped(2)) {
         return tl::make_unexpected(dossierStopped());
     }
-    writePaper(*content, *history, today, files);
+    writePaper(read->content, read->history, today, files);
     if (isStopped(kSteps)) {
         return tl::make_unexpected(dossierStopped());
     }
-    return files.result().and_then([&beside](const QStringList& names) { return beside.keep().map([&names] { return names; }); });
+    return files.result().and_then([&](const QStringList& names) { return keepAndNote(database, client, beside).map([&names] { return names; }); });
 }
 
 }  // namespace chalk::ui::records

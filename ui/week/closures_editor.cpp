@@ -177,9 +177,12 @@ void ClosuresEditor::add()
 void ClosuresEditor::remove()
 {
     const QListWidgetItem* item = m_list->currentItem();
-    if (item != nullptr && m_hours.removeClosure(item->data(Qt::UserRole).toLongLong())) {
-        showAll();
-        Q_EMIT changed();
+    if (item != nullptr) {
+        const bool isRemoved = m_hours.removeClosure(item->data(Qt::UserRole).toLongLong());
+        showAll();  // somebody else may have taken it away
+        if (isRemoved) {
+            Q_EMIT changed();
+        }
     }
     showTyped();
 }

@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QScrollArea>
+#include <QSignalBlocker>
 #include <QSpinBox>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -44,8 +45,13 @@ QLabel* hintOf(const QString& text)
 
 }  // namespace
 
-HoursDialog::HoursDialog(const common::Look& look, store::Database& database, base::Date today, QWidget* parent)
-    : QDialog(parent), m_look(look), m_hours(database), m_names(new QListWidget(this)), m_parts(new QStackedWidget(this))
+HoursDialog::HoursDialog(const common::Look& look, store::Database& database, common::Dialogs& dialogs, base::Date today, QWidget* parent)
+    : QDialog(parent),
+      m_look(look),
+      m_hours(database, dialogs),
+      m_names(new QListWidget(this)),
+      m_parts(new QStackedWidget(this)),
+      m_told(new QLabel(this))
 {
     setWindowTitle(tr("Hours and closures"));
     m_hours.read(today);
@@ -59,6 +65,10 @@ HoursDialog::HoursDialog(const common::Look& look, store::Database& database, ba
     row->addWidget(m_names);
     row->addWidget(m_parts, 1);
     column->addLayout(row, 1);
+    m_told->setWordWrap(true);
+    m_told->setProperty("role", QStringLiteral("fault"));
+    m_told->hide();
+    column->addWidget(m_told);
     auto* closures = new ClosuresEditor(look, m_hours, today, this);
     connect(closures, &ClosuresEditor::changed, this, &HoursDialog::changed);
     addPart(tr("Closures"), closures);
@@ -85,6 +95,11 @@ void HoursDialog::addPart(const QString& name, QWidget* part)
 
 void HoursDialog::told(bool isDone)
 {
+    for (const auto& show : m_shows) {
+        show();
+    }
+    m_told->setText(m_hours.refusal());
+    m_told->setVisible(!m_told->text().isEmpty());
     if (isDone) {
         Q_EMIT changed();
     }
@@ -106,6 +121,7 @@ QWidget* HoursDialog::studioPart()
     column->addWidget(hintOf(tr("When the studio is open, every week. Drag to paint; Delete takes hours away, Space sets them.")));
     auto* grid = hoursGrid(tr("Opening hours"), m_hours.studio().open);
     connect(grid, &common::HoursGrid::painted, this, [this, grid] { told(m_hours.setOpen(grid->free())); });
+    m_shows.emplace_back([this, grid] { grid->setHours(m_hours.studio().open, {}); });
     column->addWidget(grid, 1);
     return scrolled(part);
 }
@@ -125,6 +141,11 @@ QWidget* HoursDialog::coachPart(const clients::Coach& coach)
     places->setValue(m_hours.workOf(coach.id).capacity);
     places->setAccessibleName(tr("Clients at once with %1").arg(name));
     connect(places, &QSpinBox::valueChanged, this, [this, id = coach.id](int capacity) { told(m_hours.setCapacity(id, capacity)); });
+    m_shows.emplace_back([this, grid, places, id = coach.id] {
+        const QSignalBlocker quiet(places);
+        grid->setHours(m_hours.hoursOf(id), {});
+        places->setValue(m_hours.workOf(id).capacity);
+    });
     auto* form = new QFormLayout;
     form->addRow(tr("Clients at once"), places);
     column->addLayout(form);
@@ -139,12 +160,19 @@ QWidget* HoursDialog::stationsPart()
     column->addWidget(hintOf(tr("How many of each there are. 0: nobody has to wait for it.")));
     auto* form = new QFormLayout;
     for (const lifts::Station station : {lifts::Station::Rack, lifts::Station::Bench, lifts::Station::Machine, lifts::Station::PullUpBar, lifts::Station::Lane}) {
-        const auto own = m_hours.studio().stations.find(station);
+        const auto present = [this, station] {
+            const auto own = m_hours.studio().stations.find(station);
+            return own == m_hours.studio().stations.end() ? 0 : own->second;
+        };
         auto* units = new QSpinBox(part);
         units->setRange(0, kMostUnits);
-        units->setValue(own == m_hours.studio().stations.end() ? 0 : own->second);
+        units->setValue(present());
         units->setAccessibleName(print::stationName(station));
         connect(units, &QSpinBox::valueChanged, this, [this, station](int count) { told(m_hours.setUnits(station, count)); });
+        m_shows.emplace_back([units, present] {
+            const QSignalBlocker quiet(units);
+            units->setValue(present());
+        });
         form->addRow(print::stationName(station), units);
     }
     column->addLayout(form);

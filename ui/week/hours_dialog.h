@@ -4,6 +4,10 @@
 
 #include <QDialog>
 
+#include <functional>
+#include <vector>
+
+class QLabel;
 class QListWidget;
 class QStackedWidget;
 
@@ -20,8 +24,8 @@ class HoursDialog : public QDialog {
     Q_OBJECT
 
 public:
-    /// `database` outlives the dialog.
-    HoursDialog(const common::Look& look, store::Database& database, base::Date today, QWidget* parent = nullptr);
+    /// The database and `dialogs` outlive the dialog.
+    HoursDialog(const common::Look& look, store::Database& database, common::Dialogs& dialogs, base::Date today, QWidget* parent = nullptr);
 
 Q_SIGNALS:
     void changed();
@@ -32,12 +36,15 @@ private:
     [[nodiscard]] QWidget* studioPart();
     [[nodiscard]] QWidget* coachPart(const clients::Coach& coach);
     [[nodiscard]] QWidget* stationsPart();
+    /// Shows what is set now, which may be what somebody else set, and why something was refused.
     void told(bool isDone);
 
     const common::Look& m_look;
     StudioHours m_hours;
     QListWidget* m_names;
     QStackedWidget* m_parts;
+    QLabel* m_told;
+    std::vector<std::function<void()>> m_shows;  ///< each puts what is set now into a field
 };
 
 }  // namespace chalk::ui::week

@@ -1,8 +1,10 @@
 #include "ui/week/studio_hours.h"
 
+#include "core/exchange/studio_week_json.h"
 #include "core/store/studio_reader.h"
 #include "ui/common/closure_words.h"
 #include "ui/common/formats.h"
+#include "ui/common/settling.h"
 
 namespace chalk::ui::week {
 
@@ -12,10 +14,11 @@ using chalk::week::CoachWork;
 template <class Outcome>
 bool StudioHours::done(const Outcome& outcome)
 {
-    const QString refusal = outcome ? QString() : outcome.error().message;
+    const bool isGivenUp = !outcome && outcome.error().kind == store::StoreError::Kind::Conflict;
+    const QString refusal = outcome || isGivenUp ? QString() : outcome.error().message;
     read(m_today);
     m_refusal = refusal.isEmpty() ? m_refusal : refusal;
-    return refusal.isEmpty();
+    return outcome.has_value();
 }
 
 void StudioHours::read(base::Date today)
@@ -48,11 +51,19 @@ clients::WeekHours StudioHours::hoursOf(base::CoachId coach) const
     return workOf(coach).hours.value_or(m_studio.open);
 }
 
+bool StudioHours::setStudio(chalk::week::StudioWeek studio)
+{
+    return done(common::settled(m_dialogs, m_database, {}, [&](const common::Settling& settling) {
+        studio = settling.merged ? exchange::readStudioWeek(*settling.merged, {}).value_or(studio) : studio;
+        return store::WeekSettings(m_database).setStudioWeek(studio, settling.seen ? std::nullopt : std::optional(m_studio));
+    }));
+}
+
 bool StudioHours::setOpen(const clients::WeekHours& open)
 {
     chalk::week::StudioWeek studio = m_studio;
     studio.open = open;
-    return done(store::WeekSettings(m_database).setStudioWeek(studio, m_studio));
+    return setStudio(std::move(studio));
 }
 
 bool StudioHours::setUnits(lifts::Station station, int units)
@@ -62,12 +73,15 @@ bool StudioHours::setUnits(lifts::Station station, int units)
     if (units > 0) {
         studio.stations[station] = units;
     }
-    return done(store::WeekSettings(m_database).setStudioWeek(studio, m_studio));
+    return setStudio(std::move(studio));
 }
 
-bool StudioHours::setWork(base::CoachId coach, const CoachWork& work)
+bool StudioHours::setWork(base::CoachId coach, CoachWork work)
 {
-    return done(store::WeekSettings(m_database).setCoachWork(coach, work, workOf(coach)));
+    return done(common::settled(m_dialogs, m_database, {}, [&](const common::Settling& settling) {
+        work = settling.merged ? exchange::readCoachWork(*settling.merged, {}).value_or(work) : work;
+        return store::WeekSettings(m_database).setCoachWork(coach, work, settling.seen ? std::nullopt : std::optional(workOf(coach)));
+    }));
 }
 
 bool StudioHours::setHours(base::CoachId coach, const clients::WeekHours& hours)

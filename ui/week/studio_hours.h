@@ -10,13 +10,17 @@
 #include <map>
 #include <vector>
 
+namespace chalk::ui::common {
+class Dialogs;
+}
+
 namespace chalk::ui::week {
 
 /// The hours, the closures and the stations that weeks are planned from, read and written at once: there is nothing to save. No widget.
 class StudioHours {
 public:
-    /// `database` outlives this.
-    explicit StudioHours(store::Database& database) : m_database(database) {}
+    /// Both outlive this. Where somebody else set the same thing since it was read, the person decides in `dialogs`.
+    StudioHours(store::Database& database, common::Dialogs& dialogs) : m_database(database), m_dialogs(dialogs) {}
 
     /// Closures are those that end on `today` or later.
     void read(base::Date today);
@@ -30,7 +34,7 @@ public:
     [[nodiscard]] clients::WeekHours hoursOf(base::CoachId coach) const;
     [[nodiscard]] chalk::week::CoachWork workOf(base::CoachId coach) const;
 
-    // Each is false where it was refused; then nothing has changed.
+    // Each is false where it was refused, or given up for what somebody else set; then nothing of it is written. What is there now is read again.
     bool setOpen(const clients::WeekHours& open);
     bool setUnits(lifts::Station station, int units);
     bool setHours(base::CoachId coach, const clients::WeekHours& hours);
@@ -41,9 +45,11 @@ public:
 private:
     template <class Outcome>
     bool done(const Outcome& outcome);
-    bool setWork(base::CoachId coach, const chalk::week::CoachWork& work);
+    bool setStudio(chalk::week::StudioWeek studio);
+    bool setWork(base::CoachId coach, chalk::week::CoachWork work);
 
     store::Database& m_database;
+    common::Dialogs& m_dialogs;
     base::Date m_today;
     chalk::week::StudioWeek m_studio;
     std::vector<clients::Coach> m_coaches;

@@ -107,6 +107,8 @@ private:
     void show();
     void noteProposals();
     [[nodiscard]] store::BookingChanges changesOf(const Wishes& wishes) const;
+    /// Adds a booking to those that are taken away, as it is on show.
+    void addWithdrawn(store::BookingChanges& changes, base::ClientId client, base::SessionId booking) const;
     bool setSessions(base::ClientId client, std::optional<int> sessions);
     bool done(const store::Result<store::ActOutcome>& outcome, const QString& words);
     [[nodiscard]] store::Result<store::ActOutcome> write(const store::PendingWrite& write, const QString& words);

@@ -49,13 +49,21 @@ bool WeekDesk::done(const store::Result<store::ActOutcome>& outcome, const QStri
     return outcome.has_value();
 }
 
+void WeekDesk::addWithdrawn(store::BookingChanges& changes, base::ClientId client, base::SessionId booking) const
+{
+    changes.withdrawn.push_back(booking);
+    if (const auto seen = store::seenBooking(m_facts, client, booking)) {
+        changes.seenWithdrawn[booking] = *seen;
+    }
+}
+
 store::BookingChanges WeekDesk::changesOf(const Wishes& wishes) const
 {
     const auto isMeant = [&wishes](std::size_t wish) { return std::find(wishes.begin(), wishes.end(), wish) != wishes.end(); };
     store::BookingChanges changes = store::changesTo(m_facts, m_case, m_plan, isMeant);
     for (const std::size_t wish : wishes) {
         if (!m_plan[wish] && m_case.booked[wish]) {
-            changes.withdrawn.push_back(m_case.origins[wish].booked);
+            addWithdrawn(changes, m_case.origins[wish].client, m_case.origins[wish].booked);
         }
     }
     return changes;
@@ -124,7 +132,7 @@ bool WeekDesk::takeAway(const std::vector<BlockMember>& members)
             m_plan[*member.wish] = m_case.booked[*member.wish];
             isDropped = true;
         } else if (!member.booking.isNone() && member.state != sessions::SessionState::Recorded) {
-            changes.withdrawn.push_back(member.booking);
+            addWithdrawn(changes, member.client, member.booking);
             who = member.firstName;
         }
     }

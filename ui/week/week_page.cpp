@@ -259,7 +259,7 @@ void WeekPage::addSession()
 
 void WeekPage::editHours()
 {
-    HoursDialog dialog(m_services.look, m_services.studio.database, m_services.studio.clock.today(), this);
+    HoursDialog dialog(m_services.look, m_services.studio.database, m_services.dialogs, m_services.studio.clock.today(), this);
     bool isChanged = false;
     connect(&dialog, &HoursDialog::changed, this, [&isChanged] { isChanged = true; });
     dialog.exec();

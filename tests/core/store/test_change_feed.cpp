@@ -61,7 +61,6 @@ TEST_F(ChangeFeedTest, TellsNoActOfThisRunAsNews)
     miss(*m_second, {});
     EXPECT_EQ(feed.look(), isFile()) << "the page reads again";
     EXPECT_TRUE(feed.news()->empty()) << "but it is one's own";
-    EXPECT_TRUE(feed.isOwn());
 }
 
 TEST_F(ChangeFeedTest, HearsOfWhatIsNoAct)
@@ -71,18 +70,6 @@ TEST_F(ChangeFeedTest, HearsOfWhatIsNoAct)
     ASSERT_TRUE(ClientWriter(*m_second).saveProfile(ada, ClientForms(*m_second).profile(ada).value(), test::smallStudioDay()));
     EXPECT_EQ(feed.look(), isFile());
     EXPECT_TRUE(feed.news()->empty());
-}
-
-TEST_F(ChangeFeedTest, KnowsThatItsOwnRunMayHaveWritten)
-{
-    ChangeFeed feed(m_studio.database());
-    ASSERT_TRUE(feed.news());
-    EXPECT_TRUE(feed.isOwn()) << "the second connection could";
-    m_second.reset();
-    ASSERT_TRUE(feed.news());
-    EXPECT_TRUE(feed.isOwn()) << "it could until it was closed";
-    ASSERT_TRUE(feed.news());
-    EXPECT_FALSE(feed.isOwn());
 }
 
 TEST_F(ChangeFeedTest, AServerTellsOfOthersAndAgainAfterTheConnectionWasLost)
@@ -106,11 +93,11 @@ TEST_F(ChangeFeedTest, AServerTellsOfOthersAndAgainAfterTheConnectionWasLost)
     EXPECT_EQ(waitFor(1), 1) << "only of others";
     const QString pid = m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).at(0);
     test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_terminate_backend(%1)").arg(pid));
-    const auto lost = feed.check();
+    const auto lost = feed.news();
     ASSERT_FALSE(lost);
     EXPECT_EQ(lost.error().kind, StoreError::Kind::Unreachable);
     ASSERT_TRUE(m_studio.database().reconnect());
-    ASSERT_TRUE(feed.check());
+    ASSERT_TRUE(feed.news());
     ASSERT_TRUE(listen());
     test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_notify('chalkrung', 'somebody 2')"));
     EXPECT_EQ(waitFor(2), 2);
@@ -138,7 +125,7 @@ TEST_F(ChangeFeedTest, ItCanBeListenedToAndAnswers)
 {
     ChangeFeed feed(m_studio.database());
     EXPECT_TRUE(feed.listen([] {}));
-    EXPECT_TRUE(feed.check());
+    EXPECT_TRUE(feed.news());
 }
 
 TEST_F(ChangeFeedTest, TheLaterNewsComeLast)
@@ -149,24 +136,6 @@ TEST_F(ChangeFeedTest, TheLaterNewsComeLast)
     const auto news = feed.news().value();
     ASSERT_EQ(news.size(), 2U);
     EXPECT_LT(news[0].id, news[1].id);
-}
-
-TEST(OwnWriters, ConnectionsThatMayWriteAreCountedUntilTheyAreClosedAndAfterwards)
-{
-    test::StudioOnTest studio;
-    const QString target = studio.database().target();
-    const OwnWriters before = ownWritersOf(target);
-    EXPECT_EQ(before.open, 1) << "the one of the studio";
-    const auto reader = Database::open(studio.file(), OpenMode::ReadOnly).value();
-    EXPECT_EQ(ownWritersOf(target).open, 1) << "who only reads is none";
-    {
-        const auto writer = Database::open(studio.file(), OpenMode::MustExist).value();
-        EXPECT_EQ(ownWritersOf(target).open, 2);
-        EXPECT_EQ(ownWritersOf(target).closed, before.closed);
-    }
-    EXPECT_EQ(ownWritersOf(target).open, 1);
-    EXPECT_EQ(ownWritersOf(target).closed, before.closed + 1);
-    EXPECT_EQ(ownWritersOf(QStringLiteral("another studio")).open, 0);
 }
 
 }  // namespace chalk::store

@@ -1,9 +1,12 @@
 #include "core/store/conflict.h"
 
+#include "core/exchange/field_test_json.h"
 #include "core/exchange/profile_json.h"
 #include "core/store/client_forms.h"
 #include "core/store/client_reader.h"
 #include "core/store/client_writer.h"
+#include "core/store/history_reader.h"
+#include "core/store/pending_write.h"
 #include "core/store/record_writer.h"
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
@@ -111,6 +114,13 @@ protected:
     progression::Event squat(int reps)
     {
         return {test::smallStudioDay(), progression::Exposure{0, {{base::Load::fromCenti(5000), reps}}}};
+    }
+    /// Health data of Ada may be kept.
+    void consent()
+    {
+        clients::Profile profile = ClientForms(first()).profile(m_ada).value();
+        profile.consentOn = test::smallStudioDay() - 30;
+        ASSERT_TRUE(ClientWriter(first()).saveProfile(m_ada, profile, test::smallStudioDay()));
     }
     /// How many rows of the log stand for work of today.
     qsizetype entries() { return m_studio.rows(QStringLiteral("SELECT id FROM event WHERE session_id = %1").arg(m_session.id.value())).size(); }
@@ -273,6 +283,136 @@ TEST_F(ConflictTest, SettingsOfTheWeekAndOfHealth)
     ASSERT_TRUE(StudioSettings(first()).setRestingLimits(lower, limits));
     EXPECT_EQ(conflictOf(StudioSettings(second()).setRestingLimits(higher, limits)).about, ConflictAbout::RestingLimits);
     EXPECT_EQ(StudioSettings(first()).restingLimits().value(), lower);
+}
+
+TEST_F(ConflictTest, MeasuresOfOneDayByTwoCoaches)
+{
+    const base::Date today = test::smallStudioDay();
+    consent();
+    clients::BodyMeasures theirs;
+    theirs.date = today - 3;
+    theirs.heartRate = 61;
+    clients::BodyMeasures later = theirs;
+    later.date = today;
+    ASSERT_TRUE(ClientWriter(first()).saveMeasures(m_ada, theirs, today, QJsonObject()));
+    ASSERT_TRUE(ClientWriter(first()).saveMeasures(m_ada, later, today, QJsonObject())) << "another day is no conflict";
+    clients::BodyMeasures yours;
+    yours.date = theirs.date;
+    yours.waist = clients::Millimetres(820);
+    const Conflict conflict = conflictOf(ClientWriter(second()).saveMeasures(m_ada, yours, today, QJsonObject()));
+    EXPECT_EQ(conflict.about, ConflictAbout::BodyMeasures);
+    EXPECT_EQ(conflict.theirs.value(QLatin1String("heart_rate")).toInt(), 61) << "of that day, not of the latest one";
+    EXPECT_EQ(ClientForms(first()).measures(m_ada)->size(), 2U);
+    const auto both = bothOf(conflict);
+    ASSERT_TRUE(both);
+    ASSERT_TRUE(ClientWriter(second()).saveMeasures(m_ada, exchange::readBodyMeasures(*both, {}).value(), today, conflict.theirs));
+    const clients::BodyMeasures kept = ClientForms(first()).measures(m_ada)->front();
+    EXPECT_EQ(kept.heartRate, 61);
+    EXPECT_EQ(kept.waist, yours.waist);
+}
+
+TEST_F(ConflictTest, FieldTestsOfOneDayByTwoCoaches)
+{
+    const base::Date today = test::smallStudioDay();
+    consent();
+    const screens::FieldTestDay theirs{today, {screens::Plank{62'500}}};
+    const screens::FieldTestDay yours{today, {screens::ChairStand{base::Reps(14), false}}};
+    ASSERT_TRUE(ClientWriter(first()).saveFieldTests(m_ada, theirs, today, QJsonObject()));
+    const Conflict conflict = conflictOf(ClientWriter(second()).saveFieldTests(m_ada, yours, today, QJsonObject()));
+    EXPECT_EQ(conflict.about, ConflictAbout::FieldTests);
+    const auto both = bothOf(conflict);
+    ASSERT_TRUE(both) << "each of them tested something else";
+    EXPECT_EQ(exchange::readFieldTestDay(*both, {})->tests.size(), 2U);
+    const screens::FieldTestDay longer{today, {screens::Plank{70'000}}};
+    EXPECT_EQ(bothOf(conflictOf(ClientWriter(second()).saveFieldTests(m_ada, longer, today, QJsonObject()))), std::nullopt) << "the same test twice";
+    EXPECT_EQ(ClientForms(first()).fieldTests(m_ada).value(), std::vector<screens::FieldTestDay>{theirs});
+}
+
+TEST_F(ConflictTest, AChoiceThatWasMadeOnAnotherStateOfTheLift)
+{
+    const auto ids = [this] {
+        std::vector<base::EventId> all;
+        for (const HistoryEntry& entry : HistoryReader(second()).read(m_squat).value()) {
+            all.push_back(entry.id);
+        }
+        return all;
+    };
+    SeenSession seen;
+    seen.entriesOfLift = ids();
+    RecordWriter one(first(), test::someMoment);
+    RecordWriter other(second(), test::someMoment);
+    progression::CoachSet set;
+    set.stage = progression::Stage::LoadBuild;
+    set.load = base::Load::fromCenti(5000);
+    set.reason = "Slow bar";
+    ASSERT_TRUE(one.record(m_ada, m_session.id, {{m_squat, squat(8)}}));
+    const auto rows = [this] { return m_studio.rows(QStringLiteral("SELECT id FROM event WHERE lift_id = %1").arg(m_squat.value())).size(); };
+    const qsizetype before = rows();
+    const std::vector<NewRecord> choice{{m_squat, {test::smallStudioDay(), set}}};
+    const Conflict conflict = conflictOf(other.record(m_ada, {}, choice, {}, seen));
+    EXPECT_EQ(conflict.about, ConflictAbout::Choice);
+    EXPECT_EQ(conflict.pattern, lifts::Pattern::Squat);
+    EXPECT_EQ(conflict.coach, m_firstCoach);
+    EXPECT_EQ(conflict.theirs.value(QLatin1String("type")), QStringLiteral("exposure"));
+    EXPECT_EQ(conflict.yours.value(QLatin1String("reason")), QStringLiteral("Slow bar"));
+    EXPECT_EQ(rows(), before) << "nothing was written";
+    seen.entriesOfLift = ids();
+    const auto written = other.record(m_ada, {}, choice, {}, seen);
+    ASSERT_TRUE(written) << "that state was seen: " << written.error().message.toStdString();
+    seen.entriesOfLift = ids();
+    ASSERT_TRUE(other.undo(written->act));
+    EXPECT_TRUE(conflictOf(one.record(m_ada, {}, choice, {}, seen)).theirs.isEmpty()) << "somebody took the choice back";
+}
+
+TEST_F(ConflictTest, LiftsOfASessionThatTwoPlanned)
+{
+    const base::LiftId hinge = test::liftOf(first(), m_ada, lifts::Pattern::Hinge);
+    const std::vector<sessions::SessionLift> seen = SessionReader(second()).lifts(m_session.id).value();
+    const std::vector<sessions::SessionLift> theirs{{hinge, {}}, {m_squat, "equipment"}};
+    const std::vector<sessions::SessionLift> yours{{m_squat, {}}};
+    ASSERT_TRUE(SessionWriter(first(), test::someMoment).setLifts(m_session.id, theirs, seen));
+    const Conflict conflict = conflictOf(SessionWriter(second(), test::someMoment).setLifts(m_session.id, yours, seen));
+    EXPECT_EQ(conflict.about, ConflictAbout::SessionLifts);
+    EXPECT_EQ(conflict.client, m_ada);
+    EXPECT_EQ(conflict.theirs.value(QLatin1String("lifts")).toArray(), (QJsonArray{QStringLiteral("hinge"), QStringLiteral("squat")}));
+    EXPECT_EQ(conflict.theirs.value(QLatin1String("left_out")).toObject(), object("squat", QStringLiteral("equipment")));
+    EXPECT_EQ(SessionReader(first()).lifts(m_session.id).value(), theirs);
+    ASSERT_TRUE(SessionWriter(second(), test::someMoment).setLifts(m_session.id, yours, theirs));
+    EXPECT_EQ(SessionReader(first()).lifts(m_session.id).value(), yours);
+}
+
+TEST_F(ConflictTest, ABookingThatIsTakenAwayWhileSomebodyElseMovesIt)
+{
+    const SeenBooking seen{placeOf(m_session), m_session.state};
+    week::BookingPlace theirs = seen.place;
+    theirs.startMinute = 20 * 60;
+    ASSERT_TRUE(SessionWriter(first(), test::someMoment).move(m_session.id, theirs, seen.place));
+    BookingChanges changes;
+    changes.withdrawn = {m_session.id};
+    changes.seenWithdrawn[m_session.id] = seen;
+    const Conflict conflict = conflictOf(SessionWriter(second(), test::someMoment).apply(changes));
+    EXPECT_EQ(conflict.about, ConflictAbout::Booking);
+    EXPECT_EQ(conflict.session, m_session.id);
+    EXPECT_EQ(conflict.coach, m_firstCoach);
+    EXPECT_EQ(conflict.yours.value(QLatin1String("state")), QStringLiteral("withdrawn"));
+    EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT state FROM session WHERE id = %1").arg(m_session.id.value())).at(0), QStringLiteral("planned"));
+    const auto over = std::get<BookingChanges>(overConflict(changes, conflict, {}));
+    ASSERT_TRUE(SessionWriter(second(), test::someMoment).apply(over)) << "theirs was seen";
+    const auto again = SessionWriter(first(), test::someMoment).withdraw(m_session.id, SeenBooking{theirs, m_session.state});
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().kind, Kind::Refused) << "it is gone already, as was wanted";
+}
+
+TEST_F(ConflictTest, ABookingThatIsTakenAwayAfterItsCardWasPrintedOrItWasCalledOff)
+{
+    using sessions::SessionState;
+    const SeenBooking seen{placeOf(m_session), SessionState::Planned};
+    ASSERT_TRUE(RecordWriter(first(), test::someMoment).setSessionState(m_session.id, SessionState::CancelledLate));
+    const Conflict conflict = conflictOf(SessionWriter(second(), test::someMoment).withdraw(m_session.id, seen));
+    EXPECT_EQ(conflict.theirs.value(QLatin1String("state")), QStringLiteral("cancelled_late"));
+    EXPECT_EQ(conflict.coach, m_firstCoach);
+    ASSERT_TRUE(RecordWriter(first(), test::someMoment).setSessionState(m_session.id, SessionState::Printed));
+    EXPECT_TRUE(SessionWriter(second(), test::someMoment).withdraw(m_session.id, seen)) << "a card on paper changes nothing of the booking";
 }
 
 TEST_F(ConflictTest, NothingIsComparedThatNobodySaysTheySaw)

@@ -62,6 +62,8 @@ exchange::StudioDocument keptStudio()
 {
     exchange::StudioDocument document = exchange::readStudio(exchange::writeStudio(test::smallStudio()), exchange::builtInCatalogue()).value();
     test::addKept(document);
+    document.coaches.push_back({base::CoachId(3), "Front desk"});
+    document.deskOnly = {base::CoachId(3)};
     document.erasedOn = {test::smallStudioDay() - 9, test::smallStudioDay()};
     document.erasedSessions = {{1, base::CoachId(2), test::smallStudioDay() - 50, 600, 45, sessions::SessionKind::Trial, sessions::SessionState::Missed}};
     return document;

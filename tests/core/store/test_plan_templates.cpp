@@ -53,6 +53,36 @@ TEST(PlanTemplates, ARenamedOneKeepsItsKeyAndTakesNobodysName)
     EXPECT_EQ(templates.all().value(), (std::vector<planning::PlanTemplate>{ownTemplate("Autumn"), ownTemplate("Spring")}));
 }
 
+TEST(PlanTemplates, WhatSomebodyElseKeptUnderANameIsShownBeforeItIsWrittenOver)
+{
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
+    test::StudioOnTest studio;
+    const auto second = Database::open(studio.file(), OpenMode::MustExist).value();
+    PlanTemplates one(studio.database(), catalogue);
+    PlanTemplates other(*second, catalogue);
+    const planning::PlanTemplate theirs = ownTemplate("Winter");
+    planning::PlanTemplate yours = theirs;
+    yours.sessions.pop_back();
+    ASSERT_TRUE(one.save(theirs, QJsonObject()));
+    const auto refused = other.save(yours, QJsonObject());
+    ASSERT_FALSE(refused);
+    ASSERT_EQ(refused.error().kind, StoreError::Kind::Conflict) << "nothing stood under that name when the second one began";
+    EXPECT_EQ(refused.error().conflict->about, ConflictAbout::Template);
+    EXPECT_EQ(refused.error().conflict->theirs, exchange::toJson(theirs));
+    EXPECT_EQ(one.all().value(), std::vector<planning::PlanTemplate>{theirs});
+    ASSERT_TRUE(other.save(yours, exchange::toJson(theirs))) << "theirs was seen";
+
+    const auto kept = one.remove("Winter", exchange::toJson(theirs));
+    ASSERT_FALSE(kept);
+    EXPECT_EQ(kept.error().kind, StoreError::Kind::Conflict) << "it holds something else by now";
+    EXPECT_EQ(one.all().value(), std::vector<planning::PlanTemplate>{yours});
+    ASSERT_TRUE(one.remove("Winter", exchange::toJson(yours)));
+    EXPECT_TRUE(other.remove("Winter", exchange::toJson(yours))) << "it is gone, as was wanted";
+    const auto gone = other.save(theirs, exchange::toJson(yours));
+    ASSERT_FALSE(gone);
+    EXPECT_TRUE(gone.error().conflict->theirs.isEmpty());
+}
+
 TEST(PlanTemplates, RefusesOneThatIsNotSound)
 {
     const lifts::Catalogue catalogue = exchange::builtInCatalogue();

@@ -29,6 +29,22 @@ TEST(TableLayout, TakesHeadingsInAnyOrder)
     EXPECT_EQ(problemOf(layout), std::nullopt);
 }
 
+TEST(TableLayout, AWeightWithoutSessionsIsThatOfTheBody)
+{
+    for (const char* heading : {"Gewicht (kg)", "Weight (kg)", "Poids (kg)"}) {
+        const auto layout = layoutOf({"Name", heading}, {{"Ada Cole", "68"}});
+        EXPECT_EQ(layout.columns[1], Field::BodyMass) << heading;
+        EXPECT_EQ(layout.columnUnits[1], base::MassUnit::Kilogram) << heading;
+        EXPECT_TRUE(columnsLeftOut(layout).empty()) << heading;
+    }
+    const auto both = layoutOf({"Name", "Body mass", "Weight (kg)", "Colour"}, {{"Ada Cole", "68", "60", "red"}});
+    EXPECT_EQ(both.columns[2], Field::Load);
+    EXPECT_EQ(columnsLeftOut(both), (std::vector<std::size_t>{2, 3})) << "a load without a session goes nowhere";
+    const auto sessions = layoutOf({"Name", "Date", "Exercise", "Reps", "Weight (kg)"}, {{"Ada Cole", "2025-04-03", "Back squat", "8", "60"}});
+    EXPECT_EQ(sessions.columns[4], Field::Load);
+    EXPECT_TRUE(columnsLeftOut(sessions).empty());
+}
+
 TEST(TableLayout, LooksAtTheCellsWhereHeadingsSayNothing)
 {
     const auto layout = layoutOf({"a", "b", "c", "d"}, {{"Ada Cole", "ada@example.org", "5.6.1991", "+44 1632 960417"}, {"Bo Lind", "bo@example.org", "17.6.1988", "01632 960418"}});

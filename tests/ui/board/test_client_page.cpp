@@ -146,6 +146,35 @@ TEST_F(ClientPageTest, NothingIsWrittenWithoutAReason)
     EXPECT_FALSE(m_acts.lastDone());
 }
 
+TEST_F(ClientPageTest, AChoiceOnALiftThatSomebodyElseWroteToIsShownFirst)
+{
+    open("Ada");
+    board().selectPattern(lifts::Pattern::Squat);
+    const std::size_t entries = lift().log.size();
+    const auto second = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    const auto recordElsewhere = [&](int reps) {
+        const progression::Exposure work{0, {{base::Load::fromCenti(5000), reps, 2}}};
+        return store::RecordWriter(*second, test::someMoment).record(m_page.place().client, {}, {{lift().id, {lift().day, work}}}).has_value();
+    };
+    ASSERT_TRUE(recordElsewhere(8));
+    decide(QStringLiteral("Hold here"), QStringLiteral("a hard week at work"));
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    EXPECT_EQ(m_dialogs.asked[0].answers.front(), QStringLiteral("Leave mine out"));
+    EXPECT_TRUE(m_dialogs.asked[0].headline.contains(QStringLiteral("Ada Lund, squat"))) << m_dialogs.asked[0].headline.toStdString();
+    EXPECT_FALSE(board().inspector()->isEditing());
+    EXPECT_EQ(lift().log.size(), entries + 1) << "theirs is on show, and nothing else was written";
+    EXPECT_FALSE(m_acts.lastDone());
+
+    ASSERT_TRUE(recordElsewhere(7));
+    m_dialogs.answers = {1};
+    decide(QStringLiteral("Hold here"), QStringLiteral("a hard week at work"));
+    EXPECT_EQ(m_dialogs.asked.size(), 2U);
+    EXPECT_EQ(lift().log.size(), entries + 3) << "theirs, and the choice after it";
+    EXPECT_TRUE(m_acts.lastDone());
+    decide(QStringLiteral("Hold here"), QStringLiteral("once more"));
+    EXPECT_EQ(m_dialogs.asked.size(), 2U) << "nobody wrote in between";
+}
+
 TEST_F(ClientPageTest, ALiftOnHoldIsReleasedWithANote)
 {
     open("Ada");

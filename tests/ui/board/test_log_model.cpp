@@ -45,6 +45,25 @@ TEST(LogModel, TheNewestComesFirst)
     }
 }
 
+TEST(LogModel, AnAttemptThatWasMissedSaysSo)
+{
+    ClientCase client = test::ferro();
+    LogEntry& entry = client.lifts.front().log.back();
+    entry.body = progression::Exposure{0, {{base::Load::fromCenti(12000), 1}, {base::Load::fromCenti(13000), 0}}};
+    LogModel model;
+    model.setCase(client);
+    const auto says = [&model](const QString& words) {
+        for (int i = 0; i < model.rowCount(); ++i) {
+            if (model.row(i).what.contains(words)) {
+                return true;
+            }
+        }
+        return false;
+    };
+    EXPECT_TRUE(says(QStringLiteral("1 × 1 at 120, missed at 130")));
+    EXPECT_FALSE(says(QStringLiteral("× 0")));
+}
+
 TEST(LogModel, BothVersionsOfACorrectionAreThere)
 {
     ClientCase client = test::ferro();

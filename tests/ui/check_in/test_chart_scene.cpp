@@ -94,6 +94,15 @@ TEST_F(ChartSceneTest, CountsOnlySessionsThatCount)
     EXPECT_EQ(scene.text, QStringLiteral("Bench press: met 0 of the last 4 targets. About 1.5 reps in reserve after the first set."));
 }
 
+TEST_F(ChartSceneTest, OneRepIsOne)
+{
+    checkin::ClientEvidence client = m_client;
+    for (auto& lift : client.lifts) {
+        lift.reserve = 1.0;
+    }
+    EXPECT_TRUE(sessionsScene(client, m_bench).text.endsWith(QStringLiteral("About 1 rep in reserve after the first set.")));
+}
+
 TEST_F(ChartSceneTest, ReadinessThatNobodyAskedForIsNotDrawn)
 {
     EXPECT_EQ(readinessScene(m_client, m_bench).series.size(), 2U);

@@ -69,9 +69,29 @@ TEST_F(ConflictWords, NamesCoachesStatesAndDays)
     EXPECT_EQ(rows[2].yours, QStringLiteral("Missed"));
 }
 
+TEST_F(ConflictWords, AChoiceIsAddedAndTakesNothingAway)
+{
+    Conflict conflict{ConflictAbout::Choice};
+    conflict.coach = QStringLiteral("Ines");
+    conflict.theirs = sets(75, 10);
+    const Question question = conflictQuestion(conflict, m_names);
+    EXPECT_EQ(question.headline, QStringLiteral("The lift was changed in the meantime: Joaquin Ferro, squat."));
+    EXPECT_EQ(question.text, QStringLiteral("Last written by: Ines. Your choice was made before that, and is not written yet."));
+    EXPECT_EQ(question.answers, (QStringList{QStringLiteral("Leave mine out"), QStringLiteral("Write mine as well")}));
+}
+
+TEST_F(ConflictWords, ListsOfLiftsAreNamed)
+{
+    Conflict conflict{ConflictAbout::SessionLifts};
+    conflict.yours = {{QStringLiteral("lifts"), QJsonArray{QStringLiteral("squat"), QStringLiteral("horizontal_push")}}};
+    conflict.theirs = {{QStringLiteral("lifts"), QJsonArray{QStringLiteral("squat")}}, {QStringLiteral("left_out"), QJsonObject{{QStringLiteral("squat"), true}}}};
+    EXPECT_EQ(versionRows(conflict, m_names), (std::vector<VersionRow>{{QStringLiteral("Lifts"), QStringLiteral("Squat; Horizontal push"), QStringLiteral("Squat")},
+                                                                       {QStringLiteral("Left out · Squat"), {}, QStringLiteral("yes")}}));
+}
+
 TEST_F(ConflictWords, EveryThingHasWords)
 {
-    for (int about = 0; about <= static_cast<int>(ConflictAbout::Decision); ++about) {
+    for (int about = 0; about <= static_cast<int>(ConflictAbout::Template); ++about) {
         const Question question = conflictQuestion({static_cast<ConflictAbout>(about)}, {});
         EXPECT_FALSE(question.headline.startsWith(QLatin1Char(' '))) << about;
         EXPECT_FALSE(question.versions.empty()) << about;

@@ -98,6 +98,23 @@ TEST(PlanEditorWishes, SinglesSayTheirUnitAndWhereTheyComeFrom)
     EXPECT_TRUE(saysIn(wishes, "kg, typed"));
 }
 
+TEST(PlanEditorWishes, AnEstimateStandsAsTheTabShowsItAndLeavingTheFieldTypesNothing)
+{
+    PlanEditorCase facts = caseOnTest();
+    facts.lifts[0].single = facts.plan.singles[0] = {base::Load::fromCenti(8667), false};
+    const common::Look look;
+    PlanEditorModel model(facts);
+    PlanEditorWishes wishes(look, model);
+    auto& single = wishNamed<QLineEdit>(wishes, "Single of Back squat");
+    EXPECT_EQ(single.text(), QStringLiteral("86.5"));
+    Q_EMIT single.editingFinished();
+    EXPECT_EQ(model.plan().singles[0].load, base::Load::fromCenti(8667));
+    single.setText(QStringLiteral("87"));
+    Q_EMIT single.editingFinished();
+    EXPECT_EQ(model.plan().singles[0].load, test::kilos(87));
+    EXPECT_EQ(single.text(), QStringLiteral("87"));
+}
+
 TEST(PlanEditorWishes, AHeavySingleIsReadWhole)
 {
     const common::Look look;

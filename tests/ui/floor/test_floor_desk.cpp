@@ -422,6 +422,41 @@ TEST_F(FloorDeskTest, WhatGoesOnAfterADayIsNotSwappedOnIt)
     EXPECT_TRUE(says().contains(QStringLiteral("goes on after this day"))) << says().toStdString();
 }
 
+TEST_F(FloorDeskTest, AnOrderThatSomebodyElseSetMeanwhileIsNotWrittenOver)
+{
+    const auto second = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    FloorPresenter elsewhere(*second, m_catalogue, m_screens, test::someMoment);
+    FloorDesk theirs(elsewhere, m_clock, m_acts);
+    theirs.read();
+    theirs.shiftLift(1);
+    const auto order = [](const FloorDesk& desk) {
+        std::vector<std::string> keys;
+        for (const FloorLift& one : desk.client()->lifts) {
+            keys.push_back(one.exercise.key);
+        }
+        return keys;
+    };
+    const auto wanted = order(theirs);
+    ASSERT_NE(order(m_desk), wanted);
+    chooseLift(m_desk, "dumbbell_bench_press");
+    m_desk.skip("no_time");
+    EXPECT_EQ(order(m_desk), wanted) << "what the other one set is on show";
+    EXPECT_FALSE(chooseLift(m_desk, "dumbbell_bench_press").isSkipped);
+
+    tests::ScriptedDialogs dialogs;
+    common::WriteDesk writes(m_studio.database(), dialogs, test::someMoment, m_studio.folder() + QStringLiteral("/waiting.jsonl"));
+    m_presenter.writeThrough(writes);
+    theirs.shiftLift(1);
+    dialogs.answers = {1};
+    m_desk.skip("no_time");
+    ASSERT_EQ(dialogs.asked.size(), 1U) << "with somebody to ask, the person decides";
+    EXPECT_TRUE(chooseLift(m_desk, "dumbbell_bench_press").isSkipped);
+    theirs.read();
+    EXPECT_EQ(order(theirs), wanted) << "one's own list was written";
+    m_desk.skip();
+    EXPECT_EQ(dialogs.asked.size(), 1U);
+}
+
 TEST_F(FloorDeskTest, TheOrderOfTodayStaysWithTheSession)
 {
     const std::string second = m_desk.client()->lifts[1].exercise.key;

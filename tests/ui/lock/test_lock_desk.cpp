@@ -16,6 +16,7 @@
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
+#include <QWindow>
 
 #include <gtest/gtest.h>
 
@@ -107,13 +108,41 @@ TEST_F(LockDeskTest, AnotherPassphraseLeavesItLockedAndSaysSo)
     EXPECT_TRUE(QTest::qWaitFor([this] { return !m_desk.isLocked(); }));
 }
 
-TEST_F(LockDeskTest, ADialogThatIsOpenIsClosedAsByEsc)
+TEST_F(LockDeskTest, DialogsStayOpenOutOfSightWithWhatIsTypedInThem)
 {
-    QDialog preview;
-    QTimer::singleShot(0, &preview, [this] { m_desk.lock(); });
-    EXPECT_EQ(preview.exec(), int{QDialog::Rejected});
-    EXPECT_TRUE(m_desk.isLocked());
-    EXPECT_FALSE(preview.isVisible());
+    QDialog outer;
+    QLineEdit field(&outer);
+    QDialog inner(&outer);
+    QLineEdit innerField(&inner);
+    const auto lockAndUnlock = [&] {
+        field.setText(QStringLiteral("Ada Lund, half"));
+        innerField.setText(QStringLiteral("more of Ada"));
+        m_desk.lock();
+        EXPECT_FALSE(outer.isVisible());
+        EXPECT_FALSE(inner.isVisible());
+        EXPECT_FALSE(readAda());
+        for (const QWindow* window : QGuiApplication::topLevelWindows()) {
+            EXPECT_TRUE(window == m_desk.window()->windowHandle() || !window->isVisible()) << window->title().toStdString();
+        }
+        EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "the passphrase can be typed";
+        answer(m_passphrase);
+    };
+    QTimer::singleShot(0, &inner, lockAndUnlock);
+    QObject::connect(&m_desk, &LockDesk::unlocked, &inner, [&] {
+        EXPECT_TRUE(outer.isVisible());
+        EXPECT_EQ(QApplication::activeModalWidget(), &inner);
+        EXPECT_EQ(innerField.text(), QStringLiteral("more of Ada"));
+        inner.accept();
+    });
+    QTimer::singleShot(0, &outer, [&] {
+        EXPECT_EQ(inner.exec(), int{QDialog::Accepted});
+        EXPECT_EQ(QApplication::activeModalWidget(), &outer);
+        EXPECT_EQ(field.text(), QStringLiteral("Ada Lund, half"));
+        outer.done(7);
+    });
+    EXPECT_EQ(outer.exec(), 7);
+    EXPECT_FALSE(m_desk.isLocked());
+    EXPECT_TRUE(m_page.isVisible());
 }
 
 TEST_F(LockDeskTest, ClosingTheLockedWindowAsksToQuit)

@@ -71,6 +71,21 @@ TEST_F(FieldTestsPageTest, WhatMakesNoSenseStaysInItsFieldAndTheKeptResultStands
     EXPECT_EQ(std::get<screens::ChairStand>(keptTests().front().tests.front()).stands, base::Reps(12));
 }
 
+TEST_F(FieldTestsPageTest, WhatSomebodyElseTestedMeanwhileStays)
+{
+    const auto second = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    ASSERT_TRUE(store::ClientWriter(*second).saveFieldTests(m_client, {m_today, {screens::Plank{75'000}}}, m_today));
+    m_dialogs.answers = {2};
+    type(QStringLiteral("12"));
+    press(Qt::Key_Return);
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    ASSERT_EQ(keptTests().size(), 1U);
+    ASSERT_EQ(keptTests().front().tests.size(), 2U) << "both";
+    EXPECT_EQ(m_refusals, QStringList());
+    show();
+    EXPECT_EQ(row(3).fields().front()->text(), QStringLiteral("1:15"));
+}
+
 TEST_F(FieldTestsPageTest, AClearedResultIsGone)
 {
     type(QStringLiteral("1"));

@@ -172,6 +172,28 @@ TEST_F(ProfileStepTest, MeasuresAreTypedByKeyboardAndTheSameDayIsAddedTo)
     EXPECT_EQ(measures().front().systolic, 182);
 }
 
+TEST_F(ProfileStepTest, MeasuresOfADayThatSomebodyElseTookMeanwhileAreShown)
+{
+    const base::ClientId cleo = addCleo();
+    open(cleo, "profile");
+    button("Add").click();
+    const auto second = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    clients::BodyMeasures theirs;
+    theirs.date = m_clock.today();
+    theirs.heartRate = 58;
+    ASSERT_TRUE(store::ClientWriter(*second).saveMeasures(cleo, theirs, m_clock.today()));
+    m_page->refresh();  // as the window does at news: the editor stays, and what it began from too
+    enter("Waist", "81");
+    m_dialogs.answers = {2};
+    press(Qt::Key_Return);
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    EXPECT_EQ(m_dialogs.asked[0].answers.size(), 3);
+    const auto measures = store::ClientForms(m_studio.database()).measures(cleo).value();
+    ASSERT_EQ(measures.size(), 1U);
+    EXPECT_EQ(measures.front().heartRate, 58);
+    EXPECT_EQ(measures.front().waist, clients::Millimetres(810));
+}
+
 TEST_F(ProfileStepTest, AMeasureThatCannotBeIsNamedAndNothingIsKept)
 {
     const base::ClientId cleo = addCleo();

@@ -138,6 +138,16 @@ TEST_F(ImportPageTest, LetsColumnsPeopleAndExercisesBeDecided)
     EXPECT_TRUE(shows(QStringLiteral("read as last time")));
 }
 
+TEST_F(ImportPageTest, NamesEveryColumnThatIsNotTaken)
+{
+    give("people.csv", "Name,Gewicht (kg),Locker\nCy Marsh,82,12\n");
+    EXPECT_TRUE(shows(QStringLiteral("Not taken: Locker.")));
+    chooseIn(QStringLiteral("What the column Gewicht (kg) says"), static_cast<int>(tables::Field::Load) + 1);
+    EXPECT_TRUE(shows(QStringLiteral("Not taken: Gewicht (kg), Locker."))) << "a load without a session goes nowhere";
+    press("Read");
+    EXPECT_TRUE(shows(QStringLiteral("Not taken: Gewicht (kg), Locker.")));
+}
+
 TEST_F(ImportPageTest, LooksAgainWithAnotherEncoding)
 {
     give("people.csv", "Name;Mail\nJ\xF6rg Sand;jo@example.org\n");

@@ -63,14 +63,19 @@ TEST_F(DossierTest, WhatIsStoppedLeavesAnOlderOneAsItWas)
         QFile file(folder.filePath(QStringLiteral("history.json")));
         return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
     };
+    const auto notes = [this] { return m_studio.rows(QStringLiteral("SELECT id FROM audit WHERE what = 'dossier_made'")).size(); };
+    ASSERT_FALSE(make(test::smallStudioDay(), 1));
+    EXPECT_EQ(notes(), 0) << "none was made";
     ASSERT_TRUE(make(test::smallStudioDay(), 99));
     const QByteArray before = history();
-    ASSERT_FALSE(before.isEmpty());
+    EXPECT_TRUE(before.contains("dossier_made")) << "it tells of itself too";
+    EXPECT_EQ(notes(), 1);
     for (int most = 1; most <= 3; ++most) {
         const auto stopped = make(test::smallStudioDay(), most);
         ASSERT_FALSE(stopped) << most;
         EXPECT_EQ(stopped.error().kind, store::StoreError::Kind::Cancelled);
         EXPECT_EQ(history(), before);
+        EXPECT_EQ(notes(), 1) << most;
     }
     ASSERT_TRUE(make(test::smallStudioDay(), 99));
     EXPECT_NE(history(), before) << "the test tells nothing: both histories are the same";

@@ -1,6 +1,7 @@
 #include "ui/week/hours_dialog.h"
 
 #include "tests/support/accessible_audit.h"
+#include "tests/support/scripted_dialogs.h"
 #include "tests/support/small_studio.h"
 #include "ui/common/action_button.h"
 #include "ui/common/hours_grid.h"
@@ -10,6 +11,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSignalSpy>
+#include <QSpinBox>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -37,7 +39,8 @@ protected:
 
     test::StudioOnTest m_studio;
     const common::Look m_look;
-    HoursDialog m_dialog{m_look, m_studio.database(), test::smallStudioDay()};
+    tests::ScriptedDialogs m_dialogs;
+    HoursDialog m_dialog{m_look, m_studio.database(), m_dialogs, test::smallStudioDay()};
 };
 
 TEST_F(HoursDialogTest, AClosureIsTypedAndTakenAway)
@@ -78,6 +81,25 @@ TEST_F(HoursDialogTest, HoursOfACoachArePainted)
     QTest::keyClick(&grid, Qt::Key_Delete);
     EXPECT_NE(grid.free(), before);
     EXPECT_EQ(store::WeekSettings(m_studio.database()).coachWork()->at(base::CoachId(1)).hours, grid.free());
+}
+
+TEST_F(HoursDialogTest, WhereTheirsIsKeptItIsWhatTheFieldsShow)
+{
+    const auto second = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    chalk::week::CoachWork theirs;
+    theirs.capacity = 2;
+    ASSERT_TRUE(store::WeekSettings(*second).setCoachWork(base::CoachId(1), theirs));
+    QSignalSpy changed(&m_dialog, &HoursDialog::changed);
+    auto& places = named<QSpinBox>("Clients at once with Ines");
+    m_dialogs.answers = {0};
+    places.setValue(9);
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    EXPECT_EQ(places.value(), 2);
+    EXPECT_EQ(changed.count(), 0);
+    EXPECT_EQ(store::WeekSettings(m_studio.database()).coachWork()->at(base::CoachId(1)).capacity, 2);
+    places.setValue(8);
+    EXPECT_EQ(m_dialogs.asked.size(), 1U) << "theirs was seen";
+    EXPECT_EQ(changed.count(), 1);
 }
 
 TEST_F(HoursDialogTest, EverythingHasAName)

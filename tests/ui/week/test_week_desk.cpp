@@ -1,5 +1,7 @@
 #include "ui/week/week_desk.h"
 
+#include "core/store/session_reader.h"
+#include "core/store/week_changes.h"
 #include "tests/ui/week/week_studio_fixture.h"
 
 namespace chalk::ui::week {
@@ -156,6 +158,24 @@ TEST_F(WeekDeskTest, TakenAwayOrMissedItLeavesItsPlaceAndUndoBringsItBack)
     m_acts.undo();
     m_desk.read();
     EXPECT_EQ(bookings(), before);
+}
+
+TEST_F(WeekDeskTest, ABookingThatSomebodyElseMovedIsNotTakenAwayUnseen)
+{
+    const BlockMember member = m_desk.scene().blocks.front().members.front();
+    const auto second = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    const auto sessions = store::SessionReader(*second).of(member.client).value();
+    const auto at = std::find_if(sessions.begin(), sessions.end(), [&member](const store::NamedSession& one) { return one.session.id == member.booking; });
+    ASSERT_NE(at, sessions.end());
+    chalk::week::BookingPlace place = store::placeOf(at->session);
+    place.isLocked = !place.isLocked;
+    ASSERT_TRUE(store::SessionWriter(*second, test::someMoment).move(member.booking, place));
+    const QStringList before = bookings();
+    EXPECT_FALSE(m_desk.takeAway({member}));
+    EXPECT_FALSE(m_desk.refusal().isEmpty());
+    EXPECT_EQ(bookings(), before);
+    EXPECT_TRUE(m_desk.takeAway({m_desk.scene().blocks.front().members.front()})) << "what the other one did is on show now";
+    EXPECT_NE(bookings(), before);
 }
 
 TEST_F(WeekDeskTest, ABookingThatTheStoreRefusesIsSaid)
