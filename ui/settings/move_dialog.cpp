@@ -121,12 +121,12 @@ QLayout* MoveDialog::makeFields()
     fields->setHorizontalSpacing(14);
     fields->setVerticalSpacing(8);
     fields->setColumnStretch(1, 1);
-    const auto add = [this, fields](int row, const QString& name, QLineEdit* field, QLabel* fault) {
+    const auto add = [this, fields, isServer](int row, const QString& name, QLineEdit* field, QLabel* fault) {
         auto* label = new QLabel(name, this);
         label->setBuddy(field);
         field->setAccessibleName(name);
         fields->addWidget(label, row, 0, Qt::AlignVCenter);
-        fields->addWidget(field, row, 1);
+        fields->addWidget(field, row, 1, 1, isServer ? 2 : 1);  // Choose… stands beside that of a file
         fields->addWidget(fault, row + 1, 1, 1, 2);
         fault->hide();
     };
