@@ -63,6 +63,7 @@ protected:
     }
     void decide(const QString& text, const QString& words)
     {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // an editor that was closed before
         action(text)->trigger();
         ASSERT_NE(editor(), nullptr);
         for (QLineEdit* field : editor()->findChildren<QLineEdit*>()) {
