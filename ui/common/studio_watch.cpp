@@ -145,8 +145,12 @@ void StudioWatch::comeBack()
     listen();
     Q_EMIT found();
     m_writes.sendWaiting();
-    if (!m_isLost) {
-        tell();
+    if (m_isLost) {
+        return;
+    }
+    // found() has everything read again; only what is known of others is said after it.
+    if (const auto news = m_feed.news(); news && !news->empty()) {
+        Q_EMIT changed(newsWords(*news));
     }
 }
 

@@ -54,6 +54,7 @@ store::Result<store::ActOutcome> WriteDesk::keep(const store::OutboxItem& item, 
     Q_EMIT unanswered();
     if (!kept) {
         error.message = tr("%1 And it cannot be kept here: %2").arg(error.message, kept.error().message);
+        error.kind = StoreError::Kind::CannotWrite;
     } else {
         error.message = tr("The server does not answer. This is kept here and sent as soon as it does.");
         Q_EMIT waitingChanged();

@@ -63,6 +63,7 @@ protected:
     }
     void decide(const QString& text, const QString& words)
     {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // an editor that was closed before
         action(text)->trigger();
         ASSERT_NE(editor(), nullptr);
         for (QLineEdit* field : editor()->findChildren<QLineEdit*>()) {
@@ -125,6 +126,10 @@ TEST_F(ClientPageTest, HoldHereKeepsTheNumbersAndCanBeUndone)
     m_acts.undo();
     m_page.refresh();
     EXPECT_EQ(lift().log.size(), entries);
+    m_acts.redo();
+    m_page.refresh();
+    ASSERT_EQ(lift().log.size(), entries + 1);
+    EXPECT_TRUE(lift().log.back().earlier.empty()) << "done again as it was, that is no correction";
 }
 
 TEST_F(ClientPageTest, NothingIsWrittenWithoutAReason)

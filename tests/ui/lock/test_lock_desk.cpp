@@ -127,7 +127,6 @@ TEST_F(LockDeskTest, DialogsStayOpenOutOfSightWithWhatIsTypedInThem)
         EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "the passphrase can be typed";
         answer(m_passphrase);
     };
-    QTimer::singleShot(0, &inner, lockAndUnlock);
     QObject::connect(&m_desk, &LockDesk::unlocked, &inner, [&] {
         EXPECT_TRUE(outer.isVisible());
         EXPECT_EQ(QApplication::activeModalWidget(), &inner);
@@ -135,6 +134,7 @@ TEST_F(LockDeskTest, DialogsStayOpenOutOfSightWithWhatIsTypedInThem)
         inner.accept();
     });
     QTimer::singleShot(0, &outer, [&] {
+        QTimer::singleShot(0, &inner, lockAndUnlock);
         EXPECT_EQ(inner.exec(), int{QDialog::Accepted});
         EXPECT_EQ(QApplication::activeModalWidget(), &outer);
         EXPECT_EQ(field.text(), QStringLiteral("Ada Lund, half"));

@@ -83,7 +83,7 @@ TEST_F(FieldTestsPageTest, WhatSomebodyElseTestedMeanwhileStays)
     ASSERT_EQ(keptTests().front().tests.size(), 2U) << "both";
     EXPECT_EQ(m_refusals, QStringList());
     show();
-    EXPECT_EQ(row(3).fields().front()->text(), QStringLiteral("1:15"));
+    EXPECT_EQ(row(3).fields().front()->text(), QStringLiteral("75"));
 }
 
 TEST_F(FieldTestsPageTest, AClearedResultIsGone)
