@@ -96,11 +96,9 @@ TEST_F(ChartSceneTest, CountsOnlySessionsThatCount)
 
 TEST_F(ChartSceneTest, OneRepIsOne)
 {
-    checkin::ClientEvidence client = m_client;
-    for (auto& lift : client.lifts) {
-        lift.reserve = 1.0;
-    }
-    EXPECT_TRUE(sessionsScene(client, m_bench).text.endsWith(QStringLiteral("About 1 rep in reserve after the first set.")));
+    checkin::LiftEvidence lift = m_bench;
+    lift.reserve = 1.0;
+    EXPECT_TRUE(sessionsScene(m_client, lift).text.endsWith(QStringLiteral("About 1 rep in reserve after the first set.")));
 }
 
 TEST_F(ChartSceneTest, ReadinessThatNobodyAskedForIsNotDrawn)

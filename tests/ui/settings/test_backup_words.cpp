@@ -49,7 +49,7 @@ TEST_F(BackupWordsTest, TheRescueSaysWhatIsLostAndTheSafeAnswerChangesNothing)
         EXPECT_TRUE(question.text.contains(QLatin1String(words))) << words;
     }
     const common::Question none = rescueQuestion(damage, std::nullopt, QStringLiteral("/backups/s"), m_today);
-    EXPECT_EQ(none.answers.size(), 1);
+    EXPECT_EQ(none.answers.size(), 2) << "a copy from another disk can be chosen";
     EXPECT_TRUE(none.text.contains(QStringLiteral("no sound backup in /backups/s")));
     const common::Question locked = rescueQuestion(damage, store::SoundBackup{m_sound.backup, {}, true}, QStringLiteral("/backups/s"), m_today);
     EXPECT_EQ(locked.answers.size(), 1);
