@@ -1,5 +1,7 @@
 #include "app/logging.h"
 
+#include "core/store/private_folder.h"
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -55,18 +57,9 @@ void handleMessage(QtMsgType type, const QMessageLogContext& context, const QStr
     }
 }
 
-/// Makes the folder, for its owner alone; one that is there stays as it is.
-bool makeFolder(const QString& folder)
-{
-    if (QFileInfo(folder).isDir()) {
-        return true;
-    }
-    return QDir().mkpath(folder) && QFile::setPermissions(folder, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
-}
-
 spdlog::sink_ptr makeSink(const QString& folder)
 {
-    if (makeFolder(folder)) {
+    if (store::makePrivateFolder(folder)) {
         try {
             const std::string file = QFile::encodeName(folder + QStringLiteral("/chalkrung.log")).toStdString();
             return std::make_shared<spdlog::sinks::rotating_file_sink_mt>(file, kBytesPerFile, kOlderFiles);

@@ -62,9 +62,11 @@ store::Result<std::unique_ptr<store::Database>> openForWindow(const store::Acces
     const QString key = loginKey(server);
     const QString login = server.userName().isEmpty() ? settings.value(key).toString() : server.userName();
     ui::common::applyTheme(*qApp, ui::common::Look().theme());
-    ui::common::SignInDialog dialog(server.toString(QUrl::RemoveUserInfo), login, [&](const QString& typed, const QString& password) {
+    ui::common::SignInDialog dialog(server.host() + server.path(), login, [&](const QString& typed, const QString& password) {
         opened = store::Database::open(accessWith(server, typed, password), store::OpenMode::MustExist);
-        return opened ? QString() : opened.error().message;
+        return opened                                                ? QString()
+               : opened.error().kind == StoreError::Kind::NotAllowed ? QApplication::translate("StudioOpening", "The login or the password is not right.")
+                                                                     : opened.error().message;
     });
     if (dialog.exec() != QDialog::Accepted) {
         return store::storeError(StoreError::Kind::Cancelled, QStringLiteral("Nobody signed in at %1").arg(server.toString(QUrl::RemoveUserInfo)));

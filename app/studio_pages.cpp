@@ -175,10 +175,12 @@ private:
         }
         sections.push_back({QStringLiteral("lock"), QApplication::translate("Pages", "Lock"), QStringLiteral("lock"),
                             [this](QWidget* in) { return new ui::lock::LockSection(m_studio.look, m_studio.database, m_studio.lock, in); }});
-        sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
-                            [this](QWidget* in) { return new ui::people::ImportSection(m_studio.look, in); }});
+        if (m_studio.database.may(store::Right::SeeHealth)) {
+            sections.push_back({QStringLiteral("import"), QApplication::translate("Pages", "Import"), QStringLiteral("roster"),
+                                [this](QWidget* in) { return new ui::people::ImportSection(m_studio.look, in); }});
+        }
         sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
-                            [this](QWidget* in) { return new ui::settings::SharingSection(m_studio.look, m_studio.database, in); }});
+                            [this](QWidget* in) { return new ui::settings::SharingSection(m_studio.look, m_studio.database, m_studio.dialogs, in); }});
         sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
                                 return new ui::settings::ExportSection({m_studio.database.access(), [this] { return m_studio.database.author(); }, m_studio.look, m_studio.clock, m_studio.dialogs}, in);
                             }});

@@ -75,10 +75,16 @@ store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access
     const auto sound = lookForSound(shelf, access, look);
     const int answer = dialogs.ask(nullptr, ui::settings::rescueQuestion(opened.error(), sound, shelf.folder(), SystemClock::localMoment().at.day));
     qCInfo(appLog) << "the studio is damaged; sound backup" << sound.has_value() << "answer" << answer;
-    if (!sound || sound->isLocked || answer == 0) {
+    if (answer == 0 || (sound && sound->isLocked)) {
         return opened;
     }
-    restoreForWindow(sound->backup.file, access, look, dialogs);
+    const auto backup = sound ? std::optional(sound->backup.file)
+                              : dialogs.fileToOpen(nullptr, {QApplication::translate("StudioRescue", "A backup of the studio"), shelf.folder(), {},
+                                                             QApplication::translate("StudioRescue", "Studios (*.chalkrung)"), {}});
+    if (!backup) {
+        return opened;
+    }
+    restoreForWindow(*backup, access, look, dialogs);
     return openForWindow(access, mode);
 }
 

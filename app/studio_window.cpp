@@ -10,6 +10,7 @@
 #include "core/exchange/catalogue_json.h"
 #include "core/exchange/screen_json.h"
 #include "core/store/audit.h"
+#include "core/store/client_reader.h"
 #include "core/store/key_ring.h"
 #include "core/store/roster_reader.h"
 #include "core/store/session_reader.h"
@@ -41,6 +42,7 @@
 #include <QDate>
 #include <QSettings>
 
+#include <algorithm>
 #include <cstdio>
 
 namespace chalk::app {
@@ -75,19 +77,23 @@ public:
             qCWarning(appLog) << "the sign-in was not written down:" << noted.error().message;
         }
         ui::shell::MainWindow window({m_look, m_acts, m_clock, m_settings, studioName(), [this] { return sessionsToday(); }}, studioPages(services()));
-        window.addFinder(std::make_unique<ui::shell::ClientFinder>(
-            ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); }, [&window](const ui::shell::Place& place) { window.goTo(place); }));
         ui::floor::ScanDesk scans({*m_database, [&window](const ui::shell::Place& place) { window.goTo(place); },
                                    [&window](const QString& why) { window.ledge()->note()->sayTrouble(why); }});
         const ui::shell::ScannerListener scanner;
         QObject::connect(&scanner, &ui::shell::ScannerListener::codeScanned, &window, [&scans](const QString& code) { scans.take(code); });
         addLocking(window);
         if (m_database->may(store::Right::SeeHealth)) {
+            window.addFinder(std::make_unique<ui::shell::ClientFinder>(
+                ui::shell::ClientPages{QStringLiteral("client"), QStringLiteral("floor"), QStringLiteral("onboarding")}, [this] { return findableClients(); },
+                [&window](const ui::shell::Place& place) { window.goTo(place); }));
             ui::people::addPeopleActions(window);
         }
         ui::common::StudioWatch watch(*m_database, m_writes);
         connectWatch(watch, window);
-        window.openLastPlace();
+        window.openLastPlace([this](base::ClientId client) {
+            const auto names = store::ClientReader(*m_database).names();
+            return names && std::any_of(names->begin(), names->end(), [client](const auto& one) { return one.first == client; });
+        });
         window.show();
         watch.start();
         qCInfo(appLog) << "window shown";
@@ -160,10 +166,7 @@ private:
             show();
             window.takeNews(QApplication::translate("StudioWindow", "The server answers again"));
         });
-        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, [&watch, show] {
-            watch.look();
-            show();
-        });
+        QObject::connect(&m_writes, &WriteDesk::waitingChanged, &window, show);
         QObject::connect(&m_writes, &WriteDesk::sent, &window, [&window](int count) {
             window.takeNews(count == 1 ? QApplication::translate("StudioWindow", "What waited was sent")
                                        : QApplication::translate("StudioWindow", "%1 changes that waited were sent").arg(count));

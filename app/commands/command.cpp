@@ -1,6 +1,7 @@
 #include "app/commands/command.h"
 
 #include "app/commands/passphrase_input.h"
+#include "app/commands/server_password.h"
 #include "app/commands/way_back.h"
 #include "core/store/key_ring.h"
 
@@ -67,7 +68,7 @@ store::Result<std::unique_ptr<store::Database>> CommandContext::openStudioWith(c
 {
     store::Access access(studioFile);
     access.keys = std::make_shared<store::KeyRing>(passphrase);
-    auto opened = store::Database::open(access, mode);
+    auto opened = withPassword(access, [mode](const store::Access& way) { return store::Database::open(way, mode); });
     if (!opened && opened.error().kind == store::StoreError::Kind::NotThere && !has(QStringLiteral("studio"))) {
         opened.error().message += QStringLiteral("; name one by --studio FILE, or make the demo studio by chalkrung demo --studio FILE");
     }

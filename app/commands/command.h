@@ -52,7 +52,7 @@ struct CommandContext {
 
     /// The passphrase that --passphrase-file or CHALKRUNG_PASSPHRASE_FILE names; none where neither is there, or where `fault` says why.
     [[nodiscard]] std::optional<QString> passphraseText(QString& fault) const;
-    /// Opens the studio. Where it is sealed, by the passphrase that was named, or that is asked for on the terminal.
+    /// Opens the studio. Where it is sealed, by the passphrase that was named, or that is asked for on the terminal; so is the password of a server.
     [[nodiscard]] store::Result<std::unique_ptr<store::Database>> openStudio(store::OpenMode mode) const;
     /// The same by a passphrase that is known.
     [[nodiscard]] store::Result<std::unique_ptr<store::Database>> openStudioWith(const seal::Passphrase& passphrase, store::OpenMode mode) const;

@@ -1,9 +1,8 @@
 #include "app/commands/new_studio_file.h"
 
+#include "core/store/private_folder.h"
 #include "core/store/server_target.h"
 
-#include <QCoreApplication>
-#include <QFile>
 #include <QFileInfo>
 
 namespace chalk::app {
@@ -26,37 +25,30 @@ store::Result<NewStudioFile> NewStudioFile::begin(const QString& file)
     if (QFileInfo::exists(file) || QFileInfo(file).isSymLink()) {
         return isThereAlready(file);
     }
-    NewStudioFile made(file, QStringLiteral("%1.part-%2").arg(file).arg(QCoreApplication::applicationPid()));
-    auto database = store::Database::open(made.m_part, store::OpenMode::CreateIfMissing);
+    NewStudioFile made(file);
+    if (!store::makePrivateFolder(QFileInfo(file).absolutePath())) {
+        return store::storeError(store::StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be made: its folder cannot be made").arg(file));
+    }
+    if (const auto part = made.m_part->make(); !part) {
+        return tl::make_unexpected(part.error());
+    }
+    auto database = store::Database::open(made.m_part->path(), store::OpenMode::CreateIfMissing);
     if (!database) {
-        database.error().message.replace(made.m_part, file);
+        database.error().message.replace(made.m_part->path(), file);
         return tl::make_unexpected(database.error());
     }
     made.m_database = *std::move(database);
     return made;
 }
 
-NewStudioFile::~NewStudioFile()
+NewStudioFile::NewStudioFile(const QString& file) : m_file(file), m_part(std::make_unique<store::UnfinishedFile>(file))
 {
-    m_database.reset();
-    for (const char* ending : {"", "-wal", "-shm", "-journal"}) {
-        if (!m_part.isEmpty()) {
-            QFile::remove(m_part + QLatin1String(ending));
-        }
-    }
 }
 
 store::Result<void> NewStudioFile::finish()
 {
     m_database.reset();
-    QFile part(m_part);
-    if (part.rename(m_file)) {
-        return {};
-    }
-    if (QFileInfo::exists(m_file)) {
-        return isThereAlready(m_file);
-    }
-    return store::storeError(store::StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be made: %2").arg(m_file, part.errorString()));
+    return QFileInfo::exists(m_file) ? store::Result<void>(isThereAlready(m_file)) : m_part->finish();
 }
 
 }  // namespace chalk::app

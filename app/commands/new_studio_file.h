@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/store/database.h"
+#include "core/store/unfinished_file.h"
 
 #include <QString>
 
@@ -8,26 +9,22 @@
 
 namespace chalk::app {
 
-/// A studio's file while it is being made. It is written beside its place and gets its name at the end, so that whatever goes wrong
-/// there is no half studio: what is not finished is taken away.
+/// A new studio's file while it is being made: whatever goes wrong there is no half studio.
 class NewStudioFile {
 public:
     /// Fails where there is something of that name already, which is never touched, or where the file cannot be made.
     [[nodiscard]] static store::Result<NewStudioFile> begin(const QString& file);
-    ~NewStudioFile();
-    NewStudioFile(NewStudioFile&&) = default;
-    NewStudioFile& operator=(NewStudioFile&&) = delete;
 
     [[nodiscard]] store::Database& database() { return *m_database; }
     /// Closes the studio and gives it its name.
     [[nodiscard]] store::Result<void> finish();
 
 private:
-    NewStudioFile(QString file, QString part) : m_file(std::move(file)), m_part(std::move(part)) {}
+    explicit NewStudioFile(const QString& file);
 
     QString m_file;
-    QString m_part;
-    std::unique_ptr<store::Database> m_database;
+    std::unique_ptr<store::UnfinishedFile> m_part;
+    std::unique_ptr<store::Database> m_database;  ///< of the part: closed before it gets its name
 };
 
 }  // namespace chalk::app

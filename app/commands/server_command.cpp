@@ -1,5 +1,6 @@
 #include "app/commands/server_command.h"
 
+#include "app/commands/server_password.h"
 #include "app/commands/stop_request.h"
 #include "app/commands/told_progress.h"
 #include "core/store/server_logins.h"
@@ -39,7 +40,7 @@ int initServer(const CommandContext& context)
     if (!store::isServerTarget(url)) {
         return context.refuse(QStringLiteral("--init: a server's URL is postgresql://LOGIN@HOST/DATABASE"));
     }
-    const auto studio = store::Database::open(url, store::OpenMode::CreateIfMissing);
+    const auto studio = withPassword(url, [](const store::Access& way) { return store::Database::open(way, store::OpenMode::CreateIfMissing); });
     if (!studio) {
         return context.report(studio.error());
     }
@@ -153,7 +154,8 @@ int runMove(const CommandContext& context)
         return context.report(studio.error());
     }
     const QString place = store::withoutPasswordInTarget(to).target;
-    const auto rows = store::transferStudio(**studio, to, toldProgress(context, QStringLiteral("rows"), kTellEveryRows));
+    const store::Progress progress = toldProgress(context, QStringLiteral("rows"), kTellEveryRows);
+    const auto rows = withPassword(to, [&](const store::Access& way) { return store::transferStudio(**studio, way, progress); });
     if (!rows) {
         return context.report(rows.error());
     }
@@ -181,7 +183,7 @@ Command serverCommand()
              {QStringLiteral("role"), QStringLiteral("ROLE"), QStringLiteral("owner, coach or front-desk; else coach")},
              {QStringLiteral("password-file"), QStringLiteral("FILE"), QStringLiteral("the first line is the password; - for standard input")},
              {QStringLiteral("remove-login"), QStringLiteral("LOGIN"), QStringLiteral("take a login away; what was done by it stays")}},
-            QStringLiteral("The studio is --studio URL. Its password is asked of PGPASSFILE or ~/.pgpass. Logins are made by who may make roles on the server.\n"
+            QStringLiteral("The studio is --studio URL. Its password is that of PGPASSFILE or ~/.pgpass, or is asked for. Logins are made by who may make roles on the server.\n"
                            "An owner may everything; a coach all but logins, erasure and the studio's settings; the front desk sees names and bookings\n"
                            "and books. The server itself holds everybody to it."),
             runServer};

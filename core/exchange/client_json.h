@@ -1,10 +1,9 @@
 #pragma once
 
 #include "core/exchange/json_reading.h"
+#include "core/exchange/line_writer.h"
 #include "core/exchange/studio_document.h"
 #include "core/lifts/catalogue.h"
-
-#include <QByteArray>
 
 #include <set>
 #include <string>
@@ -16,7 +15,7 @@ namespace chalk::exchange {
 [[nodiscard]] JsonResult<DocumentClient> readClient(const QJsonValue& value, const StudioDocument& studio, const lifts::Catalogue& catalogue,
                                                     std::set<std::string>& codes);
 
-/// The file of a client.
-[[nodiscard]] QByteArray writtenClient(const DocumentClient& client, const StudioDocument& studio);
+/// The file of a client, and the object in it.
+[[nodiscard]] WrittenObject writtenClient(const DocumentClient& client, const StudioDocument& studio);
 
 }  // namespace chalk::exchange

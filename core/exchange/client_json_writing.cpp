@@ -5,7 +5,6 @@
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/lift_json.h"
-#include "core/exchange/line_writer.h"
 #include "core/exchange/session_report_json.h"
 #include "core/exchange/studio_week_json.h"
 
@@ -34,7 +33,7 @@ QString nameOfCoach(const StudioDocument& studio, base::CoachId id)
     throw std::invalid_argument("a coach who is not of the studio");
 }
 
-QByteArray written(const clients::Caution& caution)
+WrittenObject written(const clients::Caution& caution)
 {
     QJsonArray tags;
     for (const lifts::CautionTag tag : caution.tags) {
@@ -46,7 +45,7 @@ QByteArray written(const clients::Caution& caution)
     put(object, "short", textOf(caution.shortText));
     put(object, "tags", tags);
     putDay(object, "until", caution.until);
-    return lineOf(object);
+    return inLine(object);
 }
 
 QJsonObject written(const clients::Clearance& clearance)
@@ -65,7 +64,7 @@ QJsonObject written(const clients::Clearance& clearance)
     return object;
 }
 
-QByteArray written(const sessions::Session& session, const DocumentClient& client, const StudioDocument& studio)
+WrittenObject written(const sessions::Session& session, const DocumentClient& client, const StudioDocument& studio)
 {
     QJsonObject object;
     put(object, "code", textOf(session.code));
@@ -97,7 +96,7 @@ QByteArray written(const sessions::Session& session, const DocumentClient& clien
     if (const auto report = client.reports.find(session.code); report != client.reports.end() && !report->second.isEmpty()) {
         put(object, "report", toJson(report->second));
     }
-    return lineOf(object);
+    return inLine(object);
 }
 
 void writeProfile(LineWriter& writer, const clients::Client& who, const StudioDocument& studio)
@@ -122,7 +121,7 @@ void writeProfile(LineWriter& writer, const clients::Client& who, const StudioDo
 template <class Item, class Write>
 void writeList(LineWriter& writer, const char* name, const std::vector<Item>& items, Write&& write)
 {
-    std::vector<QByteArray> lines;
+    std::vector<WrittenObject> lines;
     for (const Item& item : items) {
         lines.push_back(write(item));
     }
@@ -131,7 +130,7 @@ void writeList(LineWriter& writer, const char* name, const std::vector<Item>& it
 
 }  // namespace
 
-QByteArray writtenClient(const DocumentClient& client, const StudioDocument& studio)
+WrittenObject writtenClient(const DocumentClient& client, const StudioDocument& studio)
 {
     LineWriter writer;
     writeProfile(writer, client.client, studio);
@@ -143,24 +142,24 @@ QByteArray writtenClient(const DocumentClient& client, const StudioDocument& stu
     writeList(writer, "sessions", client.sessions, [&](const sessions::Session& session) { return written(session, client, studio); });
     writeList(writer, "lifts", client.lifts, [](const DocumentLift& lift) { return writtenLift(lift, 2); });
     if (!client.forms.empty()) {
-        writeList(writer, "forms", client.forms, [](const DocumentForm& form) { return lineOf(toJson(form)); });
+        writeList(writer, "forms", client.forms, [](const DocumentForm& form) { return inLine(toJson(form)); });
     }
     if (!client.letters.empty()) {
-        writeList(writer, "letters", client.letters, [](const DocumentLetter& letter) { return lineOf(toJson(letter)); });
+        writeList(writer, "letters", client.letters, [](const DocumentLetter& letter) { return inLine(toJson(letter)); });
     }
     if (!client.decisions.empty()) {
-        writeList(writer, "decisions", client.decisions, [](const DocumentDecision& decision) { return lineOf(toJson(decision)); });
+        writeList(writer, "decisions", client.decisions, [](const DocumentDecision& decision) { return inLine(toJson(decision)); });
     }
     if (!client.quotas.empty()) {
         writer.field("quotas", toJson(client.quotas));
     }
     if (!client.plans.empty()) {
-        writeList(writer, "plans", client.plans, [](const direction::ClientPlan& plan) { return lineOf(toJson(plan)); });
+        writeList(writer, "plans", client.plans, [](const direction::ClientPlan& plan) { return inLine(toJson(plan)); });
     }
     if (!client.tests.empty()) {
-        writeList(writer, "tested_maxima", client.tests, [](const DocumentTest& test) { return lineOf(toJson(test)); });
+        writeList(writer, "tested_maxima", client.tests, [](const DocumentTest& test) { return inLine(toJson(test)); });
     }
-    return writer.finished() + "\n";
+    return writer.finishedFile();
 }
 
 }  // namespace chalk::exchange

@@ -37,15 +37,25 @@ bool needsQuotes(const QByteArray& field)
 
 }  // namespace
 
+void appendCsvField(QByteArray& record, const QByteArray& field)
+{
+    if (needsQuotes(field)) {
+        record.append('"').append(QByteArray(field).replace("\"", "\"\"")).append('"');
+    } else {
+        record.append(field);
+    }
+}
+
 QByteArray csvRow(const QByteArrayList& fields)
 {
     QByteArray record;
     for (qsizetype i = 0; i < fields.size(); ++i) {
-        QByteArray field = fields[i];
-        record += i == 0 ? "" : ",";
-        record += needsQuotes(field) ? "\"" + field.replace("\"", "\"\"") + "\"" : field;
+        if (i > 0) {
+            record.append(',');
+        }
+        appendCsvField(record, fields[i]);
     }
-    return record + "\r\n";
+    return record.append("\r\n");
 }
 
 CsvRows::CsvRows(QIODevice& file) : m_file(file)

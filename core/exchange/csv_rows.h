@@ -9,6 +9,8 @@
 
 namespace chalk::exchange {
 
+/// Appends a field as RFC 4180 writes it: quotes only where they are needed.
+void appendCsvField(QByteArray& record, const QByteArray& field);
 /// A record as RFC 4180 writes it: quotes only where they are needed, CRLF at the end.
 [[nodiscard]] QByteArray csvRow(const QByteArrayList& fields);
 

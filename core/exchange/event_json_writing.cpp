@@ -33,11 +33,11 @@ struct BodyWriter {
     {
         QJsonObject one{{QStringLiteral("load"), numberOf(set.load)}};
         put(one, measure == lifts::Measure::Reps ? "reps" : measure == lifts::Measure::Seconds ? "seconds" : "metres", set.amount);
-        if (set.rir != SetRecord::kNotRecorded) {
-            put(one, "rir", set.rir);
-        }
         if (set.restSeconds != SetRecord::kNotRecorded) {
             put(one, "rest_s", set.restSeconds);
+        }
+        if (set.rir != SetRecord::kNotRecorded) {
+            put(one, "rir", set.rir);
         }
         putSteadiness(one, set.steadiness);
         if (set.isWarmup) {

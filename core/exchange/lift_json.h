@@ -1,10 +1,9 @@
 #pragma once
 
 #include "core/exchange/json_reading.h"
+#include "core/exchange/line_writer.h"
 #include "core/exchange/studio_document.h"
 #include "core/lifts/catalogue.h"
-
-#include <QByteArray>
 
 #include <string>
 #include <vector>
@@ -22,6 +21,6 @@ struct LiftSurroundings {
 [[nodiscard]] JsonResult<DocumentLift> readLift(const QJsonValue& value, const std::string& path, const LiftSurroundings& surroundings);
 
 /// A lift, written; `depth` is how deep it lies in its file.
-[[nodiscard]] QByteArray writtenLift(const DocumentLift& lift, int depth);
+[[nodiscard]] WrittenObject writtenLift(const DocumentLift& lift, int depth);
 
 }  // namespace chalk::exchange

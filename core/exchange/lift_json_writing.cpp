@@ -2,7 +2,6 @@
 #include "core/exchange/event_json.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/lift_json.h"
-#include "core/exchange/line_writer.h"
 #include "core/exchange/policy_json.h"
 
 #include <QJsonArray>
@@ -32,7 +31,7 @@ std::vector<lifts::Measure> measuresOf(const DocumentLift& lift)
     return measures;
 }
 
-QByteArray writtenEntry(const DocumentEvent& entry, lifts::Measure measure)
+WrittenObject writtenEntry(const DocumentEvent& entry, lifts::Measure measure)
 {
     QJsonObject object = toJson(entry.event, measure);
     if (entry.sessionCode) {
@@ -48,12 +47,12 @@ QByteArray writtenEntry(const DocumentEvent& entry, lifts::Measure measure)
         }
         put(object, "former", former);
     }
-    return lineOf(object);
+    return inLine(object);
 }
 
 }  // namespace
 
-QByteArray writtenLift(const DocumentLift& lift, int depth)
+WrittenObject writtenLift(const DocumentLift& lift, int depth)
 {
     const progression::LiftSetup& setup = lift.setup;
     LineWriter writer(depth);
@@ -74,7 +73,7 @@ QByteArray writtenLift(const DocumentLift& lift, int depth)
     writer.field("policy", differences(setup.policy, progression::Policy::defaultsFor(setup.unit)));
     writer.field("started", textOf(lift.startedOn.toString()));
     const std::vector<lifts::Measure> measures = measuresOf(lift);
-    std::vector<QByteArray> events;
+    std::vector<WrittenObject> events;
     for (std::size_t i = 0; i < lift.events.size(); ++i) {
         events.push_back(writtenEntry(lift.events[i], measures[i]));
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QByteArray>
+#include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QJsonValue>
@@ -15,6 +16,18 @@ namespace chalk::exchange {
     return QJsonDocument(object).toJson(QJsonDocument::Compact);
 }
 
+/// An object and its text in a file.
+struct WrittenObject {
+    QJsonObject object;
+    QByteArray text;
+};
+
+/// On one line.
+[[nodiscard]] inline WrittenObject inLine(const QJsonObject& object)
+{
+    return {object, lineOf(object)};
+}
+
 /// Writes a JSON object with a line for each field and for each item of its lists, so that versions of a file compare by line.
 class LineWriter {
 public:
@@ -25,17 +38,23 @@ public:
     {
         const QByteArray one = lineOf({{QLatin1String(name), value}});
         begin() += one.mid(1, one.size() - 2);
+        m_object.insert(QLatin1String(name), value);
     }
     /// Items are written already, at two steps deeper than the object.
-    void list(const char* name, const std::vector<QByteArray>& items)
+    void list(const char* name, const std::vector<WrittenObject>& items)
     {
+        QJsonArray objects;
         begin() += QByteArray("\"") + name + "\":[";
         for (std::size_t i = 0; i < items.size(); ++i) {
-            m_text += (i == 0 ? "\n  " : ",\n  ") + m_indent + items[i];
+            m_text += (i == 0 ? "\n  " : ",\n  ") + m_indent + items[i].text;
+            objects.append(items[i].object);
         }
         m_text += items.empty() ? QByteArray("]") : "\n " + m_indent + "]";
+        m_object.insert(QLatin1String(name), objects);
     }
-    [[nodiscard]] QByteArray finished() const { return "{" + m_text + "\n" + m_indent + "}"; }
+    [[nodiscard]] WrittenObject finished() const { return {m_object, "{" + m_text + "\n" + m_indent + "}"}; }
+    /// The same as a whole file, which ends with its line.
+    [[nodiscard]] WrittenObject finishedFile() const { return {m_object, "{" + m_text + "\n}\n"}; }
 
 private:
     QByteArray& begin()
@@ -46,6 +65,7 @@ private:
 
     QByteArray m_indent;
     QByteArray m_text;
+    QJsonObject m_object;
 };
 
 }  // namespace chalk::exchange

@@ -2,6 +2,7 @@
 
 #include "core/exchange/json_places.h"
 #include "core/exchange/json_reading.h"
+#include "core/exchange/line_writer.h"
 #include "core/exchange/studio_document.h"
 #include "core/lifts/catalogue.h"
 
@@ -47,7 +48,7 @@ using StudioFiles = std::map<QString, QByteArray>;
 /// `clients/01-joaquin-ferro.json`: of a client by its number, from 1, of `last`, so that names sort as the clients do.
 [[nodiscard]] QString clientFileName(std::size_t number, std::size_t last, const std::string& clientName);
 /// The studio's own file, for who writes client by client with writtenClient.
-[[nodiscard]] QByteArray writtenStudio(const StudioDocument& document);
+[[nodiscard]] WrittenObject writtenStudio(const StudioDocument& document);
 
 /// What the studio's own file says, without clients; for who reads client by client.
 [[nodiscard]] JsonResult<StudioDocument> readStudioHeader(const QJsonValue& value, const lifts::Catalogue& catalogue);

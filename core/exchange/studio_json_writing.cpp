@@ -1,7 +1,6 @@
 #include "core/exchange/client_json.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/json_writing.h"
-#include "core/exchange/line_writer.h"
 #include "core/exchange/plan_template_json.h"
 #include "core/exchange/studio_json.h"
 #include "core/exchange/studio_week_json.h"
@@ -19,9 +18,9 @@ void writeWeek(LineWriter& writer, const StudioDocument& document)
     if (document.week != week::StudioWeek()) {
         writer.field("week", toJson(document.week));
     }
-    std::vector<QByteArray> items;
+    std::vector<WrittenObject> items;
     for (const week::Closure& closure : document.closures) {
-        items.push_back(lineOf(toJson(closure, coachNamesOf(document.coaches))));
+        items.push_back(inLine(toJson(closure, coachNamesOf(document.coaches))));
     }
     if (!items.empty()) {
         writer.list("closures", items);
@@ -39,9 +38,9 @@ void writeErased(LineWriter& writer, const StudioDocument& document)
         days.append(textOf(day.toString()));
     }
     writer.field("erased_clients", days);
-    std::vector<QByteArray> items;
+    std::vector<WrittenObject> items;
     for (const ErasedSession& session : document.erasedSessions) {
-        items.push_back(lineOf({{QStringLiteral("client"), session.client},
+        items.push_back(inLine({{QStringLiteral("client"), session.client},
                                 {QStringLiteral("coach"), textOf(names.textOf(session.coach))},
                                 {QStringLiteral("date"), textOf(session.date.toString())},
                                 {QStringLiteral("at"), textOf(sessions::clockText(session.startMinute))},
@@ -72,13 +71,13 @@ QString clientFileName(std::size_t number, std::size_t last, const std::string& 
     return QStringLiteral("clients/%1-%2.json").arg(number, width, 10, QLatin1Char('0')).arg(words.left(60));
 }
 
-QByteArray writtenStudio(const StudioDocument& document)
+WrittenObject writtenStudio(const StudioDocument& document)
 {
     LineWriter writer;
     writer.field("format", kStudioFormat);
     writer.field("name", textOf(document.name));
     writer.field("today", textOf(document.today.toString()));
-    std::vector<QByteArray> items;
+    std::vector<WrittenObject> items;
     for (const clients::Coach& coach : document.coaches) {
         QJsonObject object{{QStringLiteral("name"), textOf(coach.name)}};
         if (const auto work = document.coachWork.find(coach.id); work != document.coachWork.end()) {
@@ -87,12 +86,12 @@ QByteArray writtenStudio(const StudioDocument& document)
         if (document.deskOnly.count(coach.id) > 0) {
             object.insert(QStringLiteral("is_coaching"), false);
         }
-        items.push_back(lineOf(object));
+        items.push_back(inLine(object));
     }
     writer.list("coaches", items);
     items.clear();
     for (const StudioEquipment& item : document.equipment) {
-        items.push_back(lineOf({{QStringLiteral("key"), textOf(item.key)},
+        items.push_back(inLine({{QStringLiteral("key"), textOf(item.key)},
                                 {QStringLiteral("name"), textOf(item.name)},
                                 {QStringLiteral("kind"), textOf(lifts::keyOf(item.kind))},
                                 {QStringLiteral("unit"), item.unit == base::MassUnit::Pound ? QStringLiteral("lb") : QStringLiteral("kg")},
@@ -101,7 +100,7 @@ QByteArray writtenStudio(const StudioDocument& document)
     writer.list("equipment", items);
     items.clear();
     for (const planning::PlanTemplate& plan : document.templates) {
-        items.push_back(lineOf(toJson(plan)));
+        items.push_back(inLine(toJson(plan)));
     }
     if (!items.empty()) {
         writer.list("templates", items);
@@ -113,15 +112,15 @@ QByteArray writtenStudio(const StudioDocument& document)
     }
     writeWeek(writer, document);
     writeErased(writer, document);
-    return writer.finished() + "\n";
+    return writer.finishedFile();
 }
 
 StudioFiles writeStudio(const StudioDocument& document)
 {
     StudioFiles files;
-    files[studioFileName()] = writtenStudio(document);
+    files[studioFileName()] = writtenStudio(document).text;
     for (std::size_t i = 0; i < document.clients.size(); ++i) {
-        files[clientFileName(i + 1, document.clients.size(), document.clients[i].client.name)] = writtenClient(document.clients[i], document);
+        files[clientFileName(i + 1, document.clients.size(), document.clients[i].client.name)] = writtenClient(document.clients[i], document).text;
     }
     return files;
 }

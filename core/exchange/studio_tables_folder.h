@@ -10,6 +10,7 @@
 
 #include <map>
 #include <memory>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -30,12 +31,29 @@ public:
     [[nodiscard]] StudioResult<void> finish();
 
 private:
+    /// A column, where its value stands in an object: in a field, or in a field of a field.
+    struct Column {
+        QLatin1String name;
+        QLatin1String inner;
+        CellKind kind;
+    };
+    struct OpenTable {
+        std::unique_ptr<QSaveFile> file;
+        std::vector<Column> columns;
+        std::set<QLatin1String> outer;  ///< fields whose fields have columns
+    };
+
     void begin(const StudioTable& table, const std::vector<const char*>& numbers);
     void add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object);
-    void write(const QString& name, const QByteArray& bytes);
+    [[nodiscard]] static bool isListOf(const StudioTable& part, const QJsonValue& value);
+    /// What of an object has no column and no table.
+    [[nodiscard]] static QJsonObject restOf(const StudioTable& table, const OpenTable& open, QJsonObject object);
+    void write(QSaveFile& file, const QByteArray& bytes);
+    void keep(QSaveFile& file);
 
     QString m_folder;
-    std::map<QString, std::unique_ptr<QSaveFile>> m_files;
+    std::map<const StudioTable*, OpenTable> m_tables;
+    QByteArray m_row;  ///< the row that is being written: one buffer for all
     std::optional<StudioFault> m_fault;
     int m_clients = 0;
 };

@@ -1,10 +1,12 @@
 #include "core/exchange/studio_tables_folder.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
-#include <QLocale>
 
+#include <array>
+#include <charconv>
 #include <cmath>
 
 namespace chalk::exchange {
@@ -18,59 +20,62 @@ QByteArray jsonCell(const QJsonValue& value)
     return value.isArray() ? QJsonDocument(value.toArray()).toJson(QJsonDocument::Compact) : QJsonDocument(value.toObject()).toJson(QJsonDocument::Compact);
 }
 
-QByteArray numberCell(double value)
+/// As short as reads back the same.
+void appendNumber(QByteArray& row, double value)
 {
+    constexpr std::size_t kLongest = 32;
+    std::array<char, kLongest> text{};
     const bool isWhole = value == std::floor(value) && std::abs(value) < kMostExact;
-    return isWhole ? QByteArray::number(static_cast<qint64>(value)) : QString::number(value, 'g', QLocale::FloatingPointShortest).toUtf8();
+    const auto end = isWhole ? std::to_chars(text.begin(), text.end(), static_cast<qint64>(value)).ptr : std::to_chars(text.begin(), text.end(), value).ptr;
+    row.append(text.data(), end - text.data());
 }
 
-/// The text of a cell; nothing where the value is of another kind than the column, or would be read as not there.
-std::optional<QByteArray> cellOf(const QJsonValue& value, CellKind kind)
+/// Appends the field of a value, and answers whether it fits into its column; nothing is appended where it is of another kind, or would be read as
+/// not there.
+bool appendCell(QByteArray& row, const QJsonValue& value, CellKind kind)
 {
     switch (kind) {
     case CellKind::Text:
-        return value.isString() && !value.toString().isEmpty() ? std::optional(value.toString().toUtf8()) : std::nullopt;
-    case CellKind::KeptText:
-        return value.isString() ? std::optional(value.toString().toUtf8()) : std::nullopt;
+    case CellKind::KeptText: {
+        const QString text = value.toString();
+        const bool fits = value.isString() && (kind == CellKind::KeptText || !text.isEmpty());
+        appendCsvField(row, text.toUtf8());
+        return fits;
+    }
     case CellKind::Number:
-        return value.isDouble() ? std::optional(numberCell(value.toDouble())) : std::nullopt;
+        if (value.isDouble()) {
+            appendNumber(row, value.toDouble());
+        }
+        return value.isDouble();
     case CellKind::Truth:
-        return value.isBool() ? std::optional(QByteArray(value.toBool() ? "true" : "false")) : std::nullopt;
+        if (value.isBool()) {
+            row.append(value.toBool() ? "true" : "false");
+        }
+        return value.isBool();
     case CellKind::Json:
-        return value.isArray() || value.isObject() ? std::optional(jsonCell(value)) : std::nullopt;
-    }
-    return std::nullopt;
-}
-
-/// Takes the value of a column out of `rest` and answers its cell; what does not fit stays.
-QByteArray takeCell(QJsonObject& rest, const TableColumn& column)
-{
-    const QString path = QLatin1String(column.path);
-    const qsizetype point = path.indexOf(QLatin1Char('.'));
-    if (point < 0) {
-        const auto cell = cellOf(rest.value(path), column.kind);
-        if (cell) {
-            rest.remove(path);
+        if (value.isArray() || value.isObject()) {
+            appendCsvField(row, jsonCell(value));
         }
-        return cell.value_or(QByteArray());
+        return value.isArray() || value.isObject();
     }
-    const QString outer = path.left(point);
-    QJsonObject inner = rest.value(outer).toObject();
-    const auto cell = cellOf(inner.value(path.mid(point + 1)), column.kind);
-    if (cell) {
-        inner.remove(path.mid(point + 1));
-        if (inner.isEmpty()) {
-            rest.remove(outer);
-        } else {
-            rest.insert(outer, inner);
-        }
-    }
-    return cell.value_or(QByteArray());
+    return false;
 }
 
 QString fileOf(const StudioTable& table)
 {
     return QLatin1String(table.name) + QStringLiteral(".csv");
+}
+
+void openForOwner(QSaveFile& file)
+{
+    if (file.open(QIODevice::WriteOnly)) {
+        file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+    }
+}
+
+StudioFault cannotBeWritten(const QSaveFile& file)
+{
+    return {QFileInfo(file.fileName()).fileName(), {}, {{}, "cannot be written: " + file.errorString().toStdString()}};
 }
 
 }  // namespace
@@ -88,11 +93,22 @@ TablesWriter::~TablesWriter() = default;
 
 void TablesWriter::begin(const StudioTable& table, const std::vector<const char*>& numbers)
 {
+    OpenTable& open = m_tables[&table];
+    for (const TableColumn& column : table.columns) {
+        const QLatin1String path(column.path);
+        const qsizetype point = path.indexOf(QLatin1Char('.'));
+        open.columns.push_back(point < 0 ? Column{path, {}, column.kind} : Column{path.left(point), path.mid(point + 1), column.kind});
+        if (point >= 0) {
+            open.outer.insert(path.left(point));
+        }
+    }
     QByteArrayList names;
     for (const QByteArray& name : columnNames(table, numbers)) {
         names.append(name);
     }
-    write(fileOf(table), csvRow(names));
+    open.file = std::make_unique<QSaveFile>(m_folder + QLatin1Char('/') + fileOf(table));
+    openForOwner(*open.file);
+    write(*open.file, csvRow(names));
     std::vector<const char*> deeper;
     if (&table != &studioTable()) {
         deeper = numbers;
@@ -103,43 +119,75 @@ void TablesWriter::begin(const StudioTable& table, const std::vector<const char*
     }
 }
 
-void TablesWriter::write(const QString& name, const QByteArray& bytes)
+void TablesWriter::write(QSaveFile& file, const QByteArray& bytes)
 {
-    if (m_fault) {
-        return;
+    if (!m_fault && (!file.isOpen() || file.write(bytes) != bytes.size())) {
+        m_fault = cannotBeWritten(file);
     }
-    std::unique_ptr<QSaveFile>& file = m_files[name];
-    if (!file) {
-        file = std::make_unique<QSaveFile>(m_folder + QLatin1Char('/') + name);
-        if (file->open(QIODevice::WriteOnly)) {
-            file->setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+}
+
+void TablesWriter::keep(QSaveFile& file)
+{
+    if (!m_fault && !file.commit()) {
+        m_fault = cannotBeWritten(file);
+    }
+}
+
+bool TablesWriter::isListOf(const StudioTable& part, const QJsonValue& value)
+{
+    return value.isArray() && (part.isAlways || !value.toArray().isEmpty());
+}
+
+QJsonObject TablesWriter::restOf(const StudioTable& table, const OpenTable& open, QJsonObject object)
+{
+    for (const StudioTable& part : table.parts) {
+        if (isListOf(part, object.value(QLatin1String(part.list)))) {
+            object.remove(QLatin1String(part.list));
         }
     }
-    if (!file->isOpen() || file->write(bytes) != bytes.size()) {
-        m_fault = StudioFault{name, {}, {{}, "cannot be written: " + file->errorString().toStdString()}};
+    QByteArray unused;
+    for (const Column& column : open.columns) {
+        const QJsonValue value = object.value(column.name);
+        QJsonObject inner = value.toObject();
+        if (column.inner.isEmpty() ? appendCell(unused, value, column.kind) : inner.size() == 1 && appendCell(unused, inner.value(column.inner), column.kind)) {
+            object.remove(column.name);
+        } else if (!column.inner.isEmpty() && appendCell(unused, inner.value(column.inner), column.kind)) {
+            inner.remove(column.inner);
+            object.insert(column.name, inner);
+        }
     }
+    return object;
 }
 
 void TablesWriter::add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object)
 {
-    QJsonObject rest = object;
+    const OpenTable& open = m_tables.at(&table);
+    m_row.resize(0);
+    for (const int number : numbers) {
+        appendNumber(m_row, number);
+        m_row.append(',');
+    }
+    qsizetype fields = object.size();
+    for (const QLatin1String name : open.outer) {
+        fields += std::max(qsizetype{0}, object.value(name).toObject().size() - 1);
+    }
+    for (const Column& column : open.columns) {
+        const QJsonValue value = object.value(column.name);
+        fields -= appendCell(m_row, column.inner.isEmpty() ? value : value.toObject().value(column.inner), column.kind) ? 1 : 0;
+        m_row.append(',');
+    }
     std::vector<std::pair<const StudioTable*, QJsonArray>> lists;
     for (const StudioTable& part : table.parts) {
-        const QJsonValue list = rest.value(QLatin1String(part.list));
-        if (list.isArray() && (part.isAlways || !list.toArray().isEmpty())) {
+        const QJsonValue list = object.value(QLatin1String(part.list));
+        if (isListOf(part, list)) {
             lists.emplace_back(&part, list.toArray());
-            rest.remove(QLatin1String(part.list));
+            --fields;
         }
     }
-    QByteArrayList cells;
-    for (const int number : numbers) {
-        cells.append(QByteArray::number(number));
+    if (fields > 0) {
+        appendCsvField(m_row, jsonCell(restOf(table, open, object)));
     }
-    for (const TableColumn& column : table.columns) {
-        cells.append(takeCell(rest, column));
-    }
-    cells.append(rest.isEmpty() ? QByteArray() : jsonCell(rest));
-    write(fileOf(table), csvRow(cells));
+    write(*open.file, m_row.append("\r\n"));
     for (const auto& [part, list] : lists) {
         std::vector<int> deeper = &table == &studioTable() ? std::vector<int>() : numbers;
         deeper.push_back(0);
@@ -162,11 +210,12 @@ void TablesWriter::addClient(const QJsonObject& client)
 
 StudioResult<void> TablesWriter::finish()
 {
-    write(QStringLiteral("README.txt"), tablesReadme().toUtf8());
-    for (const auto& [name, file] : m_files) {
-        if (!m_fault && !file->commit()) {
-            m_fault = StudioFault{name, {}, {{}, "cannot be written: " + file->errorString().toStdString()}};
-        }
+    QSaveFile readme(m_folder + QStringLiteral("/README.txt"));
+    openForOwner(readme);
+    write(readme, tablesReadme().toUtf8());
+    keep(readme);
+    for (const auto& [table, open] : m_tables) {
+        keep(*open.file);
     }
     return m_fault ? StudioResult<void>(tl::make_unexpected(*m_fault)) : StudioResult<void>();
 }

@@ -1,6 +1,7 @@
 #include "core/store/backup_shelf.h"
 
 #include "core/store/audit.h"
+#include "core/store/private_folder.h"
 #include "core/store/sealed_copy.h"
 #include "core/store/server_target.h"
 #include "core/store/unfinished_file.h"
@@ -120,8 +121,7 @@ bool BackupShelf::hasOneOf(base::Date day) const
 
 Result<QString> BackupShelf::nextFile(const QString& before) const
 {
-    const bool isThere = QDir(m_folder).exists();
-    if (!isThere && !(QDir().mkpath(m_folder) && QFile::setPermissions(m_folder, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner))) {
+    if (!makePrivateFolder(m_folder)) {
         return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be made").arg(m_folder));
     }
     const Moment now = m_clock();

@@ -50,14 +50,6 @@ bool ChangeFeed::look()
     return isChanged;
 }
 
-Result<void> ChangeFeed::check()
-{
-    const Snapshot snapshot(m_database);
-    Statement row(m_database, QStringLiteral("SELECT 1"));
-    row.run();
-    return m_database.failure() ? Result<void>(tl::make_unexpected(*m_database.failure())) : Result<void>();
-}
-
 Result<std::vector<ActRecord>> ChangeFeed::news()
 {
     std::set<std::int64_t> others;

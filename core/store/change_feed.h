@@ -24,9 +24,8 @@ public:
     bool listen(std::function<void()> heard);
     /// Whether somebody else wrote since the last look: asks the engine, which is cheap. For every few seconds. Always false where it tells by itself.
     [[nodiscard]] bool look();
-    /// Whether the studio still answers; Unreachable where the connection is lost.
-    [[nodiscard]] Result<void> check();
     /// What others did since this was made or asked last, the earliest first; at most the last twenty acts. What is no act is not in it.
+    /// Unreachable where the connection is lost.
     [[nodiscard]] Result<std::vector<ActRecord>> news();
 
 private:

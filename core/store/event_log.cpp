@@ -2,6 +2,8 @@
 
 #include "core/store/lift_codec.h"
 
+#include <unordered_map>
+
 namespace chalk::store {
 
 namespace {
@@ -46,6 +48,13 @@ LogEntry entryOf(const Statement& row, Database& database)
     return entry;
 }
 
+/// A set, by the columns that both selections of sets begin with.
+SetRecord setOf(const Statement& row)
+{
+    return {base::Load::fromCenti(row.number(0)), row.number(1), static_cast<std::int16_t>(row.number(2)), static_cast<std::int16_t>(row.number(3)),
+            static_cast<progression::Steadiness>(row.number(4)), row.number(5) != 0};
+}
+
 }  // namespace
 
 EventLog::EventLog(Database& database)
@@ -55,7 +64,9 @@ EventLog::EventLog(Database& database)
       m_insertSet(database, QStringLiteral("INSERT INTO event_set (event_id, position, load_centi, amount, rir, rest_s, steadiness, is_warmup) "
                                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?)")),
       m_selectSets(database, QStringLiteral("SELECT load_centi, amount, rir, rest_s, steadiness, is_warmup FROM event_set "
-                                            "WHERE event_id = ? ORDER BY position"))
+                                            "WHERE event_id = ? ORDER BY position")),
+      m_selectSetsOfLift(database, QStringLiteral("SELECT s.load_centi, s.amount, s.rir, s.rest_s, s.steadiness, s.is_warmup, s.event_id FROM event e "
+                                                  "JOIN event_set s ON s.event_id = e.id WHERE e.lift_id = ? ORDER BY e.day, e.id, s.position"))
 {
 }
 
@@ -80,28 +91,46 @@ base::EventId EventLog::append(const NewEntry& entry)
     return id;
 }
 
-void EventLog::readSets(LogEntry& entry)
-{
-    auto* exposure = std::get_if<Exposure>(&entry.event.body);
-    if (exposure == nullptr) {
-        return;
-    }
-    m_selectSets.run(entry.id);
-    while (m_selectSets.next()) {
-        exposure->sets.push_back({base::Load::fromCenti(m_selectSets.number(0)), m_selectSets.number(1),
-                                  static_cast<std::int16_t>(m_selectSets.number(2)), static_cast<std::int16_t>(m_selectSets.number(3)),
-                                  static_cast<progression::Steadiness>(m_selectSets.number(4)), m_selectSets.number(5) != 0});
-    }
-}
-
-std::vector<LogEntry> EventLog::collect(Statement& rows)
+std::vector<LogEntry> EventLog::entriesIn(Statement& rows)
 {
     std::vector<LogEntry> entries;
     while (rows.next()) {
         entries.push_back(entryOf(rows, m_database));
     }
+    return entries;
+}
+
+std::vector<LogEntry> EventLog::collect(Statement& rows)
+{
+    std::vector<LogEntry> entries = entriesIn(rows);
     for (LogEntry& entry : entries) {
-        readSets(entry);
+        auto* exposure = std::get_if<Exposure>(&entry.event.body);
+        if (exposure != nullptr) {
+            m_selectSets.run(entry.id);
+            while (m_selectSets.next()) {
+                exposure->sets.push_back(setOf(m_selectSets));
+            }
+        }
+    }
+    return entries;
+}
+
+std::vector<LogEntry> EventLog::collectLift(Statement& rows, base::LiftId lift)
+{
+    std::vector<LogEntry> entries = entriesIn(rows);
+    std::unordered_map<std::int64_t, Exposure*> exposures;
+    for (LogEntry& entry : entries) {
+        if (auto* exposure = std::get_if<Exposure>(&entry.event.body)) {
+            exposures.emplace(entry.id.value(), exposure);
+        }
+    }
+    m_selectSetsOfLift.run(lift);
+    while (m_selectSetsOfLift.next()) {
+        constexpr int kEventColumn = 6;
+        const auto found = exposures.find(m_selectSetsOfLift.integer(kEventColumn));
+        if (found != exposures.end()) {
+            found->second->sets.push_back(setOf(m_selectSetsOfLift));
+        }
     }
     return entries;
 }
@@ -111,14 +140,14 @@ std::vector<LogEntry> EventLog::presentEntries(base::LiftId lift)
     Statement rows(m_database, entriesWhere("e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
                                             "ORDER BY e.day, coalesce(e.root_id, e.id)"));
     rows.run(lift);
-    return collect(rows);
+    return collectLift(rows, lift);
 }
 
 std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)
 {
     Statement rows(m_database, entriesWhere("e.lift_id = ? ORDER BY e.id"));
     rows.run(lift);
-    return collect(rows);
+    return collectLift(rows, lift);
 }
 
 std::vector<LogEntry> EventLog::presentEntriesIn(base::SessionId session)

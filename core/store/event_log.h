@@ -57,13 +57,17 @@ public:
     [[nodiscard]] bool isReplaced(base::EventId id);
 
 private:
+    /// Entries without the sets of exposures.
+    [[nodiscard]] std::vector<LogEntry> entriesIn(Statement& rows);
     [[nodiscard]] std::vector<LogEntry> collect(Statement& rows);
-    void readSets(LogEntry& entry);
+    /// The same for rows that are many of a lift: its sets are read at once.
+    [[nodiscard]] std::vector<LogEntry> collectLift(Statement& rows, base::LiftId lift);
 
     Database& m_database;
     Statement m_insertEvent;
     Statement m_insertSet;
     Statement m_selectSets;
+    Statement m_selectSetsOfLift;
 };
 
 }  // namespace chalk::store

@@ -10,7 +10,6 @@
 
 #include <QDir>
 #include <QFile>
-#include <QJsonDocument>
 #include <QSaveFile>
 
 #include <set>
@@ -96,9 +95,9 @@ public:
 private:
     Result<void> begin(StudioExport& reading, const exchange::StudioDocument& header)
     {
-        const QByteArray text = exchange::writtenStudio(header);
+        const exchange::WrittenObject file = exchange::writtenStudio(header);
         if (m_tables) {
-            m_tables->addStudio(QJsonDocument::fromJson(text).object());
+            m_tables->addStudio(file.object);
         }
         if (!m_isJson) {
             return {};
@@ -107,7 +106,7 @@ private:
         for (std::size_t i = 0; i < reading.clientCount(); ++i) {
             names.insert(exchange::clientFileName(i + 1, reading.clientCount(), reading.clientName(i)));
         }
-        return m_json.begin(names).and_then([&] { return m_json.add(exchange::studioFileName(), text); });
+        return m_json.begin(names).and_then([&] { return m_json.add(exchange::studioFileName(), file.text); });
     }
 
     Result<void> addClient(StudioExport& reading, const exchange::StudioDocument& header, std::size_t index)
@@ -116,11 +115,11 @@ private:
         if (!client) {
             return tl::make_unexpected(client.error());
         }
-        const QByteArray text = exchange::writtenClient(*client, header);
+        const exchange::WrittenObject file = exchange::writtenClient(*client, header);
         if (m_tables) {
-            m_tables->addClient(QJsonDocument::fromJson(text).object());
+            m_tables->addClient(file.object);
         }
-        return m_isJson ? m_json.add(exchange::clientFileName(index + 1, reading.clientCount(), reading.clientName(index)), text) : Result<void>();
+        return m_isJson ? m_json.add(exchange::clientFileName(index + 1, reading.clientCount(), reading.clientName(index)), file.text) : Result<void>();
     }
 
     Result<void> finish()

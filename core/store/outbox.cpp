@@ -1,9 +1,9 @@
 #include "core/store/outbox.h"
 
+#include "core/store/private_folder.h"
 #include "core/store/statement.h"
 
 #include <QCryptographicHash>
-#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QJsonDocument>
@@ -76,7 +76,7 @@ Result<void> Outbox::load()
 
 Result<void> Outbox::save()
 {
-    if (!QDir().mkpath(QFileInfo(m_file).path())) {
+    if (!makePrivateFolder(QFileInfo(m_file).absolutePath())) {
         return storeError(StoreError::Kind::CannotWrite, QStringLiteral("%1 cannot be written").arg(m_file));
     }
     QSaveFile file(m_file);

@@ -1,5 +1,6 @@
 #include "core/store/engine.h"
 
+#include "core/store/postgresql_connection.h"
 #include "core/store/postgresql_error.h"
 #include "core/store/postgresql_schema.h"
 #include "core/store/server_target.h"
@@ -23,10 +24,6 @@ constexpr qint64 kWritersLock = 0x6368616C6B;
 // for a file. A program that sleeps in the middle of writing loses its connection, so that the others can go on.
 constexpr const char* kSettings[] = {"SET search_path = chalkrung, pg_temp",  "SET lock_timeout = '5s'", "SET idle_in_transaction_session_timeout = '60s'",
                                      "SET client_min_messages = warning", "SET TimeZone = 'UTC'"};
-
-// A server that is gone is noticed within seconds; `connect_timeout` holds for each address that a name has. The name tells who is connected
-// by this program; one that stands in the URL counts more.
-constexpr const char* kPatience = "application_name=chalkrung;connect_timeout=3;tcp_user_timeout=10000;keepalives_idle=10;keepalives_interval=5;keepalives_count=2";
 
 std::optional<QVariant> valueFrom(QSqlDatabase& database, const QString& sql, QSqlError& error)
 {
@@ -190,7 +187,7 @@ private:
     /// Opens the connection, and makes the database first where it is not there and may be made.
     static Result<void> openConnection(QSqlDatabase& database, const ServerTarget& target, const Access& access, OpenMode mode)
     {
-        connect(database, target, access.password);
+        connectAs(database, target, access.password);
         if (database.open()) {
             return {};
         }
@@ -207,7 +204,7 @@ private:
         }
         query = QSqlQuery();
         database.close();
-        connect(database, target, access.password);
+        connectAs(database, target, access.password);
         return database.open() ? Result<void>() : tl::make_unexpected(postgresqlConnectionError(database.lastError(), access.target));
     }
 
@@ -222,16 +219,6 @@ private:
             sentences.append(query.value(0).toString());
         }
         return sentences;
-    }
-
-    static void connect(QSqlDatabase& database, const ServerTarget& target, const QString& password)
-    {
-        database.setHostName(target.host);
-        database.setPort(target.port == 0 ? -1 : target.port);
-        database.setDatabaseName(target.database);
-        database.setUserName(target.login);
-        database.setPassword(password);
-        database.setConnectOptions((QStringList(QLatin1String(kPatience)) + target.options).join(QLatin1Char(';')));
     }
 };
 

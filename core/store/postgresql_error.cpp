@@ -1,5 +1,7 @@
 #include "core/store/postgresql_error.h"
 
+#include "core/store/server_target.h"
+
 #include <array>
 
 namespace chalk::store {
@@ -81,7 +83,15 @@ StoreError worded(Kind kind, const QString& target, const QString& text)
     return {Kind::Other, QStringLiteral("%1: %2").arg(target, text)};
 }
 
+constexpr const char* kAsksForPassword = " asks for a password";
+constexpr const char* kTakesNoPassword = " does not take this login with this password";
+
 }  // namespace
+
+bool isAboutPassword(const StoreError& error)
+{
+    return error.kind == Kind::NotAllowed && (error.message.contains(QLatin1String(kAsksForPassword)) || error.message.contains(QLatin1String(kTakesNoPassword)));
+}
 
 Kind kindOfSqlState(const QString& state, const QString& text)
 {
@@ -113,7 +123,10 @@ StoreError postgresqlConnectionError(const QSqlError& error, const QString& targ
     const bool isAnswered = text.contains(QLatin1String("FATAL:"));
     const QString words = isAnswered ? text.section(QLatin1String("FATAL:"), 1).section(QLatin1Char('\n'), 0, 0).trimmed() : firstSentence(text);
     if (text.contains(QLatin1String("no password supplied"))) {
-        return {Kind::NotAllowed, QStringLiteral("%1 asks for a password").arg(target)};
+        return {Kind::NotAllowed, target + QLatin1String(kAsksForPassword)};
+    }
+    if (text.contains(QLatin1String("password authentication failed"))) {
+        return {Kind::NotAllowed, target + QLatin1String(kTakesNoPassword) + QStringLiteral(": ") + words};
     }
     if (!isAnswered) {
         return worded(Kind::Unreachable, target, words);

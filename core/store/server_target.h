@@ -27,6 +27,9 @@ struct ServerTarget {
 /// it was to make the connection safer.
 [[nodiscard]] Result<ServerTarget> serverTargetOf(const QString& url);
 
+/// Whether a server did not let a login in because its password is missing or another one.
+[[nodiscard]] bool isAboutPassword(const StoreError& error);
+
 /// A password that stands in the URL goes to where passwords belong; so no message, title or log ever holds it.
 [[nodiscard]] Access withoutPasswordInTarget(Access access);
 

@@ -1,8 +1,8 @@
 #include "core/store/sqlite_file.h"
 
 #include "core/seal/sealed_file.h"
+#include "core/store/private_folder.h"
 
-#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -71,9 +71,7 @@ Result<void> checkHeader(const QString& file)
 
 Result<void> createFile(const QString& file)
 {
-    const QDir folder = QFileInfo(file).absoluteDir();
-    if (!folder.exists() &&
-        !(QDir().mkpath(folder.path()) && QFile::setPermissions(folder.path(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner))) {
+    if (!makePrivateFolder(QFileInfo(file).absolutePath())) {
         return storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made: its folder cannot be made").arg(file));
     }
     // Nobody else may read it, not even for the moment before a change of its mode.

@@ -4,10 +4,12 @@
 #include "core/store/event_log.h"
 #include "core/store/lift_cache.h"
 
+#include <QSqlError>
 #include <QSqlQuery>
 #include <QSqlRecord>
 
 #include <map>
+#include <optional>
 
 namespace chalk::store {
 
@@ -44,6 +46,39 @@ QString textOfColumns(Database& database, const QSqlQuery& row, int from, int to
     return parts.join(QLatin1Char('\x1f'));
 }
 
+/// Work that is rolled back whatever comes of it; inside of a transaction, to where it began.
+class Trial {
+public:
+    Trial(Database& database, bool isInTransaction) : m_database(database)
+    {
+        if (isInTransaction) {
+            run("SAVEPOINT trial");
+        } else {
+            m_transaction.emplace(database);
+        }
+    }
+    ~Trial()
+    {
+        if (!m_transaction) {
+            run("ROLLBACK TO SAVEPOINT trial");
+        }
+    }
+    Trial(const Trial&) = delete;
+    Trial& operator=(const Trial&) = delete;
+
+private:
+    void run(const char* statement)
+    {
+        QSqlQuery query(m_database.connection());
+        if (!query.exec(QLatin1String(statement))) {
+            m_database.failWith(query.lastError());
+        }
+    }
+
+    Database& m_database;
+    std::optional<Transaction> m_transaction;
+};
+
 /// Adds a fault, or counts it where enough were told.
 class Telling {
 public:
@@ -72,7 +107,10 @@ private:
 
 class Checking {
 public:
-    Checking(Database& database, const Progress& progress) : m_database(database), m_progress(progress) {}
+    Checking(Database& database, const Progress& progress, bool isInTransaction = false)
+        : m_database(database), m_progress(progress), m_isInTransaction(isInTransaction)
+    {
+    }
 
     Result<StudioCheck> run();
 
@@ -89,6 +127,7 @@ private:
 
     Database& m_database;
     const Progress& m_progress;
+    bool m_isInTransaction;
     StudioCheck m_check;
 };
 
@@ -148,14 +187,14 @@ void Checking::compare(const CacheTable& table, const CacheRows& kept, const Cac
     }
 }
 
-/// Builds the caches anew inside of a transaction that is rolled back.
+/// Builds the caches anew on trial.
 void Checking::checkReplay()
 {
     Telling telling(m_check, CheckPart::Replay);
     std::vector<CacheRows> kept;
     std::vector<CacheRows> replayed;
     {
-        const Transaction transaction(m_database);
+        const Trial trial(m_database, m_isInTransaction);
         for (const CacheTable& table : kCacheTables) {
             kept.push_back(rowsOf(table));
         }
@@ -202,6 +241,11 @@ Result<StudioCheck> Checking::run()
 Result<StudioCheck> checkStudio(Database& database, const Progress& progress)
 {
     return Checking(database, progress).run();
+}
+
+Result<StudioCheck> checkTransaction(Database& database, const Progress& progress)
+{
+    return Checking(database, progress, true).run();
 }
 
 }  // namespace chalk::store

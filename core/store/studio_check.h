@@ -38,5 +38,7 @@ inline constexpr int kMostCheckFaults = 20;
 /// Looks at everything and changes nothing: the replay is thrown away. Fails where the database cannot be read at all or is open for reading only,
 /// and with Cancelled where `progress` says stop.
 [[nodiscard]] Result<StudioCheck> checkStudio(Database& database, const Progress& progress = {});
+/// The same of what a transaction that is open has written so far.
+[[nodiscard]] Result<StudioCheck> checkTransaction(Database& database, const Progress& progress = {});
 
 }  // namespace chalk::store

@@ -64,7 +64,7 @@ class RowCopying {
 public:
     RowCopying(Database& from, Database& to, const Progress& progress) : m_from(from), m_to(to), m_progress(progress) {}
 
-    Result<qint64> run();
+    Result<qint64> run(const std::function<Result<void>()>& verify);
 
 private:
     void findTables();
@@ -210,7 +210,7 @@ void RowCopying::compare(const CopiedTable& table)
     }
 }
 
-Result<qint64> RowCopying::run()
+Result<qint64> RowCopying::run(const std::function<Result<void>()>& verify)
 {
     const Snapshot snapshot(m_from);
     Transaction transaction(m_to);
@@ -225,6 +225,9 @@ Result<qint64> RowCopying::run()
     if (m_from.failure()) {
         return tl::make_unexpected(*m_from.failure());
     }
+    if (const auto verified = hasFailed() || !verify ? Result<void>() : verify(); !verified) {
+        return tl::make_unexpected(verified.error());
+    }
     if (const auto committed = transaction.commit(); !committed) {
         return tl::make_unexpected(committed.error());
     }
@@ -234,12 +237,12 @@ Result<qint64> RowCopying::run()
 
 }  // namespace
 
-Result<qint64> copyRows(Database& from, Database& to, const Progress& progress)
+Result<qint64> copyRows(Database& from, Database& to, const Progress& progress, const std::function<Result<void>()>& verify)
 {
     if (to.isOnServer() && from.vault().wrapped()) {
         return storeError(Kind::Refused, QStringLiteral("%1 is sealed by a passphrase, and a server's studio is guarded by its roles: take the passphrase away first").arg(from.target()));
     }
-    return RowCopying(from, to, progress).run();
+    return RowCopying(from, to, progress).run(verify);
 }
 
 Result<qint64> copyRowsToFile(Database& from, const QString& file, const Progress& progress)

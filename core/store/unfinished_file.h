@@ -19,7 +19,7 @@ public:
 
     [[nodiscard]] const QString& path() const { return m_path; }
 
-    /// Makes it, empty, in the place of a part that somebody left, with what lies beside that.
+    /// Makes it, empty, in the place of a part that somebody left, with what lies beside that. The folder must be there.
     [[nodiscard]] Result<void> make();
     /// Syncs it and gives it its name, in the place of what has it now; the folder is synced too.
     [[nodiscard]] Result<void> finish();

@@ -41,6 +41,20 @@ lifts::Station stationOfLift(const LiftStand& lift, const lifts::Catalogue& cata
     return exercise == nullptr || !progression::isLoaded(lift.stage) ? lifts::Station::Floor : exercise->station;
 }
 
+/// When a client can come stands in the profile. Who does not read that judges nobody by it: so all hours are as good.
+void leaveHoursOpen(week::WeekFacts& facts)
+{
+    clients::WeekHours all;
+    for (int weekday = 0; weekday < week::kWeekDays; ++weekday) {
+        for (int slot = 0; slot < clients::WeekHours::kSlotsPerDay; ++slot) {
+            all.set(weekday, slot, true);
+        }
+    }
+    for (week::ClientOfWeek& client : facts.clients) {
+        client.free = all;
+    }
+}
+
 }  // namespace
 
 void WeekReader::addClients(week::WeekFacts& facts, base::Date today)
@@ -158,6 +172,8 @@ Result<week::WeekFacts> WeekReader::read(base::Date monday, base::Date today, in
     if (m_database.may(Right::SeeHealth)) {
         addProfiles(facts);
         addContents(facts);
+    } else {
+        leaveHoursOpen(facts);
     }
     addSessions(facts);
     return m_database.resultOf(std::move(facts));

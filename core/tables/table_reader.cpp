@@ -298,7 +298,7 @@ void TableReader::add(const std::vector<Cell>& row)
     m_isFaulty = false;
     if (row.size() != m_headings.size()) {
         m_content.faults.push_back({{m_file, row.front().line, row.front().column}, {},
-                                    "the row has " + std::to_string(row.size()) + " fields for " + std::to_string(m_headings.size()) + " columns"});
+                                    "the row has " + std::to_string(row.size()) + (row.size() == 1 ? " field for " : " fields for ") + std::to_string(m_headings.size()) + " columns"});
         return;
     }
     const ListedPerson person = personIn(row);

@@ -1,7 +1,10 @@
 """What every test of the command line stands on: the program, a folder of its own, and the demo studio as it is on one day."""
 
+import contextlib
 import json
 import os
+import pty
+import select
 import shutil
 import sqlite3
 import subprocess
@@ -46,6 +49,22 @@ class CommandLineTest(unittest.TestCase):
         return subprocess.run(
             [PROGRAM, *arguments], input=stdin, capture_output=True, text=True, env=environment, cwd=self.folder, timeout=120, check=False
         )
+
+    def on_terminal(self, answers, *arguments):
+        """Runs the program on a terminal of its own, typing an answer at each question; answers its status and all that the terminal showed."""
+        child, terminal = pty.fork()
+        if child == 0:
+            os.chdir(self.folder)
+            os.execve(PROGRAM, [PROGRAM, *arguments], self.environment)
+        shown = b""
+        waiting = list(answers)
+        with contextlib.suppress(OSError):  # it is closed at the end
+            while select.select([terminal], [], [], 60)[0] and (part := os.read(terminal, 4096)):
+                shown += part
+                if waiting and shown.endswith(b": "):
+                    os.write(terminal, waiting.pop(0).encode() + b"\n")
+        os.close(terminal)
+        return os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]), shown.decode()
 
     def good(self, *arguments, **how):
         """Runs what must succeed and answers what it wrote."""

@@ -39,7 +39,7 @@ class Import(StudioTest):
     def test_the_preview_says_how_the_file_is_read(self):
         run = self.run_import("--preview", self.write("people.csv", PEOPLE, "cp1252"))
         self.assertEqual(run.returncode, 0, run.stderr)
-        self.assertIn("2 rows, Windows-1252 (Latin-1), columns parted by semicolon, day.month.year, decimal comma", run.stdout)
+        self.assertIn("2 rows, Western European, columns separated by semicolon, day.month.year, decimal comma", run.stdout)
         self.assertIn("Geburtsdatum: Birth date", run.stdout)
 
     def test_an_order_of_days_that_is_a_guess_says_so(self):

@@ -46,6 +46,16 @@ class Passphrase(StudioTest):
         self.assertEqual(self.good(*self.on_studio("roster"), environment={"CHALKRUNG_PASSPHRASE_FILE": self.right}), before)
         self.assertTrue(self.good_json(*self.on_studio("verify", "--passphrase-file", self.right))["sound"])
 
+    def test_it_is_asked_for_on_a_terminal_and_not_shown(self):
+        self.seal()
+        status, shown = self.on_terminal(["three quiet mornings"], *self.on_studio("roster"))
+        self.assertEqual(status, 0, shown)
+        self.assertIn("Joaquin Ferro", shown)
+        self.assertNotIn("three quiet", shown)
+        status, shown = self.on_terminal(["something else"], *self.on_studio("roster"))
+        self.assertEqual(status, 2)
+        self.assertIn("not the passphrase", shown)
+
     def test_it_is_changed_and_taken_away(self):
         before = self.good(*self.on_studio("roster"))
         self.assertEqual(self.good_json(*self.on_studio("passphrase")), {"sealed": False})

@@ -66,6 +66,30 @@ class Server(StudioTest):
         self.good("server", "--remove-login", login, "--studio", self.url)
         self.assertEqual(self.run_program("roster", "--studio", desk, "--on", DAY).returncode, 1)
 
+    def test_a_password_is_asked_for_on_a_terminal_and_not_shown(self):
+        self.move(self.studio, self.url)
+        password = self.file("password", "a long enough one\n")
+        login = f"own_{os.getpid()}"
+        self.addCleanup(lambda: self.run_program("server", "--remove-login", login, "--studio", self.url))
+        self.good("server", "--add-coach", "Ines", "--login", login, "--role", "owner", "--password-file", password, "--studio", self.url)
+        url = self.url.replace("chalk@", login + "@")
+        roster = ("roster", "--studio", url, "--on", DAY)
+        status, shown = self.on_terminal(["a long enough one"], *roster)
+        self.assertEqual(status, 0, shown)
+        self.assertIn(f"Password at {url}: ", shown)
+        self.assertIn("Joaquin Ferro", shown)
+        self.assertNotIn("long enough", shown)
+        status, shown = self.on_terminal(["another one"], *roster)
+        self.assertEqual(status, 1)
+        self.assertIn("does not take this login with this password", shown)
+        self.assertEqual(shown.count("Password at"), 1, shown)
+        status, shown = self.on_terminal(["a long enough one"], "move", "--from", self.studio, "--to", url)
+        self.assertEqual(status, 1)
+        self.assertIn("There is a studio in", shown, "the password was taken there too")
+        alone = self.run_program(*roster)
+        self.assertEqual(alone.returncode, 1)
+        self.assertIn("asks for a password; write it into ~/.pgpass, or into a file that PGPASSFILE names", alone.stderr)
+
     def test_an_empty_studio_is_made(self):
         self.assertEqual(self.good_json("server", "--init", self.url), {"studio": self.url})
         self.assertEqual(self.good_json("server", "--list", "--studio", self.url), {"logins": []})

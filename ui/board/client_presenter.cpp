@@ -43,6 +43,16 @@ lifts::Exercise exerciseOf(const lifts::Catalogue& catalogue, const store::Cache
     return exercise;
 }
 
+/// What was taken back and done again as it was is no correction.
+void dropRepeats(LogEntry& entry)
+{
+    std::vector<progression::Event>& earlier = entry.earlier;
+    earlier.erase(std::unique(earlier.begin(), earlier.end()), earlier.end());
+    if (!earlier.empty() && earlier.back() == progression::Event{entry.date, entry.body}) {
+        earlier.pop_back();
+    }
+}
+
 }  // namespace
 
 ClientPresenter::ClientPresenter(store::Database& database, const lifts::Catalogue& catalogue, std::function<QString()> atUtc)
@@ -120,6 +130,7 @@ Result<LiftCase> ClientPresenter::readLift(const store::ClientLift& one, base::D
                 kept.earlier.push_back(std::move(version.event));
             }
         }
+        dropRepeats(kept);
     }
     settle(lift, today);
     return lift;

@@ -27,6 +27,7 @@ SignInDialog::SignInDialog(const QString& server, const QString& login, Attempt 
     setWindowTitle(tr("Sign in"));
     setMinimumWidth(kSignInWidth);
     auto* column = new QVBoxLayout(this);
+    column->setSpacing(12);
     column->setContentsMargins(kSignInMargin, kSignInMargin, kSignInMargin, kSignInMargin);
     auto* where = new QLabel(tr("The studio at %1").arg(server), this);
     where->setTextFormat(Qt::PlainText);

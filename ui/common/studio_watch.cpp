@@ -4,8 +4,6 @@
 #include "ui/common/write_desk.h"
 
 #include <QCoreApplication>
-#include <QPromise>
-#include <QThreadPool>
 
 namespace chalk::ui::common {
 
@@ -45,21 +43,32 @@ QString newsWords(const std::vector<store::ActRecord>& news)
     return news.size() == 1 ? words : watchText("%1, and %2 more").arg(words).arg(news.size() - 1);
 }
 
-StudioWatch::StudioWatch(store::Database& database, WriteDesk& writes, QObject* parent)
-    : QObject(parent), m_database(database), m_writes(writes), m_feed(database)
+StudioWatch::StudioWatch(store::Database& database, WriteDesk& writes, QObject* parent, int patienceMs)
+    : QObject(parent),
+      m_database(database),
+      m_writes(writes),
+      m_feed(database),
+      m_ping(database.isOnServer() ? std::make_unique<store::ServerPing>(database.access()) : nullptr)
 {
     m_timer.setInterval(kLookMs);
     m_pause.setInterval(kPauseMs);
     m_pause.setSingleShot(true);
+    m_patience.setInterval(patienceMs);
+    m_patience.setSingleShot(true);
     connect(&m_timer, &QTimer::timeout, this, &StudioWatch::look);
     connect(&m_pause, &QTimer::timeout, this, &StudioWatch::tell);
+    connect(&m_patience, &QTimer::timeout, this, &StudioWatch::lose);
     connect(&m_answer, &QFutureWatcherBase::finished, this, &StudioWatch::takeAnswer);
+    connect(&writes, &WriteDesk::unanswered, this, [this] {
+        lose();
+        look();
+    });
 }
 
 StudioWatch::~StudioWatch()
 {
     m_answer.disconnect(this);
-    m_answer.waitForFinished();
+    m_writes.holdBack(false);
 }
 
 void StudioWatch::start()
@@ -72,20 +81,35 @@ void StudioWatch::start()
 void StudioWatch::listen()
 {
     m_feed.listen([this] { m_pause.start(); });
+    m_session = m_ping ? store::ServerPing::sessionOf(m_database) : QString();
 }
 
 void StudioWatch::look()
 {
-    if (m_isLost) {
-        return tryAgain();
-    }
-    if (m_database.isOnServer()) {
-        const auto answered = m_feed.check();
-        if (!answered && answered.error().kind == store::StoreError::Kind::Unreachable) {
-            lose();
-        }
+    if (m_ping) {
+        ask();
     } else if (m_feed.look()) {
         tell();
+    }
+}
+
+void StudioWatch::ask()
+{
+    if (!m_answer.isRunning()) {
+        m_patience.start();
+        m_answer.setFuture(m_ping->ask(m_session));
+    }
+}
+
+void StudioWatch::takeAnswer()
+{
+    m_patience.stop();
+    const store::PingAnswer answer = m_answer.result();
+    if (answer != store::PingAnswer::Well) {
+        lose();
+    }
+    if (m_isLost && answer != store::PingAnswer::Silent) {
+        comeBack();
     }
 }
 
@@ -102,34 +126,32 @@ void StudioWatch::tell()
 
 void StudioWatch::lose()
 {
+    if (m_isLost || !m_ping) {
+        return;
+    }
     m_isLost = true;
+    m_writes.holdBack(true);
     Q_EMIT lost();
 }
 
-void StudioWatch::tryAgain()
+void StudioWatch::comeBack()
 {
-    if (m_answer.isRunning()) {
-        return;
-    }
-    auto promise = std::make_shared<QPromise<bool>>();
-    QThreadPool::globalInstance()->start([promise, access = m_database.access()] {
-        promise->start();
-        promise->addResult(store::Database::open(access, store::OpenMode::ReadOnly).has_value());
-        promise->finish();
-    });
-    m_answer.setFuture(promise->future());
-}
-
-void StudioWatch::takeAnswer()
-{
-    if (!m_answer.result() || !m_database.reconnect()) {
+    // The server answered a moment ago, so this does not wait for it.
+    if (!m_database.reconnect()) {
         return;
     }
     m_isLost = false;
+    m_writes.holdBack(false);
     listen();
     Q_EMIT found();
     m_writes.sendWaiting();
-    tell();
+    if (m_isLost) {
+        return;
+    }
+    // found() has everything read again; only what is known of others is said after it.
+    if (const auto news = m_feed.news(); news && !news->empty()) {
+        Q_EMIT changed(newsWords(*news));
+    }
 }
 
 }  // namespace chalk::ui::common

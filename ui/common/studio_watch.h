@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/store/change_feed.h"
+#include "core/store/server_ping.h"
 
 #include <QFutureWatcher>
 #include <QObject>
@@ -16,20 +17,21 @@ class WriteDesk;
 [[nodiscard]] QString newsWords(const std::vector<store::ActRecord>& news);
 
 /// Looks after the window's connection: tells when somebody else wrote, when a server does not answer and when it does again; then what waited
-/// is sent. A server that does not answer is asked in a thread of its own, so the window goes on.
+/// is sent. A server is asked in a thread of its own: one that hangs does not hold up the window, and counts as one that does not answer.
 class StudioWatch : public QObject {
     Q_OBJECT
 
 public:
     static constexpr int kLookMs = 3'000;
+    static constexpr int kPatienceMs = 6'000;
 
-    /// Both outlive this.
-    StudioWatch(store::Database& database, WriteDesk& writes, QObject* parent = nullptr);
+    /// Both outlive this. A server that takes longer than `patienceMs` for an answer counts as lost.
+    StudioWatch(store::Database& database, WriteDesk& writes, QObject* parent = nullptr, int patienceMs = kPatienceMs);
     ~StudioWatch() override;
 
     /// Sends what an earlier run left waiting, and looks every few seconds from here on.
     void start();
-    /// Looks now.
+    /// Looks now; what comes of a server is told later.
     void look();
     [[nodiscard]] bool isLost() const { return m_isLost; }
 
@@ -42,9 +44,10 @@ Q_SIGNALS:
     void found();
 
 private:
-    void lose();
-    void tryAgain();
+    void ask();
     void takeAnswer();
+    void lose();
+    void comeBack();
     void listen();
     void tell();
 
@@ -53,7 +56,10 @@ private:
     store::ChangeFeed m_feed;
     QTimer m_timer;
     QTimer m_pause;  ///< several changes at once are told once
-    QFutureWatcher<bool> m_answer;
+    std::unique_ptr<store::ServerPing> m_ping;  ///< none for a file
+    QString m_session;                          ///< the window's connection, as the server names it
+    QFutureWatcher<store::PingAnswer> m_answer;
+    QTimer m_patience;
     bool m_isLost = false;
 };
 

@@ -26,6 +26,9 @@ store::Result<store::ActOutcome> WriteDesk::write(PendingWrite write, const QStr
 {
     for (;;) {
         const store::OutboxItem item{store::newToken(), m_atUtc(), words, m_database.author(), write};
+        if (m_isHeldBack) {
+            return keep(item, {StoreError::Kind::Unreachable, tr("The server does not answer.")});
+        }
         auto outcome = store::perform(m_database, write, m_atUtc, item.token);
         if (outcome) {
             return outcome;
@@ -47,8 +50,11 @@ store::Result<store::ActOutcome> WriteDesk::write(PendingWrite write, const QStr
 
 store::Result<store::ActOutcome> WriteDesk::keep(const store::OutboxItem& item, StoreError error)
 {
-    if (const auto kept = m_outbox.keep(item); !kept) {
+    const auto kept = m_outbox.keep(item);
+    Q_EMIT unanswered();
+    if (!kept) {
         error.message = tr("%1 And it cannot be kept here: %2").arg(error.message, kept.error().message);
+        error.kind = StoreError::Kind::CannotWrite;
     } else {
         error.message = tr("The server does not answer. This is kept here and sent as soon as it does.");
         Q_EMIT waitingChanged();
@@ -58,7 +64,7 @@ store::Result<store::ActOutcome> WriteDesk::keep(const store::OutboxItem& item, 
 
 void WriteDesk::sendWaiting()
 {
-    if (m_isSending || m_outbox.isEmpty()) {
+    if (m_isSending || m_isHeldBack || m_outbox.isEmpty()) {
         return;
     }
     m_isSending = true;  // a question below runs the event loop
@@ -81,6 +87,9 @@ void WriteDesk::sendWaiting()
 bool WriteDesk::settleFirst(const StoreError& error)
 {
     if (error.kind == StoreError::Kind::Unreachable || error.kind == StoreError::Kind::Busy) {
+        if (error.kind == StoreError::Kind::Unreachable) {
+            Q_EMIT unanswered();
+        }
         return false;
     }
     const store::OutboxItem first = m_outbox.items().front();

@@ -25,10 +25,14 @@ public:
     [[nodiscard]] const std::vector<store::OutboxItem>& waiting() const { return m_outbox.items(); }
     /// Sends what waits, in its order, until all is sent or the server does not answer. What the studio does not take is shown and decided.
     void sendWaiting();
+    /// From here on nothing is sent, and whatever is written waits at once: for as long as the server is known not to answer.
+    void holdBack(bool isHeldBack) { m_isHeldBack = isHeldBack; }
     /// Why the file of what waits could not be read; empty where it could.
     [[nodiscard]] const QString& trouble() const { return m_trouble; }
 
 Q_SIGNALS:
+    /// The server did not answer to a write. Comes before waitingChanged().
+    void unanswered();
     /// waiting() is different.
     void waitingChanged();
     /// So many writes that waited are in the studio now.
@@ -46,6 +50,7 @@ private:
     store::Outbox m_outbox;
     QString m_trouble;
     bool m_isSending = false;
+    bool m_isHeldBack = false;
 };
 
 }  // namespace chalk::ui::common

@@ -69,6 +69,9 @@ void FloorDesk::read()
         return;
     }
     m_failure = run ? QString() : run.error().message;
+    if (run) {
+        forgetWaiting();
+    }
     m_run = run ? *std::move(run) : std::vector<RunSlot>();
     if (!session.isNone() && choose({}, session)) {
         const auto& lifts = client()->lifts;
@@ -80,6 +83,15 @@ void FloorDesk::read()
     const auto recorded = std::find_if(m_run.rbegin(), m_run.rend(), [](const RunSlot& one) { return one.isRecorded(); });
     const auto last = recorded == m_run.rend() ? static_cast<int>(m_run.size()) - 1 : static_cast<int>(m_run.rend() - recorded) - 1;
     chooseSlot(open == m_run.end() ? last : static_cast<int>(open - m_run.begin()));
+}
+
+/// The studio answers again: what is written there counts, and what is still on its way is read when it has come.
+void FloorDesk::forgetWaiting()
+{
+    for (const auto& [key, body] : m_waiting) {
+        m_drafts.erase(key);
+    }
+    m_waiting.clear();
 }
 
 void FloorDesk::goToDay(base::Date day)
@@ -289,6 +301,11 @@ common::BannerMessage FloorDesk::message() const
         return {Signal::Warn, QStringLiteral("warning"), deskText("Delete this record?"), takeBackText(*lift(), m_day)};
     }
     const EntryReading read = reading();
+    if (lift() != nullptr && read.body) {
+        if (const auto waits = m_waiting.find(keyOf(*lift())); waits != m_waiting.end() && waits->second == *read.body) {
+            return {Signal::Warn, QStringLiteral("rest"), deskText("Kept here."), deskText("It is sent as soon as the server answers.")};
+        }
+    }
     if (m_isDoubtAsked && read.body) {
         if (const auto doubt = doubtAbout(*read.body, *lift())) {
             return {Signal::Warn, QStringLiteral("warning"), deskText("Is that right?"), doubtText(*doubt, *lift())};
@@ -355,7 +372,17 @@ SaveState FloorDesk::write(const progression::EventBody& body, const QString& re
         moveToOpenLift();
         return SaveState::Saved;
     }
+    if (const auto waits = m_waiting.find(keyOf(before)); waits != m_waiting.end() && waits->second == body) {
+        moveToOpenLift();
+        return SaveState::Waits;  // it is sent once, however often Enter is pressed
+    }
     const auto outcome = m_presenter.save(*client(), before, body, remark);
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Unreachable) {
+        m_waiting.insert_or_assign(keyOf(before), body);
+        forgetMessages();
+        moveToOpenLift();
+        return SaveState::Waits;
+    }
     if (!outcome && outcome.error().kind == store::StoreError::Kind::Conflict) {
         if (m_presenter.asksAboutConflicts()) {
             m_drafts.erase(keyOf(before));  // the person chose the other version

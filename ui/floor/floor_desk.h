@@ -13,6 +13,7 @@ namespace chalk::ui::floor {
 enum class SaveState : std::uint8_t {
     Saved,
     Skipped,
+    Waits,   ///< the server does not answer: it is kept, and sent when it does
     Asked,   ///< there is a doubt: saving once more keeps the entry
     Refused  ///< nothing was written, and message() says why
 };
@@ -123,6 +124,7 @@ private:
     /// False where the remark could not be written, and message() says why.
     bool writeRemark(const QString& remark);
     SaveState refuse(const QString& why);
+    void forgetWaiting();
 
     FloorPresenter& m_presenter;
     const common::Clock& m_clock;
@@ -131,6 +133,7 @@ private:
     std::vector<RunSlot> m_run;
     std::vector<FloorClient> m_clients;
     std::map<DraftKey, Draft> m_drafts;
+    std::map<DraftKey, progression::EventBody> m_waiting;  ///< entered while the server did not answer, and kept to be sent
     std::set<base::SessionId> m_begun;  ///< recorded here: their other lifts stay to be recorded, on earlier days too
     int m_slot = -1;
     int m_clientIndex = -1;

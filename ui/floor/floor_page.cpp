@@ -248,7 +248,7 @@ void FloorPage::save(bool goesToNextClient)
         m_cardOf = {};
         Q_EMIT studioChanged();
     }
-    const bool isDone = state == SaveState::Saved || state == SaveState::Skipped;
+    const bool isDone = state == SaveState::Saved || state == SaveState::Skipped || state == SaveState::Waits;
     if (isDone && goesToNextClient) {
         m_desk.moveClient(1);
     }

@@ -299,7 +299,7 @@ QString historyDetail(const store::ChangeEntry& entry)
 QString momentText(const std::string& atUtc)
 {
     const QDateTime moment = QDateTime::fromString(common::qstring(atUtc), Qt::ISODate);
-    return moment.isValid() ? QLocale(QLocale::English).toString(moment.toUTC(), QStringLiteral("d MMM yyyy HH:mm")) + QStringLiteral(" UTC") : common::qstring(atUtc);
+    return moment.isValid() ? QLocale(QLocale::English).toString(moment.toLocalTime(), QStringLiteral("d MMM yyyy, HH:mm")) : common::qstring(atUtc);
 }
 
 QString historyAuthor(const store::ChangeEntry& entry)

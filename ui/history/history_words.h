@@ -23,7 +23,7 @@ inline constexpr std::array<HistoryTopic, 7> kHistoryTopics{HistoryTopic::Traini
 [[nodiscard]] QString historyTitle(const store::ChangeEntry& entry);
 /// The particulars: `goal: Carry the boat → Carry two boats`; of health the names of the fields alone. Empty where there are none.
 [[nodiscard]] QString historyDetail(const store::ChangeEntry& entry);
-/// `24 Nov 2026 17:31 UTC`, from ISO 8601; the text itself where it is none.
+/// `24 Nov 2026, 17:31` by the clock of this machine, from ISO 8601; the text itself where it is none.
 [[nodiscard]] QString momentText(const std::string& atUtc);
 /// Who did it; `nobody named` where nobody said.
 [[nodiscard]] QString historyAuthor(const store::ChangeEntry& entry);

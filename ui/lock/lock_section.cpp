@@ -134,6 +134,12 @@ PassphraseField* LockSection::addField(QVBoxLayout* in, const QString& name, QWi
     line->addStretch(1);
     in->addWidget(row);
     connect(field, &PassphraseField::changed, this, &LockSection::readFields);
+    connect(field, &PassphraseField::entered, this, [this] {
+        common::ActionButton* button = m_desk.canLock() ? m_change : m_set;
+        if (button->isEnabled()) {
+            button->click();
+        }
+    });
     return field;
 }
 
@@ -145,9 +151,9 @@ void LockSection::addWork()
     m_set = new common::ActionButton(m_look, tr("Seal the studio"), m_panel);
     m_set->setKind(common::ButtonKind::Primary);
     m_set->setIconName(QStringLiteral("lock"));
-    m_change = new common::ActionButton(m_look, tr("Change it"), m_panel);
+    m_change = new common::ActionButton(m_look, tr("Change the passphrase"), m_panel);
     m_change->setKind(common::ButtonKind::Primary);
-    m_remove = new common::ActionButton(m_look, tr("Take it away"), m_panel);
+    m_remove = new common::ActionButton(m_look, tr("Remove the passphrase"), m_panel);
     m_remove->setKind(common::ButtonKind::Danger);
     m_stop = new common::ActionButton(m_look, tr("Stop"), m_panel);
     m_stop->setKeyText(tr("Esc"));

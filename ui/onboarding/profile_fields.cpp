@@ -17,24 +17,36 @@ namespace chalk::ui::onboarding {
 namespace {
 
 constexpr int kTextLines = 3;
+constexpr auto kGiven = "given";  ///< property of a field: what it was given last
 
 std::string trimmedUtf8(const QString& text)
 {
     return text.trimmed().toStdString();
 }
 
-void setIfAway(QLineEdit& field, const std::string& value)
+/// Whether a field is to be given `value`: not where the person is in it, unless it is something else than what the field was given last. That
+/// was written by somebody else, or what is typed there was written down.
+bool takes(QWidget& field, const QString& value)
 {
-    if (!field.hasFocus()) {
-        field.setText(common::qstring(value));
+    const bool isNews = field.property(kGiven).toString() != value;
+    field.setProperty(kGiven, value);
+    return !field.hasFocus() || isNews;
+}
+
+void give(QLineEdit& field, const std::string& value)
+{
+    const QString text = common::qstring(value);
+    if (takes(field, text) && field.text().trimmed() != text) {
+        field.setText(text);
     }
 }
 
-void setIfAway(QPlainTextEdit& field, const std::string& value)
+void give(QPlainTextEdit& field, const std::string& value)
 {
-    if (!field.hasFocus() && field.toPlainText() != common::qstring(value)) {
+    const QString text = common::qstring(value);
+    if (takes(field, text) && field.toPlainText().trimmed() != text) {
         const QSignalBlocker quiet(field);
-        field.setPlainText(common::qstring(value));
+        field.setPlainText(text);
     }
 }
 
@@ -155,19 +167,20 @@ void ProfileFields::setEntry(const ProfileEntry& entry, base::Date today)
     const clients::Client& client = entry.client;
     const clients::Profile& profile = entry.profile;
     m_today = today;
-    setIfAway(*m_name, client.name);
-    setIfAway(*m_pronouns, profile.pronouns);
-    if (!m_birth->hasFocus() && faultOfBirth().isEmpty()) {
-        m_birth->setText(client.birthDate ? common::entryOfDay(*client.birthDate) : QString());
+    give(*m_name, client.name);
+    give(*m_pronouns, profile.pronouns);
+    const QString born = client.birthDate ? common::entryOfDay(*client.birthDate) : QString();
+    if (takes(*m_birth, born) && faultOfBirth().isEmpty() && (!m_birth->hasFocus() || birth() != client.birthDate)) {
+        m_birth->setText(born);
     }
     m_sex->setChosen(static_cast<int>(profile.sex));
     m_coach->setCurrentIndex(m_coach->findData(static_cast<qlonglong>(client.coach.value())));
-    setIfAway(*m_phone, profile.contact.phone);
-    setIfAway(*m_email, profile.contact.email);
-    setIfAway(*m_emergencyName, profile.emergency.name);
-    setIfAway(*m_emergencyPhone, profile.emergency.phone);
-    setIfAway(*m_goal, client.goal);
-    setIfAway(*m_history, profile.trainingHistory);
+    give(*m_phone, profile.contact.phone);
+    give(*m_email, profile.contact.email);
+    give(*m_emergencyName, profile.emergency.name);
+    give(*m_emergencyPhone, profile.emergency.phone);
+    give(*m_goal, client.goal);
+    give(*m_history, profile.trainingHistory);
     const QSignalBlocker quietSessions(m_sessions);
     const QSignalBlocker quietMinutes(m_minutes);
     m_sessions->setValue(client.sessionsPerWeek);
@@ -176,7 +189,7 @@ void ProfileFields::setEntry(const ProfileEntry& entry, base::Date today)
     m_unit->setChosen(client.unit == base::MassUnit::Pound ? 1 : 0);
     m_consentOn = profile.consentOn;
     m_consent->setChecked(profile.consentOn.has_value());
-    setIfAway(*m_guardian, profile.guardian);
+    give(*m_guardian, profile.guardian);
     m_guardianConsentOn = profile.guardianConsentOn;
     m_guardianConsent->setChecked(profile.guardianConsentOn.has_value());
     review(today);

@@ -39,6 +39,7 @@ ProfileStep::ProfileStep(const OnboardingServices& services, QWidget* parent)
     build();
     connect(m_pause, &QTimer::timeout, this, &ProfileStep::save);
     connect(m_fields, &ProfileFields::typed, this, [this] {
+        m_isTyped = true;
         if (!m_kept.client.id.isNone()) {
             m_pause->start();
         }
@@ -71,7 +72,10 @@ void ProfileStep::setCase(const OnboardingCase& onboarding)
 {
     const bool isOther = onboarding.client.id != m_kept.client.id;
     m_today = onboarding.today;
-    m_kept = {onboarding.client, onboarding.profile};
+    if (isOther || !isBeingTyped()) {
+        m_kept = {onboarding.client, onboarding.profile};
+        m_isTyped = false;
+    }
     if (isOther || onboarding.client.id.isNone()) {
         m_pause->stop();
         m_sameName->hide();
@@ -82,9 +86,16 @@ void ProfileStep::setCase(const OnboardingCase& onboarding)
     if (isOther) {
         m_fields->forgetTyping();
     }
-    m_fields->setEntry(m_kept, m_today);
+    if (!isBeingTyped()) {
+        m_fields->setEntry(m_kept, m_today);
+    }
     m_measures->setCase(onboarding);
     m_measures->setVisible(!onboarding.client.id.isNone());
+}
+
+bool ProfileStep::isBeingTyped() const
+{
+    return m_isTyped && !m_kept.client.id.isNone() && m_fields->entryOn(m_kept) != m_kept;
 }
 
 void ProfileStep::takeFocus()
@@ -115,6 +126,7 @@ bool ProfileStep::addClient(bool isSameNameMeant)
     }
     m_sameName->hide();
     m_kept.client.id = *added;
+    m_isTyped = false;
     Q_EMIT clientAdded(*added);
     Q_EMIT saved();
     m_fields->setNameOnly(false);
@@ -152,16 +164,22 @@ bool ProfileStep::save()
         return true;
     }
     if (const auto changed = next.client == m_kept.client ? store::Result<void>() : writeClient(next.client); !changed) {
-        tell(changed.error());
-        return false;
+        return tellFailure(changed.error());
     }
     if (const auto changed = next.profile == m_kept.profile ? store::Result<void>() : writeProfile(next.client.id, next.profile); !changed) {
-        tell(changed.error());
-        return false;
+        return tellFailure(changed.error());
     }
     m_kept = next;
+    m_isTyped = false;
     Q_EMIT saved();
     return true;
+}
+
+bool ProfileStep::tellFailure(const store::StoreError& error)
+{
+    m_isTyped = m_isTyped && error.kind != store::StoreError::Kind::Conflict;  // a conflict is settled: theirs is kept
+    tell(error);
+    return false;
 }
 
 bool ProfileStep::keep()

@@ -39,6 +39,10 @@ private:
     [[nodiscard]] store::Result<void> writeProfile(base::ClientId client, clients::Profile& profile);
     bool addClient(bool isSameNameMeant);
     bool save();
+    /// Always false.
+    bool tellFailure(const store::StoreError& error);
+    /// Whether something is typed that is not written yet. It is settled against what was seen when it was typed, so nothing is read over it.
+    [[nodiscard]] bool isBeingTyped() const;
 
     OnboardingServices m_services;
     common::Panel* m_panel;
@@ -47,6 +51,7 @@ private:
     MeasuresPanel* m_measures;
     QTimer* m_pause;
     ProfileEntry m_kept;
+    bool m_isTyped = false;  ///< since it was written last
     base::ClientId m_other;  ///< the one of the same name
     base::Date m_today;
 };

@@ -175,7 +175,7 @@ void ColumnsForm::addReading(std::size_t index, QVBoxLayout& body)
 void ColumnsForm::addColumns(std::size_t index, QVBoxLayout& body)
 {
     const ImportFile& file = m_desk.files()[index];
-    QStringList fields{tr("Passed over")};
+    QStringList fields{tr("Left out")};
     for (int i = 0; i < tables::kFields; ++i) {
         fields.append(fieldName(static_cast<tables::Field>(i)));
     }

@@ -46,6 +46,7 @@ DuplicatesPage::DuplicatesPage(DuplicatesServices services, QWidget* parent)
     m_header->setSubtitle(tr("two records of one person become one"));
     m_banner->hide();
     build();
+    connect(&m_services.acts, &common::ActHistory::studioChanged, m_banner, &QWidget::hide);
     connect(m_list, &QListWidget::currentRowChanged, this, &DuplicatesPage::choosePair);
     connect(m_kept, &QComboBox::currentIndexChanged, this, &DuplicatesPage::showPlan);
     connect(m_other, &QComboBox::currentIndexChanged, this, &DuplicatesPage::showPlan);
@@ -58,7 +59,7 @@ void DuplicatesPage::build()
 {
     m_list->setAccessibleName(tr("Pairs that look alike"));
     m_kept->setAccessibleName(tr("Who is kept"));
-    m_other->setAccessibleName(tr("Who goes over"));
+    m_other->setAccessibleName(tr("Who is merged into it"));
     m_plan->setTextFormat(Qt::PlainText);
     m_plan->setWordWrap(true);
     m_plan->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -72,8 +73,8 @@ void DuplicatesPage::build()
     form->setContentsMargins(18, 12, 18, 8);
     form->setHorizontalSpacing(14);
     form->setVerticalSpacing(8);
-    form->addRow(tr("Kept"), m_kept);
-    form->addRow(tr("Goes over"), m_other);
+    form->addRow(tr("Keep"), m_kept);
+    form->addRow(tr("Merge into it"), m_other);
     two->body()->addLayout(form);
     m_plan->setContentsMargins(18, 4, 18, 8);
     two->body()->addWidget(m_plan, 1);
@@ -110,7 +111,12 @@ void DuplicatesPage::open(const shell::Place& place)
 {
     refresh();
     if (!place.client.isNone()) {
+        const QSignalBlocker quiet(m_list);
+        m_list->setCurrentRow(-1);
+        m_other->setCurrentIndex(-1);
         choose(*m_kept, place.client);
+        selectPair();
+        showPlan();
     }
     m_list->setFocus(Qt::OtherFocusReason);
 }
@@ -138,11 +144,25 @@ void DuplicatesPage::refresh()
     m_other->setCurrentIndex(-1);
     choose(*m_kept, kept);
     choose(*m_other, other);
-    if (kept.isNone() && !m_pairs.empty()) {
-        m_list->setCurrentRow(0);
-        choosePair(0);
-    }
+    selectPair();
     showPlan();
+}
+
+void DuplicatesPage::selectPair()
+{
+    const auto [kept, other] = chosen();
+    for (std::size_t i = 0; i < m_pairs.size(); ++i) {
+        const base::ClientId first = m_known[m_pairs[i].first].id;
+        const base::ClientId second = m_known[m_pairs[i].second].id;
+        const bool isWhole = (first == kept && second == other) || (first == other && second == kept);
+        const bool isBegun = other.isNone() && (kept.isNone() || first == kept || second == kept);
+        if (isWhole || isBegun) {
+            m_list->setCurrentRow(static_cast<int>(i));
+            choose(*m_kept, kept.isNone() ? first : kept);
+            choose(*m_other, isWhole ? other : kept == second ? first : second);
+            return;
+        }
+    }
 }
 
 std::pair<base::ClientId, base::ClientId> DuplicatesPage::chosen() const
@@ -210,6 +230,7 @@ void DuplicatesPage::merge()
     m_banner->setMessage({common::Signal::Info, QStringLiteral("check"), tr("Merged."), tr("%1. Ctrl Z takes it back.").arg(words)});
     m_banner->show();
     refresh();
+    m_list->setFocus(Qt::OtherFocusReason);  // the button has nothing to do any more
     Q_EMIT studioChanged();
 }
 

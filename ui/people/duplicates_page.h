@@ -53,6 +53,8 @@ private:
     void build();
     void choosePair(int row);
     void swapTwo();
+    /// Marks the pair that is chosen, or begun, in the list; of a pair that is begun it chooses the other.
+    void selectPair();
     void showPlan();
     void merge();
     void choose(QComboBox& box, base::ClientId client);

@@ -69,6 +69,7 @@ ImportPage::ImportPage(ImportPageLook look, ImportServices services, QWidget* pa
     connect(m_add, &QAbstractButton::clicked, this, &ImportPage::chooseFile);
     connect(m_back, &QAbstractButton::clicked, this, &ImportPage::closeOrClear);
     connect(m_next, &QAbstractButton::clicked, this, &ImportPage::goOn);
+    connect(&look.acts, &common::ActHistory::studioChanged, m_banner, &QWidget::hide);
     connect(&m_desk, &ImportDesk::changed, this, &ImportPage::showStep);
     connect(&m_desk, &ImportDesk::progressed, m_progress, &QProgressBar::setValue);
     connect(&m_desk, &ImportDesk::failed, this, &ImportPage::tellTrouble);
@@ -223,7 +224,7 @@ void ImportPage::say(const QString& lead, const QString& text, bool isTrouble)
 
 void ImportPage::tellImported(const store::PeopleImported& imported)
 {
-    m_look.acts.add(imported.act, tr("Imported: %1").arg(importedText(imported)));
+    m_look.acts.add(imported.act, tr("Imported: %1").arg(importedBriefly(imported)));
     say(tr("Taken in."), tr("%1. Ctrl Z takes all of it back.").arg(importedText(imported)), false);
     Q_EMIT studioChanged();
 }

@@ -48,7 +48,7 @@ QString fieldName(tables::Field field)
     case Field::LastName: return importWord("Last name");
     case Field::BirthDate: return importWord("Birth date");
     case Field::Phone: return importWord("Phone");
-    case Field::Mail: return importWord("Mail");
+    case Field::Mail: return importWord("Email");
     case Field::Goal: return importWord("Goal");
     case Field::Unit: return importWord("Unit, kg or lb");
     case Field::BodyMass: return importWord("Body mass");
@@ -97,7 +97,7 @@ QString encodingName(exchange::TextEncoding encoding)
     case exchange::TextEncoding::Utf16Big:
         return QStringLiteral("UTF-16 BE");
     case exchange::TextEncoding::Windows1252:
-        return importWord("Windows-1252 (Latin-1)");
+        return importWord("Western European");
     }
     return {};
 }
@@ -134,7 +134,7 @@ QString readingText(const exchange::TableFile& file, const tables::TableLayout& 
     if (file.kind == exchange::TableKind::Cards) {
         return importWord(file.records == 1 ? "%1 vCard, %2" : "%1 vCards, %2").arg(file.records).arg(encodingName(file.encoding));
     }
-    QStringList parts{importWord(file.records == 1 ? "%1 row" : "%1 rows").arg(file.records), encodingName(file.encoding), importWord("columns parted by %1").arg(separatorName(file.separator))};
+    QStringList parts{importWord(file.records == 1 ? "%1 row" : "%1 rows").arg(file.records), encodingName(file.encoding), importWord("columns separated by %1").arg(separatorName(file.separator))};
     if (layout.dayGround != tables::DateGround::NoDays) {
         parts.append(dateOrderName(layout.days) + groundOfDays(layout.dayGround));
     }
@@ -160,7 +160,7 @@ QString groundText(tables::MatchGround ground)
 {
     switch (ground) {
     case tables::MatchGround::Mail:
-        return importWord("the same mail address");
+        return importWord("the same email address");
     case tables::MatchGround::Name:
         return importWord("the same name");
     case tables::MatchGround::Phone:
@@ -190,10 +190,18 @@ QString importedText(const store::PeopleImported& imported)
     QStringList left;
     addCount(left, imported.skippedPersons, "person", "persons");
     addCount(left, imported.sessionsThere, "session that is recorded already", "sessions that are recorded already");
-    addCount(left, imported.setsLeftOut, "set of an exercise left out", "sets of exercises left out");
+    addCount(left, imported.setsLeftOut, "set of an exercise without a match", "sets of exercises without a match");
     addCount(left, imported.massesLeftOut, "body mass without consent to keep health data", "body masses without consent to keep health data");
     const QString all = parts.isEmpty() ? importWord("nothing") : parts.join(QStringLiteral(", "));
     return left.isEmpty() ? all : importWord("%1. Left out: %2").arg(all, left.join(QStringLiteral(", ")));
+}
+
+QString importedBriefly(const store::PeopleImported& imported)
+{
+    QStringList parts;
+    addCount(parts, imported.newClients, "new client", "new clients");
+    addCount(parts, imported.sessions, "session", "sessions");
+    return parts.isEmpty() ? importWord("a list") : parts.join(QStringLiteral(", "));
 }
 
 QString birthDayText(base::Date born)

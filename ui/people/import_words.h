@@ -28,6 +28,8 @@ namespace chalk::ui::people {
 [[nodiscard]] QString faultText(const tables::CellFault& fault, const QStringList& files);
 /// `2 new clients, 1 known, 14 sessions with 52 lifts done` and what is left out.
 [[nodiscard]] QString importedText(const store::PeopleImported& imported);
+/// `2 new clients, 14 sessions`: what it is called afterwards.
+[[nodiscard]] QString importedBriefly(const store::PeopleImported& imported);
 /// `17 May 1984`.
 [[nodiscard]] QString birthDayText(base::Date born);
 /// What is taken for granted where the files do not say it: where lifts begin, when sessions were, that the health intake is still to come.

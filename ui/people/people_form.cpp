@@ -21,6 +21,7 @@ using store::PersonChoice;
 
 constexpr std::size_t kMostAsked = 200;   ///< rows of choices in a panel; what is more stays left out
 constexpr std::size_t kMostFaults = 1000;
+constexpr int kNameWidth = 250;  ///< so that a name with a birth date stands in one line
 
 QLabel* plainLabel(const QString& text, const char* role, QWidget* parent)
 {
@@ -38,6 +39,7 @@ QGridLayout* gridIn(common::Panel& panel)
     grid->setHorizontalSpacing(14);
     grid->setVerticalSpacing(6);
     grid->setColumnStretch(2, 1);
+    grid->setColumnMinimumWidth(0, kNameWidth);
     panel.body()->addLayout(grid);
     return grid;
 }

@@ -75,8 +75,8 @@ store::Result<void> writeOpenForm(store::Database& database, base::ClientId clie
     if (!header || !one) {
         return tl::make_unexpected(header ? one.error() : header.error());
     }
-    files.write(exchange::studioFileName(), exchange::writtenStudio(*header));
-    files.write(exchange::clientFileName(1, 1, one->client.name), exchange::writtenClient(*one, *header));
+    files.write(exchange::studioFileName(), exchange::writtenStudio(*header).text);
+    files.write(exchange::clientFileName(1, 1, one->client.name), exchange::writtenClient(*one, *header).text);
     for (std::size_t i = 0; i < one->letters.size(); ++i) {
         if (!one->letters[i].copy.empty()) {
             files.write(letterFile(i + 1, one->letters[i].fileName), QByteArray::fromStdString(one->letters[i].copy));

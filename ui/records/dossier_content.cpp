@@ -86,8 +86,8 @@ DossierPart personPart(const board::ClientCase& about, const clients::Profile& p
     addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Born")), dayOf(client.birthDate));
     addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Pronouns")), qstring(profile.pronouns));
     addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Phone")), qstring(profile.contact.phone));
-    addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Mail")), qstring(profile.contact.email));
-    addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "To call")), qstring(profile.emergency.name + " " + profile.emergency.phone).trimmed());
+    addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Email")), qstring(profile.contact.email));
+    addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "In an emergency")), qstring(profile.emergency.name + " " + profile.emergency.phone).trimmed());
     addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Goal")), qstring(client.goal));
     addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Training so far")), qstring(profile.trainingHistory));
     addEntry(part, dossierText(QT_TRANSLATE_NOOP("Dossier", "Coach")), qstring(about.coachName));
@@ -149,11 +149,36 @@ constexpr FormHeading kFormHeadings[] = {{store::FormKind::Profile, QT_TRANSLATE
                                          {store::FormKind::FieldTests, QT_TRANSLATE_NOOP("Dossier", "Field tests")},
                                          {store::FormKind::StartingPlan, QT_TRANSLATE_NOOP("Dossier", "Starting plans")}};
 
+/// Each of a list as an entry of its own, by its name: `Vertical pull`.
+void takeNamed(const QJsonArray& list, std::vector<std::pair<QString, QString>>& named)
+{
+    for (const QJsonValue& item : list) {
+        QString text = plainText(item);
+        const qsizetype end = text.indexOf(QLatin1String(": "));
+        const bool hasName = item.toObject().contains(QLatin1String("pattern")) || item.toObject().contains(QLatin1String("key"));
+        const QString name = hasName && end > 0 ? text.left(1).toUpper() + text.mid(1, end - 1) : QString();
+        named.emplace_back(name, name.isEmpty() ? text : text.mid(end + 2));
+    }
+}
+
 DossierPart formsPart(const FormHeading& form, const std::vector<store::Form>& forms)
 {
     DossierPart part{dossierText(form.heading), {}};
     for (const store::Form& one : forms) {
-        addEntry(part, common::entryOfDay(one.day), plainText(one.detail));
+        QJsonObject rest = one.detail;
+        if (rest.size() > 1) {
+            rest.remove(QLatin1String("date"));  // its day stands before it
+        }
+        std::vector<std::pair<QString, QString>> named;
+        for (const QString& key : rest.keys()) {
+            if (const QJsonArray list = rest.value(key).toArray(); !list.isEmpty() && list.first().isObject()) {
+                takeNamed(list, named);
+                rest.remove(key);
+            }
+        }
+        const QString text = plainText(rest);
+        part.entries.emplace_back(common::entryOfDay(one.day), text.isEmpty() ? QStringLiteral("–") : text);
+        part.entries.insert(part.entries.end(), named.begin(), named.end());
     }
     return part;
 }
@@ -201,7 +226,7 @@ DossierPart logPart(const board::ClientCase& about)
     for (auto row = rows.rbegin(); row != rows.rend(); ++row) {
         QStringList words{row->lift, row->what, row->whatNote, row->decision, row->next, row->nextNote};
         words.removeAll(QString());
-        addEntry(part, common::entryOfDay(row->date), words.join(QStringLiteral("; ")));
+        addEntry(part, common::entryOfDay(row->date), words.join(QStringLiteral("; ")).replace(QLatin1String(".; "), QLatin1String(". ")));
     }
     return part;
 }

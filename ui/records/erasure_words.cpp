@@ -38,7 +38,7 @@ QStringList erasurePreviewLines(const store::ErasurePreview& preview)
 
 QString erasureBackupsText()
 {
-    return erasureText(QT_TRANSLATE_NOOP("Erasure", "Backups made before still hold this person. The rotation drops them, at the latest after 12 months; remove them by "
+    return erasureText(QT_TRANSLATE_NOOP("Erasure", "Backups made before still hold this person. They go as new ones are made, at the latest after 12 months; delete them by "
                                                     "hand to be done at once. Files written out before are yours to remove."));
 }
 

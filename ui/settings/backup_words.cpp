@@ -83,7 +83,8 @@ common::Question rescueQuestion(const store::StoreError& damage, const std::opti
     common::Question question{common::Signal::Pain, backupWords("The studio is damaged."), {}, damage.message, {backupWords("Close")}, 0};
     const QString shown = QDir::toNativeSeparators(folder);
     if (!sound) {
-        question.text = backupWords("There is no sound backup in %1. Nothing was changed. If you keep copies on another disk, restore one by chalkrung restore.").arg(shown);
+        question.text = backupWords("There is no sound backup in %1. Nothing was changed. If you keep a copy on another disk, choose it.").arg(shown);
+        question.answers.append(backupWords("Choose a backup…"));
         return question;
     }
     if (sound->isLocked) {

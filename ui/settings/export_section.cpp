@@ -56,7 +56,7 @@ ExportSection::ExportSection(ExportServices services, QWidget* parent)
       m_services(std::move(services)),
       m_json(new QCheckBox(tr("JSON: a file for each client, for other programs"), this)),
       m_csv(new QCheckBox(tr("CSV: a table for each kind of thing, for a spreadsheet"), this)),
-      m_export(new common::ActionButton(m_services.look, tr("Export everything …"), this)),
+      m_export(new common::ActionButton(m_services.look, tr("Export everything…"), this)),
       m_stop(new common::ActionButton(m_services.look, tr("Stop"), this)),
       m_open(new common::ActionButton(m_services.look, tr("Open the folder"), this)),
       m_progress(new QProgressBar(this)),

@@ -178,10 +178,11 @@ void MainWindow::connectFrame()
     connect(qApp, &QApplication::focusChanged, this, &MainWindow::readNews);
 }
 
-void MainWindow::openLastPlace()
+void MainWindow::openLastPlace(const std::function<bool(base::ClientId)>& isThere)
 {
     const auto last = m_memory.place();
-    if (last && m_pages.find(last->page) != nullptr) {
+    const bool isOfSomebodyGone = last && !last->client.isNone() && isThere && !isThere(last->client);
+    if (last && m_pages.find(last->page) != nullptr && !isOfSomebodyGone) {
         goTo(*last);
     } else if (!m_pages.entries().empty()) {
         goTo({.page = m_pages.entries().front().key});

@@ -10,6 +10,7 @@
 #include <QMainWindow>
 #include <QVBoxLayout>
 
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -41,7 +42,7 @@ public:
     ~MainWindow() override;
 
     /// Opens where the last run ended, or the first page.
-    void openLastPlace();
+    void openLastPlace(const std::function<bool(base::ClientId)>& isThere = {});
     /// Shows a place; does nothing where no page has its key.
     void goTo(const Place& place);
     /// A client who is gone leaves the rail.
@@ -53,7 +54,7 @@ public:
     /// Opens the find box with `query` in it.
     void startFind(const QString& query = {});
 
-    /// Somebody else wrote, and `words` say what: the pages read again, as soon as nothing is being typed that this could take away.
+    /// Somebody wrote, and `words` say who and what, empty where this window's own work did: the pages read again, as soon as nothing is being typed that this could take away.
     void takeNews(const QString& words);
     /// Says across the page what is wrong as long as it is, as a server that does not answer; nothing: all is well again.
     void showTrouble(const std::optional<common::BannerMessage>& trouble);

@@ -93,11 +93,11 @@ TEST_F(ChangeFeedTest, AServerTellsOfOthersAndAgainAfterTheConnectionWasLost)
     EXPECT_EQ(waitFor(1), 1) << "only of others";
     const QString pid = m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).at(0);
     test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_terminate_backend(%1)").arg(pid));
-    const auto lost = feed.check();
+    const auto lost = feed.news();
     ASSERT_FALSE(lost);
     EXPECT_EQ(lost.error().kind, StoreError::Kind::Unreachable);
     ASSERT_TRUE(m_studio.database().reconnect());
-    ASSERT_TRUE(feed.check());
+    ASSERT_TRUE(feed.news());
     ASSERT_TRUE(listen());
     test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_notify('chalkrung', 'somebody 2')"));
     EXPECT_EQ(waitFor(2), 2);
@@ -125,7 +125,7 @@ TEST_F(ChangeFeedTest, ItCanBeListenedToAndAnswers)
 {
     ChangeFeed feed(m_studio.database());
     EXPECT_TRUE(feed.listen([] {}));
-    EXPECT_TRUE(feed.check());
+    EXPECT_TRUE(feed.news());
 }
 
 TEST_F(ChangeFeedTest, TheLaterNewsComeLast)

@@ -1,3 +1,8 @@
+#include "core/exchange/health_intake_json.h"
+#include "core/exchange/profile_json.h"
+#include "core/store/audit.h"
+#include "core/store/client_forms.h"
+#include "core/store/client_writer.h"
 #include "core/store/record_writer.h"
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
@@ -46,6 +51,19 @@ struct Acknowledged {
     std::string state;
 };
 
+/// A form that the studio said was written over: by which text its writer knew it before and after. No two writers write the same.
+struct SavedForm {
+    FormKind kind = FormKind::Profile;
+    base::CoachId coach;
+    std::string seen;
+    std::string written;
+};
+
+base::ClientId whoseForms()
+{
+    return base::ClientId(2);
+}
+
 /// One coach at one connection, who does one thing after another and writes down what was acknowledged.
 class BusyCoach {
 public:
@@ -65,6 +83,7 @@ public:
     }
 
     std::vector<Acknowledged> done;
+    std::vector<SavedForm> forms;
     std::vector<StoreError> told;      ///< that somebody else had been there before
     std::vector<StoreError> failures;  ///< what should not have been
 
@@ -80,16 +99,30 @@ private:
             done.push_back(std::move(what));
             return;
         }
-        const Kind kind = outcome.error().kind;
+        tell(outcome.error());
+    }
+
+    void tell(const StoreError& error)
+    {
         // A file is waited for as long as a person would.
-        const bool isTold = kind == Kind::Conflict || kind == Kind::Refused || kind == Kind::Busy;
-        (isTold ? told : failures).push_back(outcome.error());
+        const bool isTold = error.kind == Kind::Conflict || error.kind == Kind::Refused || error.kind == Kind::Busy;
+        (isTold ? told : failures).push_back(error);
+    }
+
+    template <class Outcome>
+    void takeForm(const Outcome& outcome, const SavedForm& form)
+    {
+        if (outcome) {
+            forms.push_back(form);
+        } else {
+            tell(outcome.error());
+        }
     }
 
     void doOneThing(Database& database)
     {
         RecordWriter writer(database, test::someMoment);
-        const int what = pick(0, 9);
+        const int what = pick(0, 12);
         if (what < 3) {
             record(database, writer);
         } else if (what < 6) {
@@ -98,9 +131,42 @@ private:
             undo(writer);
         } else if (what < 9) {
             move(database);
-        } else {
+        } else if (what < 10) {
             mark(database, writer);
+        } else if (what < 12) {
+            saveProfile(database);
+        } else {
+            saveIntake(database);
         }
+    }
+
+    [[nodiscard]] std::string freshText() { return "coach " + std::to_string(m_coach.value()) + ", text " + std::to_string(++m_texts); }
+    void lookAtIt() { std::this_thread::sleep_for(std::chrono::milliseconds(pick(0, 3))); }
+
+    void saveProfile(Database& database)
+    {
+        auto profile = ClientForms(database).profile(whoseForms());
+        if (!profile) {
+            return tell(profile.error());
+        }
+        const QJsonObject seen = exchange::toJson(*profile);
+        const SavedForm form{FormKind::Profile, m_coach, profile->trainingHistory, freshText()};
+        profile->trainingHistory = form.written;
+        lookAtIt();
+        takeForm(ClientWriter(database).saveProfile(whoseForms(), *profile, test::smallStudioDay(), seen), form);
+    }
+
+    void saveIntake(Database& database)
+    {
+        auto intake = ClientForms(database).healthIntake(whoseForms());
+        if (!intake || !*intake) {
+            return tell(intake ? StoreError{Kind::NotThere, QStringLiteral("the intake is gone"), {}} : intake.error());
+        }
+        const QJsonObject seen = exchange::toJson(**intake);
+        const SavedForm form{FormKind::HealthIntake, m_coach, (*intake)->note, freshText()};
+        (*intake)->note = form.written;
+        lookAtIt();
+        takeForm(ClientWriter(database).saveIntake(whoseForms(), **intake, {}, "on test", test::smallStudioDay(), seen), form);
     }
 
     [[nodiscard]] progression::Event workOn(base::Date day, Acknowledged& what)
@@ -136,7 +202,7 @@ private:
         const LogEntry& seen = entries[static_cast<std::size_t>(pick(0, static_cast<int>(entries.size()) - 1))];
         what.seen = seen.id;
         const auto event = workOn(seen.event.date, what);
-        std::this_thread::sleep_for(std::chrono::milliseconds(pick(0, 3)));  // a person looks first
+        lookAtIt();
         take(writer.correct(seen.id, event), what);
     }
 
@@ -187,6 +253,7 @@ private:
     QString m_target;
     base::CoachId m_coach;
     std::mt19937 m_random;
+    int m_texts = 0;
 };
 
 /// Eight coaches, two clients: they come in each other's way all the time. Afterwards the history has to be one that could have been.
@@ -209,7 +276,22 @@ protected:
                 throw std::runtime_error("no session was booked");
             }
         }
+        beginForms();
         m_actsBefore = m_studio.rows(QStringLiteral("SELECT count(*) FROM act")).front().toLongLong();
+    }
+
+    void beginForms()
+    {
+        ClientWriter writer(m_studio.database());
+        clients::Profile profile = ClientForms(m_studio.database()).profile(whoseForms()).value();
+        profile.trainingHistory = "as it began";
+        profile.consentOn = test::smallStudioDay();
+        clients::HealthIntake intake;
+        intake.note = profile.trainingHistory;
+        if (!writer.saveProfile(whoseForms(), profile, test::smallStudioDay()) || !writer.saveIntake(whoseForms(), intake, {}, "on test", test::smallStudioDay())) {
+            throw std::runtime_error("no form was begun");
+        }
+        m_auditBefore = m_studio.rows(QStringLiteral("SELECT max(id) FROM audit")).front();
     }
 
     void work()
@@ -228,6 +310,7 @@ protected:
         }
         for (const auto& coach : coaches) {
             m_done.insert(m_done.end(), coach->done.begin(), coach->done.end());
+            m_forms.insert(m_forms.end(), coach->forms.begin(), coach->forms.end());
             m_told.insert(m_told.end(), coach->told.begin(), coach->told.end());
             for (const StoreError& failure : coach->failures) {
                 ADD_FAILURE() << failure.message.toStdString();
@@ -293,9 +376,45 @@ protected:
         }
     }
 
+    /// Whoever wrote a form over had seen what the one before wrote: from the first text to the one that is there now, one way leads through all.
+    void checkForms(FormKind kind, const std::string& present)
+    {
+        std::map<std::string, const SavedForm*> bySeen;
+        for (const SavedForm& one : m_forms) {
+            if (one.kind == kind) {
+                EXPECT_TRUE(bySeen.emplace(one.seen, &one).second) << keyOf(kind) << ": two wrote over '" << one.seen << "'";
+            }
+        }
+        std::string text = "as it began";
+        std::size_t steps = 0;
+        for (auto next = bySeen.find(text); next != bySeen.end() && steps <= bySeen.size(); next = bySeen.find(text)) {
+            text = next->second->written;
+            ++steps;
+        }
+        EXPECT_EQ(steps, bySeen.size()) << keyOf(kind) << ": some were written over by nobody who had seen them";
+        EXPECT_EQ(text, present) << keyOf(kind);
+    }
+
+    /// Each of them stands in the history once, under who did it.
+    void checkAuditOfForms(FormKind kind, AuditWhat what)
+    {
+        std::map<QString, int> saved;
+        for (const SavedForm& one : m_forms) {
+            saved[QString::number(one.coach.value())] += one.kind == kind ? 1 : 0;
+        }
+        const std::string_view key = keyOf(what);
+        for (const auto& [coach, count] : saved) {
+            const QString sql = QStringLiteral("SELECT count(*) FROM audit WHERE what = '%1' AND coach_id = %2 AND id > %3");
+            EXPECT_EQ(m_studio.rows(sql.arg(QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size())), coach, m_auditBefore)), QStringList(QString::number(count)))
+                << key << " by coach " << coach.toStdString();
+        }
+    }
+
     test::StudioOnTest m_studio;
     qint64 m_actsBefore = 0;
+    QString m_auditBefore;
     std::vector<Acknowledged> m_done;
+    std::vector<SavedForm> m_forms;
     std::vector<StoreError> m_told;
 };
 
@@ -307,7 +426,13 @@ TEST_F(ManyCoachesTest, LoseNothingOfEachOther)
     checkUndos();
     checkChain("session_change", "state_before", "state_after", "state");
     checkChain("booking_change", "before", "after", R"('"coach":"' || coach_id || '"')");
-    EXPECT_GT(m_done.size(), static_cast<std::size_t>(10 * secondsOnTest())) << "they did work";
+    ClientForms forms(m_studio.database());
+    checkForms(FormKind::Profile, forms.profile(whoseForms()).value().trainingHistory);
+    checkForms(FormKind::HealthIntake, forms.healthIntake(whoseForms()).value().value().note);
+    checkAuditOfForms(FormKind::Profile, AuditWhat::Profile);
+    checkAuditOfForms(FormKind::HealthIntake, AuditWhat::HealthIntake);
+    EXPECT_FALSE(m_forms.empty());
+    EXPECT_GT(m_done.size() + m_forms.size(), static_cast<std::size_t>(4 * secondsOnTest())) << "they did work";
     EXPECT_FALSE(m_told.empty()) << "and came in each other's way";
     const auto check = checkStudio(m_studio.database());
     ASSERT_TRUE(check) << check.error().message.toStdString();
@@ -319,7 +444,7 @@ TEST_F(ManyCoachesTest, LoseNothingOfEachOther)
                   QStringList(QStringLiteral("0")))
             << "nobody holds anything";
     }
-    std::printf("%zu done, %zu told that somebody else was there before\n", m_done.size(), m_told.size());
+    std::printf("%zu done, %zu forms, %zu told that somebody else was there before\n", m_done.size(), m_forms.size(), m_told.size());
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "core/store/postgresql_error.h"
 
+#include "core/store/server_target.h"
+
 #include <gtest/gtest.h>
 
 namespace chalk::store {
@@ -37,12 +39,16 @@ TEST(PostgresqlError, AMessageIsOneSentenceAndNamesTheStudio)
 
 TEST(PostgresqlError, AConnectionSaysWhetherAnybodyAnswered)
 {
-    const auto kindOf = [](const char* text) {
-        return postgresqlConnectionError(QSqlError(QString(), QLatin1String(text), QSqlError::ConnectionError), QStringLiteral("postgresql://host/db")).kind;
+    const auto errorOf = [](const char* text) {
+        return postgresqlConnectionError(QSqlError(QString(), QLatin1String(text), QSqlError::ConnectionError), QStringLiteral("postgresql://host/db"));
     };
+    const auto kindOf = [&errorOf](const char* text) { return errorOf(text).kind; };
     EXPECT_EQ(kindOf("connection to server at \"127.0.0.1\", port 1 failed: Connection refused"), Kind::Unreachable);
     EXPECT_EQ(kindOf("connection to server failed: FATAL:  password authentication failed for user \"ines\""), Kind::NotAllowed);
     EXPECT_EQ(kindOf("connection to server failed: fe_sendauth: no password supplied"), Kind::NotAllowed);
+    EXPECT_TRUE(isAboutPassword(errorOf("connection to server failed: FATAL:  password authentication failed for user \"ines\"")));
+    EXPECT_TRUE(isAboutPassword(errorOf("connection to server failed: fe_sendauth: no password supplied")));
+    EXPECT_FALSE(isAboutPassword(errorOf("connection to server failed: FATAL:  role \"ines\" is not permitted to log in")));
     EXPECT_EQ(kindOf("connection to server failed: FATAL:  database \"harbour\" does not exist"), Kind::NotThere);
     EXPECT_EQ(kindOf("connection to server failed: FATAL:  the database system is starting up"), Kind::Unreachable);
 }

@@ -1,5 +1,6 @@
 #include "core/store/server_logins.h"
 
+#include "core/exchange/catalogue_json.h"
 #include "core/lifts/catalogue.h"
 #include "core/store/act_reader.h"
 #include "core/store/client_reader.h"
@@ -9,6 +10,7 @@
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
 #include "core/store/studio_reader.h"
+#include "core/store/week_reader.h"
 #include "core/store/week_settings.h"
 #include "tests/support/lift_on_test.h"
 #include "tests/support/small_studio.h"
@@ -229,6 +231,11 @@ TEST_F(ServerLoginsTest, TheFrontDeskWorksWithoutWhatItMayNotSee)
     ASSERT_TRUE(today);
     EXPECT_TRUE(SessionReader(*m_desk).lifts(today->front().session.id).value().empty());
     EXPECT_TRUE(ActReader(*m_desk).latest(5));
+    const base::Date monday = test::smallStudioDay() - test::smallStudioDay().weekday();
+    const auto week = WeekReader(*m_desk, exchange::builtInCatalogue()).read(monday, test::smallStudioDay(), 0);
+    ASSERT_TRUE(week) << week.error().message.toStdString();
+    ASSERT_FALSE(week->clients.empty());
+    EXPECT_TRUE(week->clients.front().free.covers(0, 7 * 60, 60)) << "nobody is outside of hours that are not read";
 }
 
 TEST_F(ServerLoginsTest, TheFrontDeskBooksAndTakesThatBack)

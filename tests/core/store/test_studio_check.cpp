@@ -39,6 +39,20 @@ TEST_F(StudioCheckTest, AStateThatItsLogDoesNotSayIsFound)
     EXPECT_EQ(check().faults.size(), 2U);
 }
 
+TEST_F(StudioCheckTest, WhatATransactionHasWrittenIsLookedAtInIt)
+{
+    {
+        const Transaction transaction(m_studio.database());
+        EXPECT_TRUE(checkTransaction(m_studio.database()).value().isSound());
+        run("UPDATE lift_state SET cycle = cycle + 1 WHERE lift_id = 2");
+        const StudioCheck found = checkTransaction(m_studio.database()).value();
+        ASSERT_EQ(found.faults.size(), 1U);
+        EXPECT_EQ(found.faults.front().message.toStdString(), "the state of lift 2 is not what its log says");
+        EXPECT_EQ(checkTransaction(m_studio.database()).value().faults.size(), 1U) << "the replay was thrown away, what was written was not";
+    }
+    EXPECT_TRUE(check().isSound());
+}
+
 TEST_F(StudioCheckTest, AStageOrAWeekThatNobodyReachedIsFound)
 {
     run("INSERT INTO stage_reached (lift_id, cycle, stage, day) VALUES (1, 7, 7, 20000)");

@@ -58,6 +58,25 @@ TEST_F(StudioTransferTest, ToADatabaseThatIsNotThereYet)
     expectSameAt(server.url());
 }
 
+TEST_F(StudioTransferTest, StoppedAtAServerItLeavesNothing)
+{
+    if (test::serverOnTest().isEmpty()) {
+        GTEST_SKIP() << "there is no server";
+    }
+    const test::DatabaseOnServer server(test::DatabaseOnServer::Holding::EmptyStudio);
+    // In the middle of the copy, and where all is copied and being verified.
+    for (const bool isVerifying : {false, true}) {
+        const auto stopped = transferStudio(m_studio.database(), server.url(), [&](int done, int of) { return isVerifying && done < of; });
+        ASSERT_FALSE(stopped);
+        EXPECT_EQ(stopped.error().kind, Kind::Cancelled) << stopped.error().message.toStdString();
+        const auto there = Database::open(server.url(), OpenMode::MustExist);
+        ASSERT_TRUE(there) << "the empty studio stays";
+        EXPECT_TRUE(exportStudio(**there, test::smallStudioDay()).value().clients.empty());
+    }
+    ASSERT_TRUE(transferStudio(m_studio.database(), server.url()));
+    expectSameAt(server.url());
+}
+
 TEST_F(StudioTransferTest, WhatIsThereIsLeftAsItIs)
 {
     QFile other(path("other.txt"));

@@ -126,6 +126,10 @@ TEST_F(ClientPageTest, HoldHereKeepsTheNumbersAndCanBeUndone)
     m_acts.undo();
     m_page.refresh();
     EXPECT_EQ(lift().log.size(), entries);
+    m_acts.redo();
+    m_page.refresh();
+    ASSERT_EQ(lift().log.size(), entries + 1);
+    EXPECT_TRUE(lift().log.back().earlier.empty()) << "done again as it was, that is no correction";
 }
 
 TEST_F(ClientPageTest, NothingIsWrittenWithoutAReason)

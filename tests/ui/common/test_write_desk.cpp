@@ -1,13 +1,26 @@
 #include "ui/common/write_desk.h"
 
 #include "core/store/audit.h"
+#include "core/store/record_writer.h"
 #include "core/store/session_reader.h"
+#include "core/store/session_writer.h"
 #include "tests/support/scripted_dialogs.h"
+#include "tests/support/server_switch.h"
 #include "tests/support/small_studio.h"
 #include "ui/common/connection_words.h"
 #include "ui/common/studio_watch.h"
 
+#include <QElapsedTimer>
+#include <QSignalSpy>
+#include <QTest>
+
 #include <gtest/gtest.h>
+
+#include <algorithm>
+#include <chrono>
+#include <csignal>
+#include <thread>
+#include <utility>
 
 namespace chalk::ui::common {
 
@@ -136,6 +149,191 @@ TEST(NewsWords, SayWhoAndWhat)
     act.patterns.clear();
     act.sessions = 1;
     EXPECT_EQ(newsWords({act}), QStringLiteral("Changed elsewhere: Joaquin’s session"));
+}
+
+namespace {
+
+constexpr int kInTheEnd = 20'000;
+constexpr int kShortPatience = 500;
+constexpr auto kLongHang = std::chrono::seconds(4);
+constexpr std::size_t kManySessions = 40;
+constexpr qint64 kMostAwayMs = 2'000;  ///< also on a machine that has much to do
+
+QtMessageHandler& handlerBefore()
+{
+    static QtMessageHandler handler = nullptr;
+    return handler;
+}
+
+/// What Qt says of a connection that is cut under it is no defect of ours.
+void passOnButCuts(QtMsgType type, const QMessageLogContext& context, const QString& message)
+{
+    if (!message.startsWith(QLatin1String("QSocketNotifier: Invalid socket")) && !message.contains(QLatin1String("database not open"))) {
+        handlerBefore()(type, context, message);
+    }
+}
+
+}  // namespace
+
+/// A window's connection with who looks after it.
+class StudioWatchTest : public ::testing::Test {
+protected:
+    sessions::Session session(store::Database& database) { return store::SessionReader(database).on(test::smallStudioDay())->front().session; }
+    bool isSeen(const QSignalSpy& spy) { return QTest::qWaitFor([&spy] { return spy.count() > 0; }, kInTheEnd); }
+
+    test::StudioOnTest m_studio;
+    tests::ScriptedDialogs m_dialogs;
+    WriteDesk m_writes{m_studio.database(), m_dialogs, test::someMoment, m_studio.folder() + QStringLiteral("/waiting.jsonl")};
+    StudioWatch m_watch{m_studio.database(), m_writes, nullptr, kShortPatience};
+    QSignalSpy m_lost{&m_watch, &StudioWatch::lost};
+    QSignalSpy m_found{&m_watch, &StudioWatch::found};
+};
+
+TEST_F(StudioWatchTest, TellsWhatAnotherWindowWroteToTheFile)
+{
+    if (m_studio.database().isOnServer()) {
+        GTEST_SKIP() << "this is about a file";
+    }
+    QSignalSpy changed(&m_watch, &StudioWatch::changed);
+    m_watch.look();
+    EXPECT_EQ(changed.count(), 0);
+    const auto other = store::Database::open(m_studio.file(), store::OpenMode::MustExist).value();
+    other->setNextToken(QStringLiteral("of another window"));
+    ASSERT_TRUE(store::RecordWriter(*other, test::someMoment, base::CoachId(2)).setSessionState(session(*other).id, sessions::SessionState::Missed));
+    m_watch.look();
+    ASSERT_EQ(changed.count(), 1);
+    EXPECT_TRUE(changed.front().front().toString().startsWith(QStringLiteral("Changed by Tobias"))) << changed.front().front().toString().toStdString();
+    EXPECT_EQ(m_lost.count(), 0);
+}
+
+/// The same on a server, whose processes for this studio are stopped and cut off.
+class StudioWatchOnServer : public StudioWatchTest {
+protected:
+    void SetUp() override
+    {
+        if (test::serverOnTest().isEmpty()) {
+            GTEST_SKIP() << "there is no server";
+        }
+        handlerBefore() = qInstallMessageHandler(passOnButCuts);
+        m_watch.start();
+        m_watch.look();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return processes().size() == 2; }, kInTheEnd)) << "the window's connection, and the one that asks";
+    }
+    void TearDown() override
+    {
+        if (handlerBefore() != nullptr) {
+            qInstallMessageHandler(std::exchange(handlerBefore(), nullptr));
+        }
+    }
+    QStringList processes() { return m_studio.rows(QStringLiteral("SELECT pid FROM pg_stat_activity WHERE datname = current_database() AND application_name = 'chalkrung'")); }
+    static void tellAll(const QStringList& processes, int signal)
+    {
+        for (const QString& process : processes) {
+            ASSERT_EQ(::kill(process.toInt(), signal), 0);
+        }
+    }
+    /// Sessions of Bo, a week apart.
+    std::vector<base::SessionId> book(std::size_t count)
+    {
+        std::vector<base::SessionId> booked;
+        store::SessionWriter writer(m_studio.database(), test::someMoment);
+        sessions::Session session;
+        session.client = base::ClientId(2);
+        session.coach = base::CoachId(1);
+        session.startMinute = 600;
+        session.place = "Rack 1";
+        for (std::size_t i = 1; i <= count; ++i) {
+            session.date = test::smallStudioDay() + 7 * static_cast<int>(i);
+            if (!writer.book(session)) {
+                throw std::runtime_error("no session was booked");
+            }
+        }
+        for (const store::NamedSession& one : store::SessionReader(m_studio.database()).of(session.client).value()) {
+            if (one.session.date > test::smallStudioDay()) {
+                booked.push_back(one.session.id);
+            }
+        }
+        return booked;
+    }
+    store::StateWrite missed() { return {session(m_studio.database()).id, sessions::SessionState::Missed, sessions::SessionState::Planned}; }
+};
+
+TEST_F(StudioWatchOnServer, AServerThatHangsDoesNotHoldUpTheWindow)
+{
+    const QStringList all = processes();
+    const store::StateWrite write = missed();
+    qint64 longest = 0;
+    QElapsedTimer sinceTick;
+    QTimer ticks;
+    QObject::connect(&ticks, &QTimer::timeout, [&] { longest = std::max(longest, sinceTick.restart()); });
+    tellAll(all, SIGSTOP);
+    std::thread waking([&all] {
+        std::this_thread::sleep_for(kLongHang);
+        tellAll(all, SIGCONT);
+    });
+    sinceTick.start();
+    ticks.start(10);
+    m_watch.look();
+    EXPECT_TRUE(isSeen(m_lost));
+    const auto kept = m_writes.write(write, QStringLiteral("Missed: Ada"));
+    ASSERT_FALSE(kept);
+    EXPECT_EQ(kept.error().kind, store::StoreError::Kind::Unreachable);
+    EXPECT_EQ(m_writes.waiting().size(), 1U);
+    EXPECT_TRUE(isSeen(m_found));
+    waking.join();
+    EXPECT_LT(longest, kMostAwayMs);
+    EXPECT_TRUE(m_writes.waiting().empty()) << "it was sent";
+    EXPECT_EQ(session(m_studio.database()).state, sessions::SessionState::Missed);
+}
+
+TEST_F(StudioWatchOnServer, AConnectionThatWasCutIsMadeAgain)
+{
+    test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_terminate_backend(%1, 5000)").arg(m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).front()));
+    m_watch.look();
+    EXPECT_TRUE(isSeen(m_found));
+    EXPECT_EQ(m_lost.count(), 1);
+    EXPECT_EQ(session(m_studio.database()).state, sessions::SessionState::Planned) << "it reads again";
+}
+
+TEST_F(StudioWatchOnServer, AWriteWithoutAnAnswerTellsItAtOnce)
+{
+    const store::StateWrite write = missed();
+    test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_terminate_backend(%1, 5000)").arg(m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).front()));
+    EXPECT_FALSE(m_writes.write(write, QStringLiteral("Missed: Ada")));
+    EXPECT_TRUE(m_watch.isLost());
+    EXPECT_TRUE(isSeen(m_found));
+    EXPECT_TRUE(m_writes.waiting().empty());
+    EXPECT_EQ(session(m_studio.database()).state, sessions::SessionState::Missed);
+}
+
+TEST_F(StudioWatchOnServer, AcrossAStopOfTheWholeServerEachWriteGoesInOnce)
+{
+    // A crash takes nothing that was committed: the servers of tests do not wait for that by themselves.
+    test::runOnServer(m_studio.file(), QStringLiteral("ALTER DATABASE %1 SET synchronous_commit = on").arg(m_studio.file().section(QLatin1Char('/'), -1)));
+    ASSERT_TRUE(m_studio.database().reconnect());
+    const std::vector<base::SessionId> sessions = book(kManySessions);
+    std::thread stopping;
+    std::size_t done = 0;
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        if (i == kManySessions / 4) {
+            stopping = std::thread(test::stopServer);
+        }
+        QTest::qWait(10);
+        done += m_writes.write(store::StateWrite{sessions[i], sessions::SessionState::Missed, sessions::SessionState::Planned}, QStringLiteral("Missed: Bo")) ? 1U : 0U;
+    }
+    stopping.join();
+    EXPECT_GE(done, kManySessions / 4);
+    EXPECT_EQ(done + m_writes.waiting().size(), sessions.size());
+    ASSERT_FALSE(m_writes.waiting().empty()) << "the server was gone before the end";
+    EXPECT_TRUE(m_watch.isLost());
+    m_found.clear();
+    test::startServer();
+    EXPECT_TRUE(isSeen(m_found));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return m_writes.waiting().empty(); }, kInTheEnd));
+    EXPECT_TRUE(m_dialogs.asked.empty()) << "there was nothing to decide";
+    for (const base::SessionId session : sessions) {
+        EXPECT_EQ(m_studio.rows(QStringLiteral("SELECT count(*) FROM session_change WHERE session_id = %1 AND state_after = 'missed'").arg(session.value())), QStringList(QStringLiteral("1")));
+    }
 }
 
 }  // namespace chalk::ui::common

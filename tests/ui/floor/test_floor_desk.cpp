@@ -1,6 +1,7 @@
 #include "ui/floor/floor_desk.h"
 
 #include "tests/support/scripted_dialogs.h"
+#include "tests/support/server_on_test.h"
 #include "tests/ui/floor/floor_fixture.h"
 #include "ui/common/write_desk.h"
 #include "ui/floor/lift_row_words.h"
@@ -53,6 +54,35 @@ TEST_F(FloorDeskTest, SavesAndGoesToTheNextOpenLift)
     ASSERT_TRUE(m_acts.lastDone());
     EXPECT_EQ(m_acts.lastDone()->words, QStringLiteral("Back squat recorded for Ada"));
     EXPECT_TRUE(m_desk.run().front().isRecorded());
+}
+
+TEST_F(FloorDeskTest, WhatTheServerDoesNotTakeIsKeptOnceAndReadWhenItWasSent)
+{
+    if (!m_studio.database().isOnServer()) {
+        GTEST_SKIP() << "this is about a server";
+    }
+    tests::ScriptedDialogs dialogs;
+    common::WriteDesk writes(m_studio.database(), dialogs, test::someMoment, m_studio.folder() + QStringLiteral("/waiting.jsonl"));
+    m_presenter.writeThrough(writes);
+    const base::LiftId squat = m_desk.lift()->id;
+    m_desk.type(QStringLiteral("8 8 r2"));
+    const QString pid = m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).at(0);
+    test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_terminate_backend(%1)").arg(pid));
+    const auto judging = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});  // Qt warns of the cut connection
+    EXPECT_EQ(m_desk.save(), SaveState::Waits);
+    EXPECT_NE(m_desk.lift()->id, squat) << "the work goes on";
+    m_desk.chooseLift(0);
+    EXPECT_EQ(says(), QStringLiteral("Kept here. It is sent as soon as the server answers."));
+    EXPECT_EQ(m_desk.save(), SaveState::Waits);
+    EXPECT_EQ(writes.waiting().size(), 1U) << "not twice";
+    const auto connected = m_studio.database().reconnect();
+    qInstallMessageHandler(judging);
+    ASSERT_TRUE(connected);
+    writes.sendWaiting();
+    m_desk.read();
+    m_desk.chooseLift(0);
+    EXPECT_EQ(entriesOf(squat), 6U);
+    EXPECT_FALSE(m_desk.lift()->saved.isNone());
 }
 
 TEST_F(FloorDeskTest, TheOtherLiftsOfAnEarlierDayStayWhileItsSessionIsEntered)

@@ -3,6 +3,7 @@
 #include "core/exchange/csv_rows.h"
 
 #include <QBuffer>
+#include <QDateTime>
 #include <QJsonArray>
 
 #include <gtest/gtest.h>
@@ -34,7 +35,8 @@ TEST(HistoryWords, SayWhatWasChangedFromWhatToWhat)
     const auto entry = audited(store::AuditWhat::ClientDetails, {{QStringLiteral("sessions_per_week"), QStringLiteral("2")}}, {{QStringLiteral("sessions_per_week"), QStringLiteral("3")}});
     EXPECT_EQ(historyTitle(entry), QStringLiteral("Client’s own details changed"));
     EXPECT_EQ(historyDetail(entry), QStringLiteral("sessions per week: 2 → 3"));
-    EXPECT_EQ(momentText(entry.atUtc), QStringLiteral("24 Nov 2026 17:31 UTC"));
+    const QDateTime here = QDateTime(QDate(2026, 11, 24), QTime(17, 31), Qt::UTC).toLocalTime();
+    EXPECT_EQ(momentText(entry.atUtc), QStringLiteral("%1 Nov 2026, %2").arg(here.date().day()).arg(here.toString(QStringLiteral("HH:mm"))));
     EXPECT_EQ(momentText("soon"), QStringLiteral("soon"));
     EXPECT_EQ(topicOf(entry), HistoryTopic::Person);
 }

@@ -92,18 +92,30 @@ TEST_F(LockSectionTest, SetsChangesAndTakesAway)
 
     type(0, QStringLiteral("not this one"));
     typeNew(QStringLiteral("four loud evenings"));
-    press(QStringLiteral("Change it"), QStringLiteral("That is not the present passphrase. Nothing was changed."));
+    press(QStringLiteral("Change the passphrase"), QStringLiteral("That is not the present passphrase. Nothing was changed."));
     EXPECT_TRUE(opensWith(m_first));
     type(0, m_first);
     typeNew(QStringLiteral("four loud evenings"));
-    press(QStringLiteral("Change it"), QStringLiteral("The passphrase is another one now."));
+    press(QStringLiteral("Change the passphrase"), QStringLiteral("The passphrase is another one now."));
     EXPECT_FALSE(opensWith(m_first));
     EXPECT_TRUE(opensWith(QStringLiteral("four loud evenings")));
 
     type(0, QStringLiteral("four loud evenings"));
-    press(QStringLiteral("Take it away"), QStringLiteral("The passphrase is gone. Nothing is sealed any more."));
+    press(QStringLiteral("Remove the passphrase"), QStringLiteral("The passphrase is gone. Nothing is sealed any more."));
     EXPECT_FALSE(m_desk.canLock());
     EXPECT_TRUE(opensWith(QString()));
+}
+
+TEST_F(LockSectionTest, EnterInAFieldSealsAsSoonAsEverythingIsThere)
+{
+    typeNew(m_first);
+    understood()->setChecked(false);
+    QTest::keyClick(m_section.findChildren<PassphraseField*>().at(2)->field(), Qt::Key_Return);
+    EXPECT_FALSE(m_desk.canLock());
+    EXPECT_EQ(m_section.saying(), QString());
+    understood()->setChecked(true);
+    QTest::keyClick(m_section.findChildren<PassphraseField*>().at(2)->field(), Qt::Key_Return);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return m_section.saying() == QStringLiteral("The studio is sealed."); }, 10'000));
 }
 
 TEST_F(LockSectionTest, TheMinutesAreKept)

@@ -117,6 +117,40 @@ TEST_F(ProfileStepTest, TextIsKeptAfterAPauseOfTyping)
     EXPECT_EQ(goal->toPlainText(), QStringLiteral("Lift the grandchildren again")) << "saving leaves what is typed on alone";
 }
 
+TEST_F(ProfileStepTest, WhatSomebodyElseWroteIsShownInTheFieldThatHasTheFocus)
+{
+    const base::ClientId cleo = addCleo();
+    open(cleo, "profile");
+    QPlainTextEdit* goal = m_page->findChildren<QPlainTextEdit*>().front();
+    goal->setFocus();
+    clients::Client other = clientOf(cleo);
+    other.goal = "Strong for sailing";
+    ASSERT_TRUE(store::ClientWriter(m_studio.database()).change(other, m_clock.today()));
+    m_page->refresh();
+    EXPECT_EQ(goal->toPlainText(), QStringLiteral("Strong for sailing"));
+    enter("Phone", "0700 1");
+    EXPECT_EQ(clientOf(cleo).goal, "Strong for sailing") << "written over by what the field had before";
+}
+
+TEST_F(ProfileStepTest, WhatIsTypedIsSettledAgainstWhatWasSeenWhenItWasTyped)
+{
+    const base::ClientId cleo = addCleo();
+    open(cleo, "profile");
+    QPlainTextEdit* goal = m_page->findChildren<QPlainTextEdit*>().front();
+    goal->setFocus();
+    QTest::keyClicks(goal, QStringLiteral("Lift 140"));
+    clients::Client other = clientOf(cleo);
+    other.goal = "Strong for sailing";
+    ASSERT_TRUE(store::ClientWriter(m_studio.database()).change(other, m_clock.today()));
+    m_page->refresh();
+    EXPECT_EQ(goal->toPlainText(), QStringLiteral("Lift 140"));
+    ASSERT_TRUE(m_dialogs.asked.empty());
+    m_dialogs.answers = {0};  // keep theirs
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !m_dialogs.asked.empty(); }, 3000));
+    EXPECT_EQ(clientOf(cleo).goal, "Strong for sailing");
+    EXPECT_EQ(goal->toPlainText(), QStringLiteral("Strong for sailing")) << "what is kept, though the field has the focus";
+}
+
 TEST_F(ProfileStepTest, MeasuresAreTypedByKeyboardAndTheSameDayIsAddedTo)
 {
     const base::ClientId cleo = addCleo();

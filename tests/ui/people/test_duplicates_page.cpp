@@ -7,6 +7,7 @@
 #include "tests/support/fake_clock.h"
 #include "tests/support/small_studio.h"
 #include "ui/common/act_history.h"
+#include "ui/common/banner.h"
 #include "ui/common/look.h"
 
 #include <QComboBox>
@@ -66,8 +67,26 @@ TEST_F(DuplicatesPageTest, OffersAPairShowsWhatGoesWhereAndMerges)
     button(page, "Merge")->click();
     EXPECT_EQ(clientCount(), 2);
     EXPECT_EQ(page.findChild<QListWidget*>()->count(), 0);
+    const auto* banner = page.findChild<common::Banner*>();
+    EXPECT_TRUE(banner->isVisible());
     m_acts.undo();
     EXPECT_EQ(clientCount(), 3);
+    EXPECT_FALSE(banner->isVisible()) << "it says what is not so any more";
+    page.refresh();
+    EXPECT_EQ(page.findChild<QListWidget*>()->currentRow(), 0);
+    EXPECT_EQ(page.chosen(), std::pair(ada, m_second));
+}
+
+TEST_F(DuplicatesPageTest, OpenedForAClientItShowsWhomItIsLike)
+{
+    DuplicatesPage page({m_look, m_studio.database(), m_clock, m_acts, test::someMoment});
+    page.show();
+    page.open({.page = QStringLiteral("duplicates"), .client = m_second});
+    EXPECT_EQ(page.chosen(), std::pair(m_second, test::clientNamed(m_studio.database(), "Ada Lund")));
+    EXPECT_EQ(page.findChild<QListWidget*>()->currentRow(), 0);
+    page.open({.page = QStringLiteral("duplicates"), .client = test::clientNamed(m_studio.database(), "Bo Arden")});
+    EXPECT_TRUE(page.chosen().second.isNone());
+    EXPECT_EQ(page.findChild<QListWidget*>()->currentRow(), -1);
 }
 
 }  // namespace chalk::ui::people

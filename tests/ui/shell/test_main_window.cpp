@@ -41,7 +41,7 @@ protected:
         common::applyTheme(*qApp, common::Look().theme());  // the window dresses the whole program
     }
 
-    void makeWindow(std::initializer_list<const char*> keys)
+    void makeWindow(std::initializer_list<const char*> keys, const std::function<bool(base::ClientId)>& isThere = {})
     {
         PageRegistry pages;
         int number = 0;
@@ -61,7 +61,7 @@ protected:
                                    {base::SessionId(8), 540, 60, QStringLiteral("Ines"), QStringLiteral("Joaquin Ferro"), false}};
                            }},
             std::move(pages));
-        m_window->openLastPlace();
+        m_window->openLastPlace(isThere);
         m_window->show();
         m_window->activateWindow();
         EXPECT_TRUE(QTest::qWaitForWindowActive(m_window.get(), 5000));
@@ -191,6 +191,10 @@ TEST_F(MainWindowTest, RemembersSizeThemeTextAndPlace)
     EXPECT_EQ(m_look.theme().textPercent, 110);
     EXPECT_EQ(title(), QStringLiteral("Client 7"));
     m_window.reset();
+    makeWindow({"roster", "client"}, [](base::ClientId client) { return client != base::ClientId(7); });
+    EXPECT_EQ(title(), QStringLiteral("roster")) << "the client is not in this studio";
+    showClient(7);
+    m_window.reset();
     makeWindow({"roster"});  // the page of the last run is not there any more
     EXPECT_EQ(title(), QStringLiteral("roster"));
 }
@@ -293,6 +297,15 @@ TEST_F(MainWindowTest, NewsOfOthersIsReadAtOnceAndSaid)
     EXPECT_EQ(page().refreshes, before + 1);
     EXPECT_TRUE(m_window->ledge()->note()->words().contains(QStringLiteral("Joaquin’s squat")));
     EXPECT_EQ(QApplication::focusWidget(), page().field()) << "the focus stays where it was";
+}
+
+TEST_F(MainWindowTest, WhatTheWindowsOwnWorkWroteIsReadAndNotSaid)
+{
+    m_acts.add(base::ActId(5), QStringLiteral("Imported: 3 new clients"));
+    const int before = page().refreshes;
+    m_window->takeNews({});
+    EXPECT_EQ(page().refreshes, before + 1);
+    EXPECT_TRUE(m_window->ledge()->note()->words().contains(QStringLiteral("3 new clients"))) << "with its undo";
 }
 
 TEST_F(MainWindowTest, NewsWaitsForWhatIsBeingTyped)
