@@ -332,7 +332,8 @@ TEST_F(ConflictTest, AChoiceThatWasMadeOnAnotherStateOfTheLift)
 {
     const auto ids = [this] {
         std::vector<base::EventId> all;
-        for (const HistoryEntry& entry : HistoryReader(second()).read(m_squat).value()) {
+        const auto history = HistoryReader(second()).read(m_squat).value();
+        for (const HistoryEntry& entry : history) {
             all.push_back(entry.id);
         }
         return all;
