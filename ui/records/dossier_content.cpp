@@ -250,13 +250,13 @@ DossierPart decisionsPart(const board::ClientCase& about, const std::vector<chec
     return part;
 }
 
-DossierPart plansPart(const board::ClientCase& about, const std::vector<direction::ClientPlan>& plans, const std::vector<direction::TestedMaximum>& tests)
+DossierPart plansPart(const board::ClientCase& about, const std::vector<chalk::direction::ClientPlan>& plans, const std::vector<chalk::direction::TestedMaximum>& tests)
 {
     DossierPart part{dossierText(QT_TRANSLATE_NOOP("Dossier", "Plans and tests of a maximum")), {}};
-    for (const direction::ClientPlan& plan : plans) {
+    for (const chalk::direction::ClientPlan& plan : plans) {
         addEntry(part, common::entryOfDay(plan.begunOn), QStringLiteral("%1, %2 %3").arg(common::planTitle(plan.plan), common::planDaysText(plan.plan), qstring(plan.note)));
     }
-    for (const direction::TestedMaximum& test : tests) {
+    for (const chalk::direction::TestedMaximum& test : tests) {
         addEntry(part, common::entryOfDay(test.day),
                  QStringLiteral("%1: %2 × %3. %4 %5").arg(nameOfLift(about, test.lift)).arg(test.reps.value()).arg(common::numberText(test.load), common::testEndText(test.end), qstring(test.note)));
     }
