@@ -15,7 +15,7 @@ namespace {
 using planning::LiftWish;
 using planning::PlanDraft;
 
-constexpr int kMostSessions = 20;
+constexpr int kMostSessionsOfDraft = 20;
 
 LiftWish readWish(const QJsonValue& value, const std::string& path, ObjectReader& outer)
 {
@@ -43,7 +43,7 @@ planning::WeekSlot readDraftSlot(const QJsonValue& value, const std::string& pat
     ObjectReader reader(value, path);
     reader.allowOnly({"session", "weekday", "start"});
     planning::WeekSlot slot;
-    slot.session = static_cast<std::size_t>(reader.wholeNumber("session", 0, kMostSessions));
+    slot.session = static_cast<std::size_t>(reader.wholeNumber("session", 0, kMostSessionsOfDraft));
     slot.weekday = reader.wholeNumber("weekday", 0, 6);
     if (const auto start = sessions::parseClock(reader.text("start"))) {
         slot.startMinute = *start;

@@ -16,10 +16,10 @@ using plateau::LoggedExposure;
 using progression::Stage;
 
 constexpr std::int32_t kMostHundredths = 10'000'000;
-constexpr int kMostSets = 99;
+constexpr int kMostSetsOfExposure = 99;
 constexpr int kMostTargetReps = 999;
 constexpr int kMostTypedReps = 9999;
-constexpr int kMostReserve = 999;
+constexpr int kMostReserveOfExposure = 999;
 constexpr int kSecondsOfADay = 86'400;
 constexpr int kMostSessionsOfACheck = 999;
 
@@ -42,7 +42,7 @@ Stage stageAt(CsvReader& reader)
 /// The reps of every set, which the columns of the first one and of their number must agree with.
 std::vector<base::Reps> repsAt(CsvReader& reader)
 {
-    const int sets = reader.wholeNumber("sets", 1, kMostSets);
+    const int sets = reader.wholeNumber("sets", 1, kMostSetsOfExposure);
     const int first = reader.wholeNumber("reps", 0, kMostTypedReps);
     std::vector<base::Reps> reps;
     for (const QByteArray& part : reader.raw("reps_each").split('|')) {
@@ -70,12 +70,12 @@ LoggedExposure exposureAt(CsvReader& reader)
     exposure.variation = reader.text("variant");
     exposure.stage = stageAt(reader);
     exposure.targetLoad = base::Load::fromCenti(reader.hundredths("target_load", 1, kMostHundredths));
-    exposure.targetSets = base::Sets(reader.wholeNumber("target_sets", 1, kMostSets));
+    exposure.targetSets = base::Sets(reader.wholeNumber("target_sets", 1, kMostSetsOfExposure));
     exposure.targetReps = base::Reps(reader.wholeNumber("target_reps", 1, kMostTargetReps));
     exposure.targetRest = base::Seconds(reader.wholeNumber("target_rest", 0, kSecondsOfADay));
     exposure.load = base::Load::fromCenti(reader.hundredths("load", 0, kMostHundredths));
     exposure.reps = repsAt(reader);
-    exposure.reserve = reader.optionalWholeNumber("rir", -kMostReserve, kMostReserve);
+    exposure.reserve = reader.optionalWholeNumber("rir", -kMostReserveOfExposure, kMostReserveOfExposure);
     if (const auto rest = reader.optionalWholeNumber("rest", 0, kSecondsOfADay)) {
         exposure.rest = base::Seconds(*rest);
     }

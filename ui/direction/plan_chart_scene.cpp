@@ -18,7 +18,7 @@ using chalk::direction::BlockPlan;
 using chalk::direction::WeekCurve;
 using chalk::direction::WeekKind;
 
-constexpr int kDaysOfWeek = 7;
+constexpr int kDaysOfChartWeek = 7;
 
 constexpr double kGapOfLabels = 6;
 
@@ -78,11 +78,11 @@ std::optional<PlanChartClosure> closedPart(const BlockPlan& plan, std::size_t we
 {
     const base::Date monday = plan.weeks[week].monday;
     const int from = std::max(0, closed.first - monday);
-    const int to = std::min(kDaysOfWeek, closed.last - monday + 1);
+    const int to = std::min(kDaysOfChartWeek, closed.last - monday + 1);
     if (from >= to) {
         return std::nullopt;
     }
-    const auto at = [week](int day) { return static_cast<double>(week) + static_cast<double>(day) / kDaysOfWeek; };
+    const auto at = [week](int day) { return static_cast<double>(week) + static_cast<double>(day) / kDaysOfChartWeek; };
     return PlanChartClosure{at(from), at(to)};
 }
 

@@ -21,7 +21,7 @@ using chalk::direction::PlanWeek;
 using chalk::direction::WeekKind;
 
 constexpr int kDaysToSunday = 6;
-constexpr int kDaysOfWeek = 7;
+constexpr int kDaysOfPlanWeek = 7;
 
 struct RunningText {
     Q_DECLARE_TR_FUNCTIONS(RunningPlan)
@@ -115,7 +115,7 @@ PlanPanelView runningPanelView(const DirectionCase& client)
     const PlanWeek* now = weekFrom(plan, client.today);
     const PlanWeek* next = now != nullptr && now != &plan.plan.weeks.back() ? now + 1 : nullptr;
     view.heads = QStringList{RunningText::tr("Lift"), weekHead(now, client.today, RunningText::tr("This week")),
-                             weekHead(next, client.today + kDaysOfWeek, RunningText::tr("Next week")), RunningText::tr("Single now")};
+                             weekHead(next, client.today + kDaysOfPlanWeek, RunningText::tr("Next week")), RunningText::tr("Single now")};
     for (std::size_t i = 0; i < plan.plan.wishes.lifts.size(); ++i) {
         const DirectionLift* lift = client.lift(plan.plan.wishes.lifts[i].lift);
         if (lift == nullptr) {

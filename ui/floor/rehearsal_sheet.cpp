@@ -19,7 +19,7 @@ using common::SegmentedChoice;
 using common::Signal;
 using progression::Verdict;
 
-constexpr int kMostPain = 10;
+constexpr int kMostRehearsalPain = 10;
 
 QLabel* rowLabel(const QString& text, QWidget* parent)
 {
@@ -119,7 +119,7 @@ void RehearsalSheet::buildFelt()
     m_rows.push_back({m_felt});
     watch(m_felt);
     std::vector<common::Segment> steps{{tr("None")}};
-    for (int pain = 1; pain <= kMostPain; ++pain) {
+    for (int pain = 1; pain <= kMostRehearsalPain; ++pain) {
         steps.push_back({QString::number(pain), Signal::Pain});
     }
     m_pain = new SegmentedChoice(tr("Pain of 10"), steps, this);

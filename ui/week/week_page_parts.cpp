@@ -25,7 +25,7 @@ namespace chalk::ui::week {
 namespace {
 
 constexpr int kMargin = 24;
-constexpr int kFoot = 16;
+constexpr int kPageFoot = 16;
 
 QFrame* weekRule(QWidget* parent)
 {
@@ -45,7 +45,7 @@ void WeekPage::build()
     buildHeader();
     column->addWidget(m_header);
     auto* row = new QHBoxLayout;
-    row->setContentsMargins(kMargin, 0, kMargin, kFoot);
+    row->setContentsMargins(kMargin, 0, kMargin, kPageFoot);
     row->setSpacing(12);
     column->addLayout(row, 1);
     auto* left = new QWidget(this);
