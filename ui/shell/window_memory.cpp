@@ -2,6 +2,7 @@
 
 #include "ui/common/look.h"
 
+#include <QScreen>
 #include <QSettings>
 #include <QWidget>
 
@@ -29,7 +30,12 @@ void WindowMemory::rememberWindow(const QWidget& window)
 bool WindowMemory::restoreWindow(QWidget& window) const
 {
     const QByteArray geometry = m_settings.value(settingKey(kGeometryKey)).toByteArray();
-    return !geometry.isEmpty() && window.restoreGeometry(geometry);
+    if (geometry.isEmpty() || !window.restoreGeometry(geometry)) {
+        return false;
+    }
+    // Qt moves a window onto the screen that is there now; it does not always make it as small.
+    window.resize(window.size().boundedTo(window.screen()->availableSize()).expandedTo(window.minimumSize()));
+    return true;
 }
 
 void WindowMemory::rememberLook(const common::Look& look)
