@@ -1,6 +1,7 @@
 #include "ui/common/look.h"
 #include "ui/shell/window_memory.h"
 
+#include <QScreen>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QWidget>
@@ -60,6 +61,19 @@ TEST_F(WindowMemoryTest, RemembersSizeAndPlace)
     const Place place{.page = QStringLiteral("client"), .client = base::ClientId(4), .lift = lifts::Pattern::Hinge};
     m_memory.rememberPlace(place);
     EXPECT_EQ(m_memory.place(), place);
+}
+
+TEST_F(WindowMemoryTest, FitsTheScreenThatIsThereNow)
+{
+    QWidget window;
+    window.resize(9000, 7000);
+    m_memory.rememberWindow(window);
+    QWidget next;
+    next.setMinimumSize(300, 200);
+    ASSERT_TRUE(m_memory.restoreWindow(next));
+    EXPECT_LE(next.width(), next.screen()->availableSize().width());
+    EXPECT_LE(next.height(), next.screen()->availableSize().height());
+    EXPECT_GE(next.width(), 300);
 }
 
 }  // namespace chalk::ui::shell
