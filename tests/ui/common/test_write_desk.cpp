@@ -248,7 +248,8 @@ protected:
                 throw std::runtime_error("no session was booked");
             }
         }
-        for (const store::NamedSession& one : store::SessionReader(m_studio.database()).of(session.client).value()) {
+        const std::vector<store::NamedSession> theirs = store::SessionReader(m_studio.database()).of(session.client).value();
+        for (const store::NamedSession& one : theirs) {
             if (one.session.date > test::smallStudioDay()) {
                 booked.push_back(one.session.id);
             }
