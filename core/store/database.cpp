@@ -151,15 +151,15 @@ bool Database::hasOwnNews()
     return hasWritten;
 }
 
-OwnWrite::OwnWrite(Database& database) : m_database(database)
+OwnWrite::OwnWrite(Database& database) : m_writes(database.m_access.writes)
 {
-    ++m_database.m_access.writes->begun;
-    ++m_database.m_written;
+    ++m_writes->begun;
+    ++database.m_written;
 }
 
 OwnWrite::~OwnWrite()
 {
-    ++m_database.m_access.writes->ended;
+    ++m_writes->ended;
 }
 
 Transaction::Transaction(Database& database) : m_database(database), m_write(database)

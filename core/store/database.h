@@ -103,7 +103,7 @@ public:
     OwnWrite& operator=(const OwnWrite&) = delete;
 
 private:
-    Database& m_database;
+    std::shared_ptr<OwnWrites> m_writes;
 };
 
 /// A transaction that rolls back unless it is committed. There is one at a time; what failed before it is forgotten.
