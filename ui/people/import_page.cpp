@@ -138,7 +138,7 @@ void ImportPage::refresh()
 
 std::vector<shell::KeyHint> ImportPage::keyHints() const
 {
-    return {{tr("Ctrl O"), tr("Add a file")}, {tr("Esc"), m_desk.isBusy() ? tr("Stop") : tr("Back")}};
+    return {{tr("Ctrl+O"), tr("Add a file")}, {tr("Esc"), m_desk.isBusy() ? tr("Stop") : tr("Back")}};
 }
 
 bool ImportPage::closeOrClear()
