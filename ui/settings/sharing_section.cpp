@@ -107,7 +107,7 @@ void SharingSection::refresh()
     m_shared->setText(m_database.isOnServer() ? tr("Several coaches at once. What others change is shown as it happens.")
                                               : tr("One machine. Two windows on this file see what the other one changed after a few seconds."));
     QStringList names;
-    QString who = tr("Nobody said");
+    QString who = tr("Nobody named");
     store::StudioReader reader(m_database);
     for (const clients::Coach& coach : reader.coaches().value_or(std::vector<clients::Coach>())) {
         names.append(common::qstring(coach.name));
