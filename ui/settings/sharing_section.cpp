@@ -10,6 +10,7 @@
 #include "ui/settings/move_dialog.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -103,7 +104,7 @@ void SharingSection::move()
 
 void SharingSection::refresh()
 {
-    m_place->setText(m_database.isOnServer() ? m_database.target() : QDir::toNativeSeparators(m_database.target()));
+    m_place->setText(m_database.isOnServer() ? m_database.target() : QDir::toNativeSeparators(QFileInfo(m_database.target()).absoluteFilePath()));
     m_shared->setText(m_database.isOnServer() ? tr("Several coaches at once. What others change is shown as it happens.")
                                               : tr("One machine. Two windows on this file see what the other one changed after a few seconds."));
     QStringList names;
