@@ -65,7 +65,7 @@ int ScreenDialogs::ask(QWidget* parent, const Question& question)
         dialog.exec();
         return dialog.answer();
     }
-    QMessageBox box(boxIcon(question.signal), QCoreApplication::applicationName(), question.headline, QMessageBox::NoButton, parent);
+    QMessageBox box(boxIcon(question.signal), QStringLiteral("Chalkrung"), question.headline, QMessageBox::NoButton, parent);
     box.setInformativeText(question.text);
     box.setDetailedText(question.details);
     const std::vector<QAbstractButton*> buttons = addAnswers(box, question);

@@ -138,7 +138,8 @@ void ImportPage::refresh()
 
 std::vector<shell::KeyHint> ImportPage::keyHints() const
 {
-    return {{tr("Ctrl O"), tr("Add a file")}, {tr("Esc"), m_desk.isBusy() ? tr("Stop") : tr("Back")}};
+    const shell::KeyHint esc{tr("Esc"), m_desk.isBusy() ? tr("Stop") : tr("Back")};
+    return m_add->isEnabled() ? std::vector<shell::KeyHint>{{tr("Ctrl+O"), tr("Add a file")}, esc} : std::vector<shell::KeyHint>{esc};
 }
 
 bool ImportPage::closeOrClear()

@@ -19,6 +19,8 @@
 #include <QThreadPool>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace chalk::ui::settings {
 
 namespace {
@@ -278,6 +280,7 @@ void MoveDialog::showMoved(qint64 rows)
     m_command->setText(QStringLiteral("chalkrung --studio ") + shellWord(m_goal));
     m_command->setCursorPosition(0);
     showState();
+    makeRoom();
     m_leave->setFocus(Qt::OtherFocusReason);
 }
 
@@ -290,6 +293,13 @@ void MoveDialog::sayFault(QLineEdit& field, QLabel& line, const QString& fault)
     field.setAccessibleDescription(fault);
     field.setFocus(Qt::OtherFocusReason);
     field.selectAll();
+    makeRoom();
+}
+
+void MoveDialog::makeRoom()
+{
+    layout()->activate();
+    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
 }
 
 void MoveDialog::clearFaults()

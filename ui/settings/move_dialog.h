@@ -67,6 +67,8 @@ private:
     void take();
     void showMoved(qint64 rows);
     void sayFault(QLineEdit& field, QLabel& line, const QString& fault);
+    /// Taller where what is said below the fields needs it.
+    void makeRoom();
     void clearFaults();
     void showState();
 

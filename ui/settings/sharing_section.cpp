@@ -10,6 +10,7 @@
 #include "ui/settings/move_dialog.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -103,11 +104,11 @@ void SharingSection::move()
 
 void SharingSection::refresh()
 {
-    m_place->setText(m_database.isOnServer() ? m_database.target() : QDir::toNativeSeparators(m_database.target()));
+    m_place->setText(m_database.isOnServer() ? m_database.target() : QDir::toNativeSeparators(QFileInfo(m_database.target()).absoluteFilePath()));
     m_shared->setText(m_database.isOnServer() ? tr("Several coaches at once. What others change is shown as it happens.")
                                               : tr("One machine. Two windows on this file see what the other one changed after a few seconds."));
     QStringList names;
-    QString who = tr("Nobody said");
+    QString who = tr("Nobody named");
     store::StudioReader reader(m_database);
     for (const clients::Coach& coach : reader.coaches().value_or(std::vector<clients::Coach>())) {
         names.append(common::qstring(coach.name));

@@ -20,7 +20,7 @@ TEST(SharingSection, SaysWhereTheStudioLivesAndWhoWorksThere)
     tests::ScriptedDialogs dialogs;
     SharingSection section(look, studio.database(), dialogs);
     EXPECT_EQ(section.words().at(0), studio.file());
-    EXPECT_EQ(section.words().at(2), QStringLiteral("Nobody said"));
+    EXPECT_EQ(section.words().at(2), QStringLiteral("Nobody named"));
     EXPECT_TRUE(section.words().at(3).startsWith(QStringLiteral("Owner")));
     studio.database().setAuthor(base::CoachId(2));
     section.refresh();
