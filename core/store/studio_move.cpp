@@ -2,6 +2,7 @@
 
 #include "core/store/migrations.h"
 #include "core/store/statement.h"
+#include "core/store/unfinished_file.h"
 
 #include <QCryptographicHash>
 #include <QFile>
@@ -250,22 +251,14 @@ Result<qint64> copyRowsToFile(Database& from, const QString& file, const Progres
     if (QFileInfo::exists(file)) {
         return storeError(Kind::Refused, QStringLiteral("%1 is there already").arg(file));
     }
-    const QString part = file + QStringLiteral(".part");
-    const auto clear = [&part] {
-        for (const char* ending : {"", "-wal", "-shm"}) {
-            QFile::remove(part + QLatin1String(ending));
-        }
-    };
-    clear();
-    auto copied = Database::open(part, OpenMode::CreateIfMissing).and_then([&](const std::unique_ptr<Database>& to) { return copyRows(from, *to, progress); });
-    // The connection is closed: all of it is in the one file.
-    if (copied && !QFile::rename(part, file)) {
-        copied = storeError(Kind::CannotWrite, QStringLiteral("%1 cannot be made").arg(file));
+    UnfinishedFile unfinished(file);
+    if (const auto made = unfinished.make(); !made) {
+        return tl::make_unexpected(made.error());
     }
-    if (!copied) {
-        clear();
-    }
-    return copied;
+    // The connection is closed behind the copying: all of it is in the one file.
+    return Database::open(unfinished.path(), OpenMode::CreateIfMissing)
+        .and_then([&](const std::unique_ptr<Database>& to) { return copyRows(from, *to, progress); })
+        .and_then([&](qint64 rows) { return unfinished.finish().map([rows] { return rows; }); });
 }
 
 }  // namespace chalk::store

@@ -1,10 +1,12 @@
 #include "core/store/unfinished_file.h"
 
+#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
+#include <atomic>
 #include <cerrno>
 #include <cstdio>
 
@@ -32,6 +34,12 @@ bool syncPath(const QString& path, int flags)
 
 /// What a part may have beside it while SQLite writes it. A log that was left would be played into the next one of its name.
 constexpr const char* kPartEndings[] = {"", "-journal", "-wal", "-shm"};
+
+QString partOf(const QString& wanted)
+{
+    static std::atomic<int> made = 0;
+    return QStringLiteral("%1.%2-%3.part").arg(wanted).arg(QCoreApplication::applicationPid()).arg(++made);
+}
 
 void takeAwayPart(const QString& part)
 {
@@ -98,7 +106,7 @@ Result<void> compareWith(const QString& from, const UnfinishedFile& unfinished, 
 
 }  // namespace
 
-UnfinishedFile::UnfinishedFile(const QString& wanted) : m_wanted(wanted), m_path(wanted + QStringLiteral(".part")) {}
+UnfinishedFile::UnfinishedFile(const QString& wanted) : m_wanted(wanted), m_path(partOf(wanted)) {}
 
 UnfinishedFile::~UnfinishedFile()
 {

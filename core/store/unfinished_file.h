@@ -8,8 +8,8 @@
 
 namespace chalk::store {
 
-/// A file that is written as WANTED.part, readable by its owner only, and goes away unless it is given its name: whoever is ended while writing leaves a
-/// part, never half a file with a name.
+/// A file that is written as WANTED.….part, readable by its owner only, and goes away unless it is given its name: whoever is ended while writing
+/// leaves a part, never half a file with a name. Two programs that write the same file at once have a part each.
 class UnfinishedFile {
 public:
     explicit UnfinishedFile(const QString& wanted);

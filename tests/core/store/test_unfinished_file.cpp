@@ -39,13 +39,28 @@ TEST_F(UnfinishedFileTest, ItHasItsNameWhenItIsFinishedAndGoesOtherwise)
     }
     EXPECT_EQ(files(), QStringList{QStringLiteral("a.chalkrung")});
     EXPECT_EQ(content("a.chalkrung"), "old");
-    write(path("a.chalkrung.part-wal"), "of somebody who was ended");
     UnfinishedFile unfinished(path("a.chalkrung"));
+    const QString log = QFileInfo(unfinished.path()).fileName() + QStringLiteral("-wal");
+    write(path(log.toUtf8().constData()), "of somebody who was ended");
     ASSERT_TRUE(unfinished.make());
-    EXPECT_FALSE(QFileInfo::exists(path("a.chalkrung.part-wal"))) << "it would be played into this one";
+    EXPECT_FALSE(QFileInfo::exists(unfinished.path() + QStringLiteral("-wal"))) << "it would be played into this one";
     write(unfinished.path(), "new");
     ASSERT_TRUE(unfinished.finish());
     EXPECT_EQ(content("a.chalkrung"), "new");
+}
+
+TEST_F(UnfinishedFileTest, TwoThatWriteTheSameFileDoNotMeet)
+{
+    UnfinishedFile one(path("a.chalkrung"));
+    UnfinishedFile other(path("a.chalkrung"));
+    ASSERT_TRUE(one.make() && other.make());
+    write(one.path(), "one");
+    write(other.path(), "other");
+    ASSERT_TRUE(one.finish());
+    EXPECT_EQ(content("a.chalkrung"), "one");
+    ASSERT_TRUE(other.finish());
+    EXPECT_EQ(content("a.chalkrung"), "other");
+    EXPECT_EQ(files(), QStringList{QStringLiteral("a.chalkrung")});
 }
 
 TEST_F(UnfinishedFileTest, WhatNobodyFinishesForAnHourIsTakenAway)
