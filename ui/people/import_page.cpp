@@ -138,8 +138,12 @@ void ImportPage::refresh()
 
 std::vector<shell::KeyHint> ImportPage::keyHints() const
 {
-    const shell::KeyHint esc{tr("Esc"), m_desk.isBusy() ? tr("Stop") : tr("Back")};
-    return m_add->isEnabled() ? std::vector<shell::KeyHint>{{tr("Ctrl+O"), tr("Add a file")}, esc} : std::vector<shell::KeyHint>{esc};
+    std::vector<shell::KeyHint> hints;
+    if (m_add->isEnabled()) {
+        hints.push_back({tr("Ctrl+O"), tr("Add a file")});
+    }
+    hints.push_back({tr("Esc"), m_desk.isBusy() ? tr("Stop") : tr("Back")});
+    return hints;
 }
 
 bool ImportPage::closeOrClear()
