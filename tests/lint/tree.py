@@ -35,7 +35,7 @@ class Tree:
         return os.path.exists(os.path.join(self.root, path))
 
     def read(self, path):
-        with open(os.path.join(self.root, path), encoding="utf-8") as file:
+        with open(os.path.join(self.root, path), encoding="utf-8", errors="replace") as file:
             return file.read()
 
     def includes(self, path):
