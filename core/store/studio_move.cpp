@@ -5,7 +5,6 @@
 #include "core/store/unfinished_file.h"
 
 #include <QCryptographicHash>
-#include <QFile>
 #include <QFileInfo>
 #include <QSqlError>
 #include <QSqlField>
