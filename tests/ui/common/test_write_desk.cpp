@@ -4,6 +4,7 @@
 #include "core/store/record_writer.h"
 #include "core/store/session_reader.h"
 #include "core/store/session_writer.h"
+#include "tests/support/cut_connection.h"
 #include "tests/support/scripted_dialogs.h"
 #include "tests/support/server_switch.h"
 #include "tests/support/small_studio.h"
@@ -159,20 +160,6 @@ constexpr auto kLongHang = std::chrono::seconds(4);
 constexpr std::size_t kManySessions = 40;
 constexpr qint64 kMostAwayMs = 2'000;  ///< also on a machine that has much to do
 
-QtMessageHandler& handlerBefore()
-{
-    static QtMessageHandler handler = nullptr;
-    return handler;
-}
-
-/// What Qt says of a connection that is cut under it is no defect of ours.
-void passOnButCuts(QtMsgType type, const QMessageLogContext& context, const QString& message)
-{
-    if (!message.startsWith(QLatin1String("QSocketNotifier: Invalid socket")) && !message.contains(QLatin1String("database not open"))) {
-        handlerBefore()(type, context, message);
-    }
-}
-
 }  // namespace
 
 /// A window's connection with who looks after it.
@@ -214,16 +201,9 @@ protected:
         if (test::serverOnTest().isEmpty()) {
             GTEST_SKIP() << "there is no server";
         }
-        handlerBefore() = qInstallMessageHandler(passOnButCuts);
         m_watch.start();
         m_watch.look();
         ASSERT_TRUE(QTest::qWaitFor([this] { return processes().size() == 2; }, kInTheEnd)) << "the window's connection, and the one that asks";
-    }
-    void TearDown() override
-    {
-        if (handlerBefore() != nullptr) {
-            qInstallMessageHandler(std::exchange(handlerBefore(), nullptr));
-        }
     }
     QStringList processes() { return m_studio.rows(QStringLiteral("SELECT pid FROM pg_stat_activity WHERE datname = current_database() AND application_name = 'chalkrung'")); }
     static void tellAll(const QStringList& processes, int signal)
@@ -257,6 +237,8 @@ protected:
         return booked;
     }
     store::StateWrite missed() { return {session(m_studio.database()).id, sessions::SessionState::Missed, sessions::SessionState::Planned}; }
+
+    const tests::CutConnection m_cut;
 };
 
 TEST_F(StudioWatchOnServer, AServerThatHangsDoesNotHoldUpTheWindow)

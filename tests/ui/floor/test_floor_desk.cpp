@@ -1,5 +1,6 @@
 #include "ui/floor/floor_desk.h"
 
+#include "tests/support/cut_connection.h"
 #include "tests/support/scripted_dialogs.h"
 #include "tests/support/server_on_test.h"
 #include "tests/ui/floor/floor_fixture.h"
@@ -68,7 +69,7 @@ TEST_F(FloorDeskTest, WhatTheServerDoesNotTakeIsKeptOnceAndReadWhenItWasSent)
     m_desk.type(QStringLiteral("8 8 r2"));
     const QString pid = m_studio.rows(QStringLiteral("SELECT pg_backend_pid()")).at(0);
     test::runOnServer(m_studio.file(), QStringLiteral("SELECT pg_terminate_backend(%1)").arg(pid));
-    const auto judging = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});  // Qt warns of the cut connection
+    const tests::CutConnection cut;
     EXPECT_EQ(m_desk.save(), SaveState::Waits);
     EXPECT_NE(m_desk.lift()->id, squat) << "the work goes on";
     m_desk.chooseLift(0);
@@ -76,7 +77,6 @@ TEST_F(FloorDeskTest, WhatTheServerDoesNotTakeIsKeptOnceAndReadWhenItWasSent)
     EXPECT_EQ(m_desk.save(), SaveState::Waits);
     EXPECT_EQ(writes.waiting().size(), 1U) << "not twice";
     const auto connected = m_studio.database().reconnect();
-    qInstallMessageHandler(judging);
     ASSERT_TRUE(connected);
     writes.sendWaiting();
     m_desk.read();
