@@ -1,4 +1,5 @@
 #include "core/exchange/block_json.h"
+#include "core/exchange/entry_fields.h"
 #include "core/exchange/equipment_json.h"
 #include "core/exchange/event_json.h"
 #include "core/exchange/json_writing.h"
@@ -31,18 +32,14 @@ struct BodyWriter {
 
     QJsonObject written(const SetRecord& set) const
     {
-        QJsonObject one{{QStringLiteral("load"), numberOf(set.load)}};
-        put(one, measure == lifts::Measure::Reps ? "reps" : measure == lifts::Measure::Seconds ? "seconds" : "metres", set.amount);
-        if (set.restSeconds != SetRecord::kNotRecorded) {
-            put(one, "rest_s", set.restSeconds);
-        }
-        if (set.rir != SetRecord::kNotRecorded) {
-            put(one, "rir", set.rir);
-        }
-        putSteadiness(one, set.steadiness);
-        if (set.isWarmup) {
-            put(one, "warmup", true);
-        }
+        QJsonObject one;
+        eachField(set, measure, [&one](const char* field, auto value) {
+            if constexpr (std::is_same_v<decltype(value), std::string_view>) {
+                put(one, field, textOf(value));
+            } else {
+                put(one, field, value);
+            }
+        });
         return one;
     }
 

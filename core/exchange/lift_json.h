@@ -20,7 +20,11 @@ struct LiftSurroundings {
 /// Reads a lift of a client and judges its whole history, so that an event that cannot be is a fault with its place.
 [[nodiscard]] JsonResult<DocumentLift> readLift(const QJsonValue& value, const std::string& path, const LiftSurroundings& surroundings);
 
-/// A lift, written; `depth` is how deep it lies in its file.
+/// What the sets of each entry of a lift are counted in: the swaps before it by date decide.
+[[nodiscard]] std::vector<lifts::Measure> measuresOf(const DocumentLift& lift);
+/// An entry of a log, written; its sets are counted in `measure`.
+[[nodiscard]] QJsonObject toJson(const DocumentEvent& entry, lifts::Measure measure);
+/// A lift, written; its events are in the text alone. `depth` is how deep it lies in its file.
 [[nodiscard]] WrittenObject writtenLift(const DocumentLift& lift, int depth);
 
 }  // namespace chalk::exchange

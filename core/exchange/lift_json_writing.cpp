@@ -1,5 +1,6 @@
-#include "core/exchange/equipment_json.h"
+#include "core/exchange/entry_fields.h"
 #include "core/exchange/event_json.h"
+#include "core/exchange/exposure_line.h"
 #include "core/exchange/json_writing.h"
 #include "core/exchange/lift_json.h"
 #include "core/exchange/policy_json.h"
@@ -13,7 +14,13 @@ namespace chalk::exchange {
 
 namespace {
 
-/// What the sets of each entry are counted in: the swaps before it by date decide.
+QByteArray lineOfEntry(const DocumentEvent& entry, lifts::Measure measure)
+{
+    return isPlainExposure(entry) ? exposureLine(entry, measure) : lineOf(toJson(entry, measure));
+}
+
+}  // namespace
+
 std::vector<lifts::Measure> measuresOf(const DocumentLift& lift)
 {
     std::vector<std::size_t> order(lift.events.size());
@@ -31,7 +38,7 @@ std::vector<lifts::Measure> measuresOf(const DocumentLift& lift)
     return measures;
 }
 
-WrittenObject writtenEntry(const DocumentEvent& entry, lifts::Measure measure)
+QJsonObject toJson(const DocumentEvent& entry, lifts::Measure measure)
 {
     QJsonObject object = toJson(entry.event, measure);
     if (entry.sessionCode) {
@@ -47,10 +54,8 @@ WrittenObject writtenEntry(const DocumentEvent& entry, lifts::Measure measure)
         }
         put(object, "former", former);
     }
-    return inLine(object);
+    return object;
 }
-
-}  // namespace
 
 WrittenObject writtenLift(const DocumentLift& lift, int depth)
 {
@@ -73,11 +78,11 @@ WrittenObject writtenLift(const DocumentLift& lift, int depth)
     writer.field("policy", differences(setup.policy, progression::Policy::defaultsFor(setup.unit)));
     writer.field("started", textOf(lift.startedOn.toString()));
     const std::vector<lifts::Measure> measures = measuresOf(lift);
-    std::vector<WrittenObject> events;
+    QByteArrayList events;
     for (std::size_t i = 0; i < lift.events.size(); ++i) {
-        events.push_back(writtenEntry(lift.events[i], measures[i]));
+        events.append(lineOfEntry(lift.events[i], measures[i]));
     }
-    writer.list("events", events);
+    writer.lines("events", events);
     return writer.finished();
 }
 

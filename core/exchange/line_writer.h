@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QByteArray>
+#include <QByteArrayList>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -16,7 +17,7 @@ namespace chalk::exchange {
     return QJsonDocument(object).toJson(QJsonDocument::Compact);
 }
 
-/// An object and its text in a file.
+/// An object and its text in a file; what LineWriter::lines writes is in the text alone.
 struct WrittenObject {
     QJsonObject object;
     QByteArray text;
@@ -44,13 +45,22 @@ public:
     void list(const char* name, const std::vector<WrittenObject>& items)
     {
         QJsonArray objects;
-        begin() += QByteArray("\"") + name + "\":[";
-        for (std::size_t i = 0; i < items.size(); ++i) {
-            m_text += (i == 0 ? "\n  " : ",\n  ") + m_indent + items[i].text;
-            objects.append(items[i].object);
+        QByteArrayList texts;
+        for (const WrittenObject& item : items) {
+            objects.append(item.object);
+            texts.append(item.text);
         }
-        m_text += items.empty() ? QByteArray("]") : "\n " + m_indent + "]";
+        lines(name, texts);
         m_object.insert(QLatin1String(name), objects);
+    }
+    /// The same of items that are only text, which the object does not get: there may be very many.
+    void lines(const char* name, const QByteArrayList& items)
+    {
+        begin() += QByteArray("\"") + name + "\":[";
+        for (qsizetype i = 0; i < items.size(); ++i) {
+            m_text.append(i == 0 ? "\n  " : ",\n  ").append(m_indent).append(items[i]);
+        }
+        m_text += items.isEmpty() ? QByteArray("]") : "\n " + m_indent + "]";
     }
     [[nodiscard]] WrittenObject finished() const { return {m_object, "{" + m_text + "\n" + m_indent + "}"}; }
     /// The same as a whole file, which ends with its line.

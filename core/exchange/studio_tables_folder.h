@@ -3,6 +3,7 @@
 #include "core/exchange/csv_rows.h"
 #include "core/exchange/studio_json.h"
 #include "core/exchange/studio_tables.h"
+#include "core/exchange/table_row.h"
 
 #include <QFile>
 #include <QJsonObject>
@@ -27,6 +28,8 @@ public:
     void addStudio(const QJsonObject& studio);
     /// The object of a client's file; clients come in their order.
     void addClient(const QJsonObject& client);
+    /// The same where the object has no events of its lifts: they come from `lifts`, for a log may have very many.
+    void addClient(const QJsonObject& client, const std::vector<DocumentLift>& lifts);
     /// Fails with the first file that could not be written.
     [[nodiscard]] StudioResult<void> finish();
 
@@ -45,6 +48,9 @@ private:
 
     void begin(const StudioTable& table, const std::vector<const char*>& numbers);
     void add(const StudioTable& table, const std::vector<int>& numbers, const QJsonObject& object);
+    /// The log of a lift; `numbers` are its own with a 0 behind them.
+    void addEvents(std::vector<int> numbers, const DocumentLift& lift);
+    void addExposure(const std::vector<int>& numbers, const DocumentEvent& entry, lifts::Measure measure);
     [[nodiscard]] static bool isListOf(const StudioTable& part, const QJsonValue& value);
     /// What of an object has no column and no table.
     [[nodiscard]] static QJsonObject restOf(const StudioTable& table, const OpenTable& open, QJsonObject object);
@@ -53,6 +59,8 @@ private:
 
     QString m_folder;
     std::map<const StudioTable*, OpenTable> m_tables;
+    TableRow m_exposureRow;
+    TableRow m_setRow;
     QByteArray m_row;  ///< the row that is being written: one buffer for all
     std::optional<StudioFault> m_fault;
     int m_clients = 0;

@@ -1,33 +1,24 @@
 #include "core/exchange/studio_tables_folder.h"
 
+#include "core/exchange/entry_fields.h"
+#include "core/exchange/lift_json.h"
+#include "core/exchange/number_text.h"
+
 #include <QDir>
 #include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 
-#include <array>
-#include <charconv>
-#include <cmath>
+#include <algorithm>
+#include <string_view>
 
 namespace chalk::exchange {
 
 namespace {
 
-constexpr double kMostExact = 9e15;
-
 QByteArray jsonCell(const QJsonValue& value)
 {
     return value.isArray() ? QJsonDocument(value.toArray()).toJson(QJsonDocument::Compact) : QJsonDocument(value.toObject()).toJson(QJsonDocument::Compact);
-}
-
-/// As short as reads back the same.
-void appendNumber(QByteArray& row, double value)
-{
-    constexpr std::size_t kLongest = 32;
-    std::array<char, kLongest> text{};
-    const bool isWhole = value == std::floor(value) && std::abs(value) < kMostExact;
-    const auto end = isWhole ? std::to_chars(text.begin(), text.end(), static_cast<qint64>(value)).ptr : std::to_chars(text.begin(), text.end(), value).ptr;
-    row.append(text.data(), end - text.data());
 }
 
 /// Appends the field of a value, and answers whether it fits into its column; nothing is appended where it is of another kind, or would be read as
@@ -73,6 +64,16 @@ void openForOwner(QSaveFile& file)
     }
 }
 
+const StudioTable& partOf(const StudioTable& table, std::string_view name)
+{
+    return *std::find_if(table.parts.begin(), table.parts.end(), [name](const StudioTable& part) { return part.name == name; });
+}
+
+const StudioTable& eventTable()
+{
+    return partOf(partOf(clientTable(), "lifts"), "events");
+}
+
 StudioFault cannotBeWritten(const QSaveFile& file)
 {
     return {QFileInfo(file.fileName()).fileName(), {}, {{}, "cannot be written: " + file.errorString().toStdString()}};
@@ -80,7 +81,8 @@ StudioFault cannotBeWritten(const QSaveFile& file)
 
 }  // namespace
 
-TablesWriter::TablesWriter(QString folder) : m_folder(std::move(folder))
+TablesWriter::TablesWriter(QString folder)
+    : m_folder(std::move(folder)), m_exposureRow(eventTable()), m_setRow(partOf(eventTable(), "sets"))
 {
     if (!QDir().mkpath(m_folder)) {
         m_fault = StudioFault{m_folder, {}, {{}, "cannot be made"}};
@@ -206,6 +208,45 @@ void TablesWriter::addStudio(const QJsonObject& studio)
 void TablesWriter::addClient(const QJsonObject& client)
 {
     add(clientTable(), {++m_clients}, client);
+}
+
+void TablesWriter::addClient(const QJsonObject& client, const std::vector<DocumentLift>& lifts)
+{
+    addClient(client);
+    for (std::size_t i = 0; i < lifts.size(); ++i) {
+        addEvents({m_clients, static_cast<int>(i) + 1, 0}, lifts[i]);
+    }
+}
+
+void TablesWriter::addEvents(std::vector<int> numbers, const DocumentLift& lift)
+{
+    const std::vector<lifts::Measure> measures = measuresOf(lift);
+    for (std::size_t i = 0; i < lift.events.size(); ++i) {
+        ++numbers.back();
+        if (isPlainExposure(lift.events[i])) {
+            addExposure(numbers, lift.events[i], measures[i]);
+        } else {
+            add(eventTable(), numbers, toJson(lift.events[i], measures[i]));
+        }
+    }
+}
+
+void TablesWriter::addExposure(const std::vector<int>& numbers, const DocumentEvent& entry, lifts::Measure measure)
+{
+    m_row.resize(0);
+    eachField(entry, m_exposureRow, [&](const std::vector<progression::SetRecord>& sets) {
+        std::vector<int> deeper = numbers;
+        deeper.push_back(0);
+        for (const progression::SetRecord& set : sets) {
+            ++deeper.back();
+            eachField(set, measure, m_setRow);
+            m_setRow.appendTo(m_row, deeper);
+        }
+    });
+    write(*m_tables.at(&partOf(eventTable(), "sets")).file, m_row);
+    m_row.resize(0);
+    m_exposureRow.appendTo(m_row, numbers);
+    write(*m_tables.at(&eventTable()).file, m_row);
 }
 
 StudioResult<void> TablesWriter::finish()

@@ -117,7 +117,7 @@ private:
         }
         const exchange::WrittenObject file = exchange::writtenClient(*client, header);
         if (m_tables) {
-            m_tables->addClient(file.object);
+            m_tables->addClient(file.object, client->lifts);
         }
         return m_isJson ? m_json.add(exchange::clientFileName(index + 1, reading.clientCount(), reading.clientName(index)), file.text) : Result<void>();
     }
