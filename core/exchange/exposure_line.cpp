@@ -18,20 +18,20 @@ bool isWrittenAsItIs(char c)
     return c >= ' ' && c <= '~' && c != '"' && c != '\\';
 }
 
-void appendText(QByteArray& line, std::string_view value)
+void appendText(std::string& line, std::string_view value)
 {
     if (std::all_of(value.begin(), value.end(), isWrittenAsItIs)) {
-        line.append('"').append(value.data(), static_cast<qsizetype>(value.size())).append('"');
+        line.append(1, '"').append(value).append(1, '"');
         return;
     }
     const QByteArray inList = QJsonDocument(QJsonArray{textOf(value)}).toJson(QJsonDocument::Compact);
-    line.append(inList.mid(1, inList.size() - 2));
+    line.append(inList.data() + 1, static_cast<std::size_t>(inList.size()) - 2);
 }
 
 /// Appends an object field by field.
 class ObjectText {
 public:
-    explicit ObjectText(QByteArray& line) : m_line(line) { m_line.append('{'); }
+    explicit ObjectText(std::string& line) : m_line(line) { m_line.push_back('{'); }
 
     void name(const char* name)
     {
@@ -54,33 +54,33 @@ public:
         this->name(name);
         appendNumber(m_line, value);
     }
-    void close() { m_line.append('}'); }
+    void close() { m_line.push_back('}'); }
 
 private:
-    QByteArray& m_line;
+    std::string& m_line;
     bool m_isFirst = true;
 };
 
-void appendSets(QByteArray& line, const std::vector<progression::SetRecord>& sets, lifts::Measure measure)
+void appendSets(std::string& line, const std::vector<progression::SetRecord>& sets, lifts::Measure measure)
 {
-    line.append('[');
+    line.push_back('[');
     for (const progression::SetRecord& set : sets) {
         ObjectText object(line);
         eachField(set, measure, object);
         object.close();
-        line.append(',');
+        line.push_back(',');
     }
     if (!sets.empty()) {
-        line.chop(1);
+        line.pop_back();
     }
-    line.append(']');
+    line.push_back(']');
 }
 
 }  // namespace
 
-QByteArray exposureLine(const DocumentEvent& entry, lifts::Measure measure)
+std::string exposureLine(const DocumentEvent& entry, lifts::Measure measure)
 {
-    QByteArray line;
+    std::string line;
     ObjectText object(line);
     eachField(entry, object, [&](const std::vector<progression::SetRecord>& sets) {
         object.name("sets");

@@ -14,9 +14,9 @@ namespace chalk::exchange {
 
 namespace {
 
-QByteArray lineOfEntry(const DocumentEvent& entry, lifts::Measure measure)
+std::string lineOfEntry(const DocumentEvent& entry, lifts::Measure measure)
 {
-    return isPlainExposure(entry) ? exposureLine(entry, measure) : lineOf(toJson(entry, measure));
+    return isPlainExposure(entry) ? exposureLine(entry, measure) : lineOf(toJson(entry, measure)).toStdString();
 }
 
 }  // namespace
@@ -78,9 +78,10 @@ WrittenObject writtenLift(const DocumentLift& lift, int depth)
     writer.field("policy", differences(setup.policy, progression::Policy::defaultsFor(setup.unit)));
     writer.field("started", textOf(lift.startedOn.toString()));
     const std::vector<lifts::Measure> measures = measuresOf(lift);
-    QByteArrayList events;
+    std::vector<std::string> events;
+    events.reserve(lift.events.size());
     for (std::size_t i = 0; i < lift.events.size(); ++i) {
-        events.append(lineOfEntry(lift.events[i], measures[i]));
+        events.push_back(lineOfEntry(lift.events[i], measures[i]));
     }
     writer.lines("events", events);
     return writer.finished();

@@ -1,12 +1,12 @@
 #pragma once
 
 #include <QByteArray>
-#include <QByteArrayList>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QJsonValue>
 
+#include <string>
 #include <vector>
 
 namespace chalk::exchange {
@@ -45,22 +45,22 @@ public:
     void list(const char* name, const std::vector<WrittenObject>& items)
     {
         QJsonArray objects;
-        QByteArrayList texts;
+        std::vector<std::string> texts;
         for (const WrittenObject& item : items) {
             objects.append(item.object);
-            texts.append(item.text);
+            texts.push_back(item.text.toStdString());
         }
         lines(name, texts);
         m_object.insert(QLatin1String(name), objects);
     }
     /// The same of items that are only text, which the object does not get: there may be very many.
-    void lines(const char* name, const QByteArrayList& items)
+    void lines(const char* name, const std::vector<std::string>& items)
     {
         begin() += QByteArray("\"") + name + "\":[";
-        for (qsizetype i = 0; i < items.size(); ++i) {
-            m_text.append(i == 0 ? "\n  " : ",\n  ").append(m_indent).append(items[i]);
+        for (std::size_t i = 0; i < items.size(); ++i) {
+            m_text.append(i == 0 ? "\n  " : ",\n  ").append(m_indent).append(items[i].data(), static_cast<qsizetype>(items[i].size()));
         }
-        m_text += items.isEmpty() ? QByteArray("]") : "\n " + m_indent + "]";
+        m_text += items.empty() ? QByteArray("]") : "\n " + m_indent + "]";
     }
     [[nodiscard]] WrittenObject finished() const { return {m_object, "{" + m_text + "\n" + m_indent + "}"}; }
     /// The same as a whole file, which ends with its line.

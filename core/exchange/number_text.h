@@ -1,36 +1,38 @@
 #pragma once
 
-#include <QByteArray>
-
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <cstdint>
 
 namespace chalk::exchange {
 
-inline void appendNumber(QByteArray& text, qint64 value)
+// Numbers as JSON and CSV have them, appended to a std::string or a QByteArray. Of a double, as few digits as read back the same.
+
+template <class Text, class Number>
+void appendDigits(Text& text, Number value)
 {
-    constexpr std::size_t kLongest = 20;
+    constexpr std::size_t kLongest = 32;
     std::array<char, kLongest> digits{};
-    text.append(digits.data(), std::to_chars(digits.begin(), digits.end(), value).ptr - digits.data());
+    const auto count = std::to_chars(digits.begin(), digits.end(), value).ptr - digits.data();
+    text.append(digits.data(), static_cast<decltype(text.size())>(count));
 }
 
-inline void appendNumber(QByteArray& text, int value)
+template <class Text>
+void appendNumber(Text& text, int value)
 {
-    appendNumber(text, qint64{value});
+    appendDigits(text, value);
 }
 
-/// As short as reads back the same.
-inline void appendNumber(QByteArray& text, double value)
+template <class Text>
+void appendNumber(Text& text, double value)
 {
     constexpr double kMostExact = 9e15;
     if (value == std::floor(value) && std::abs(value) < kMostExact) {
-        appendNumber(text, static_cast<qint64>(value));
-        return;
+        appendDigits(text, static_cast<std::int64_t>(value));
+    } else {
+        appendDigits(text, value);
     }
-    constexpr std::size_t kLongest = 32;
-    std::array<char, kLongest> digits{};
-    text.append(digits.data(), std::to_chars(digits.begin(), digits.end(), value).ptr - digits.data());
 }
 
 }  // namespace chalk::exchange

@@ -55,13 +55,15 @@ private:
     /// What of an object has no column and no table.
     [[nodiscard]] static QJsonObject restOf(const StudioTable& table, const OpenTable& open, QJsonObject object);
     void write(QSaveFile& file, const QByteArray& bytes);
+    void write(const StudioTable& table, const std::string& rows);
     void keep(QSaveFile& file);
 
     QString m_folder;
     std::map<const StudioTable*, OpenTable> m_tables;
     TableRow m_exposureRow;
     TableRow m_setRow;
-    QByteArray m_row;  ///< the row that is being written: one buffer for all
+    QByteArray m_row;  ///< that is being written: one buffer for all
+    std::string m_rows;  ///< the same of exposures and their sets
     std::optional<StudioFault> m_fault;
     int m_clients = 0;
 };

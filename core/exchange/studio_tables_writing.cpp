@@ -128,6 +128,11 @@ void TablesWriter::write(QSaveFile& file, const QByteArray& bytes)
     }
 }
 
+void TablesWriter::write(const StudioTable& table, const std::string& rows)
+{
+    write(*m_tables.at(&table).file, QByteArray::fromRawData(rows.data(), static_cast<qsizetype>(rows.size())));
+}
+
 void TablesWriter::keep(QSaveFile& file)
 {
     if (!m_fault && !file.commit()) {
@@ -233,20 +238,20 @@ void TablesWriter::addEvents(std::vector<int> numbers, const DocumentLift& lift)
 
 void TablesWriter::addExposure(const std::vector<int>& numbers, const DocumentEvent& entry, lifts::Measure measure)
 {
-    m_row.resize(0);
+    m_rows.clear();
     eachField(entry, m_exposureRow, [&](const std::vector<progression::SetRecord>& sets) {
         std::vector<int> deeper = numbers;
         deeper.push_back(0);
         for (const progression::SetRecord& set : sets) {
             ++deeper.back();
             eachField(set, measure, m_setRow);
-            m_setRow.appendTo(m_row, deeper);
+            m_setRow.appendTo(m_rows, deeper);
         }
     });
-    write(*m_tables.at(&partOf(eventTable(), "sets")).file, m_row);
-    m_row.resize(0);
-    m_exposureRow.appendTo(m_row, numbers);
-    write(*m_tables.at(&eventTable()).file, m_row);
+    write(m_setRow.table(), m_rows);
+    m_rows.clear();
+    m_exposureRow.appendTo(m_rows, numbers);
+    write(m_exposureRow.table(), m_rows);
 }
 
 StudioResult<void> TablesWriter::finish()

@@ -4,7 +4,6 @@
 #include "core/exchange/number_text.h"
 
 #include <stdexcept>
-#include <string>
 
 namespace chalk::exchange {
 
@@ -12,7 +11,7 @@ TableRow::TableRow(const StudioTable& table) : m_table(table), m_values(table.co
 {
 }
 
-QByteArray& TableRow::valueOf(const char* field)
+std::string& TableRow::valueOf(const char* field)
 {
     for (std::size_t i = 0; i < m_values.size(); ++i) {
         if (std::string_view(m_table.columns[i].path) == field) {
@@ -39,19 +38,20 @@ void TableRow::operator()(const char* field, bool value)
 
 void TableRow::operator()(const char* field, std::string_view value)
 {
-    valueOf(field).append(value.data(), static_cast<qsizetype>(value.size()));
+    QByteArray written;
+    appendCsvField(written, QByteArray::fromRawData(value.data(), static_cast<qsizetype>(value.size())));
+    valueOf(field).append(written.data(), static_cast<std::size_t>(written.size()));
 }
 
-void TableRow::appendTo(QByteArray& text, const std::vector<int>& numbers)
+void TableRow::appendTo(std::string& text, const std::vector<int>& numbers)
 {
     for (const int number : numbers) {
         appendNumber(text, number);
-        text.append(',');
+        text.push_back(',');
     }
-    for (QByteArray& value : m_values) {
-        appendCsvField(text, value);
-        text.append(',');
-        value.resize(0);
+    for (std::string& value : m_values) {
+        text.append(value).push_back(',');
+        value.clear();
     }
     text.append("\r\n");
 }

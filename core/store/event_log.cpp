@@ -66,7 +66,10 @@ EventLog::EventLog(Database& database)
       m_selectSets(database, QStringLiteral("SELECT load_centi, amount, rir, rest_s, steadiness, is_warmup FROM event_set "
                                             "WHERE event_id = ? ORDER BY position")),
       m_selectSetsOfLift(database, QStringLiteral("SELECT s.load_centi, s.amount, s.rir, s.rest_s, s.steadiness, s.is_warmup, s.event_id FROM event e "
-                                                  "JOIN event_set s ON s.event_id = e.id WHERE e.lift_id = ? ORDER BY e.day, e.id, s.position"))
+                                                  "JOIN event_set s ON s.event_id = e.id WHERE e.lift_id = ? ORDER BY e.day, e.id, s.position")),
+      m_selectAllOfLift(database, entriesWhere("e.lift_id = ? ORDER BY e.id")),
+      m_selectPresentOfLift(database, entriesWhere("e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
+                                                   "ORDER BY e.day, coalesce(e.root_id, e.id)"))
 {
 }
 
@@ -125,11 +128,17 @@ std::vector<LogEntry> EventLog::collectLift(Statement& rows, base::LiftId lift)
         }
     }
     m_selectSetsOfLift.run(lift);
+    std::int64_t event = 0;
+    Exposure* exposure = nullptr;
     while (m_selectSetsOfLift.next()) {
         constexpr int kEventColumn = 6;
-        const auto found = exposures.find(m_selectSetsOfLift.integer(kEventColumn));
-        if (found != exposures.end()) {
-            found->second->sets.push_back(setOf(m_selectSetsOfLift));
+        if (const std::int64_t id = m_selectSetsOfLift.integer(kEventColumn); id != event) {
+            event = id;
+            const auto found = exposures.find(id);
+            exposure = found == exposures.end() ? nullptr : found->second;
+        }
+        if (exposure != nullptr) {
+            exposure->sets.push_back(setOf(m_selectSetsOfLift));
         }
     }
     return entries;
@@ -137,17 +146,14 @@ std::vector<LogEntry> EventLog::collectLift(Statement& rows, base::LiftId lift)
 
 std::vector<LogEntry> EventLog::presentEntries(base::LiftId lift)
 {
-    Statement rows(m_database, entriesWhere("e.lift_id = ? AND e.is_void = 0 AND NOT EXISTS (SELECT 1 FROM event later WHERE later.replaces_id = e.id) "
-                                            "ORDER BY e.day, coalesce(e.root_id, e.id)"));
-    rows.run(lift);
-    return collectLift(rows, lift);
+    m_selectPresentOfLift.run(lift);
+    return collectLift(m_selectPresentOfLift, lift);
 }
 
 std::vector<LogEntry> EventLog::allEntries(base::LiftId lift)
 {
-    Statement rows(m_database, entriesWhere("e.lift_id = ? ORDER BY e.id"));
-    rows.run(lift);
-    return collectLift(rows, lift);
+    m_selectAllOfLift.run(lift);
+    return collectLift(m_selectAllOfLift, lift);
 }
 
 std::vector<LogEntry> EventLog::presentEntriesIn(base::SessionId session)

@@ -68,6 +68,8 @@ private:
     Statement m_insertSet;
     Statement m_selectSets;
     Statement m_selectSetsOfLift;
+    Statement m_selectAllOfLift;
+    Statement m_selectPresentOfLift;
 };
 
 }  // namespace chalk::store

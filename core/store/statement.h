@@ -43,7 +43,7 @@ public:
     bool next();
 
     [[nodiscard]] std::int64_t integer(int column) const { return m_query.value(column).toLongLong(); }
-    [[nodiscard]] int number(int column) const { return m_query.value(column).toInt(); }
+    [[nodiscard]] int number(int column) const { return static_cast<int>(integer(column)); }
     [[nodiscard]] bool isNull(int column) const { return m_query.isNull(column); }
     /// A text that is never sealed: the database fails where one is.
     [[nodiscard]] QString qtext(int column) const;

@@ -1,9 +1,11 @@
 #include "core/exchange/studio_tables_folder.h"
 
 #include "core/exchange/catalogue_json.h"
+#include "core/exchange/client_json.h"
 #include "tests/support/kept_client.h"
 #include "tests/support/small_studio.h"
 
+#include <QDir>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QTemporaryDir>
@@ -37,6 +39,13 @@ void expectOwnColumns(const StudioTable& table, std::vector<const char*> numbers
 QJsonObject objectOf(const QByteArray& text)
 {
     return QJsonDocument::fromJson(text).object();
+}
+
+QByteArray textIn(const QString& name)
+{
+    QFile file(name);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << name.toStdString();
+    return file.readAll();
 }
 
 /// The small studio as tables in a folder.
@@ -119,6 +128,39 @@ TEST(StudioTables, AreForTheirOwnerOnly)
     for (const char* name : {"clients.csv", "sets.csv", "README.txt"}) {
         EXPECT_EQ(QFile(tables.file(name)).permissions() & (QFile::ReadGroup | QFile::ReadOther | QFile::WriteOther), QFile::Permissions()) << name;
     }
+}
+
+TEST(StudioTables, AreTheSameBytesWhereTheLogIsWrittenByItself)
+{
+    StudioDocument document = test::smallStudio();
+    test::addKept(document);
+    std::vector<DocumentEvent>& events = document.clients.front().lifts.at(1).events;
+    DocumentEvent corrected = events.back();
+    corrected.former = {corrected.event, {corrected.event.date, progression::Exposure{0, {}}}};
+    DocumentEvent takenBack = events.back();
+    takenBack.isTakenBack = true;
+    events.insert(events.end(), {corrected, takenBack, {{corrected.event.date, progression::Release{"sound, \"again\""}}, {}}, {{corrected.event.date, progression::Exposure{0, {}}}, {}}, events.front()});
+    const QTemporaryDir ofObjects;
+    const QTemporaryDir byItself;
+    {
+        TablesWriter objects(ofObjects.path());
+        TablesWriter log(byItself.path());
+        objects.addStudio(writtenStudio(document).object);
+        log.addStudio(writtenStudio(document).object);
+        for (const DocumentClient& client : document.clients) {
+            const WrittenObject written = writtenClient(client, document);
+            objects.addClient(objectOf(written.text));
+            log.addClient(written.object, client.lifts);
+        }
+        ASSERT_TRUE(objects.finish());
+        ASSERT_TRUE(log.finish());
+    }
+    const QStringList names = QDir(byItself.path()).entryList(QDir::Files);
+    EXPECT_EQ(names, QDir(ofObjects.path()).entryList(QDir::Files));
+    for (const QString& name : names) {
+        EXPECT_EQ(textIn(byItself.filePath(name)), textIn(ofObjects.filePath(name))) << name.toStdString();
+    }
+    EXPECT_EQ(textIn(byItself.filePath(QStringLiteral("former_events.csv"))).count('\n'), 3) << "the headings, and two versions";
 }
 
 TEST(StudioTables, KeepWhatHasNoColumn)
