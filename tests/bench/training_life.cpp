@@ -131,6 +131,18 @@ EventBody TrainingLives::answer(const LiftMachine& machine, const Prescription& 
     return isChance(5) ? EventBody(progression::LighterWeek{}) : EventBody(work(machine, due));
 }
 
+progression::Block TrainingLives::block(base::Date day)
+{
+    if (isChance(200)) {
+        return {};
+    }
+    using progression::BlockWork;
+    const BlockWork heavy{base::Sets(4), base::Reps(4), base::Reps(4), base::Milli(800), base::Seconds(180), 3};
+    const BlockWork light{base::Sets(4), base::Reps(4), base::Reps(6), base::Milli(640), base::Seconds(180), 4};
+    const base::Date monday = day - day.weekday();
+    return {{{monday, false, {heavy, light}}, {monday + 7, false, {heavy, light}}, {monday + 14, true, {light}}}, test::kilos(40 + below(80)), false};
+}
+
 TrainingLife TrainingLives::next(int exposures)
 {
     TrainingLife life{someSetup(), {}, 0};
@@ -140,6 +152,10 @@ TrainingLife TrainingLives::next(int exposures)
     constexpr std::array kGaps{2, 2, 3, 2, 2, 3, 4, 2};
     while (life.exposures < exposures) {
         day = day + (isChance(6) ? std::array{15, 30, 60}[static_cast<std::size_t>(below(3))] : kGaps[static_cast<std::size_t>(below(8))]);
+        if (isChance(4)) {
+            life.events.push_back({day, block(day)});
+            machine.apply(day, life.events.back().body);
+        }
         life.events.push_back({day, answer(machine, machine.prescriptionOn(day))});
         machine.apply(day, life.events.back().body);
         life.exposures += std::holds_alternative<Exposure>(life.events.back().body) ? 1 : 0;

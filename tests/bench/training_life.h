@@ -31,6 +31,8 @@ private:
     [[nodiscard]] progression::EventBody answer(const progression::LiftMachine& machine, const progression::Prescription& due);
     [[nodiscard]] progression::Exposure work(const progression::LiftMachine& machine, const progression::Prescription& due);
     [[nodiscard]] progression::Rehearsal rehearse();
+    /// Three weeks of a plan from the week of `day` on, or the end of one.
+    [[nodiscard]] progression::Block block(base::Date day);
 
     std::mt19937 m_random;
     int m_fresh = 14;  ///< repetitions to failure with hardly any load
