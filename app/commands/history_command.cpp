@@ -1,6 +1,7 @@
 #include "app/commands/history_command.h"
 
 #include "app/commands/client_choice.h"
+#include "core/exchange/catalogue_json.h"
 #include "core/store/change_history.h"
 #include "ui/common/formats.h"
 #include "ui/history/history_words.h"
@@ -11,11 +12,11 @@ namespace {
 
 constexpr int kMostHistory = 10'000'000;
 
-void writeLine(const CommandContext& context, const store::ChangeEntry& entry)
+void writeLine(const CommandContext& context, const store::ChangeEntry& entry, const lifts::Catalogue& catalogue)
 {
-    const QString detail = ui::history::historyDetail(entry);
+    const QString detail = ui::history::historyDetail(entry, catalogue);
     context.out << ui::history::momentText(entry.atUtc) << "  " << ui::history::historyAuthor(entry) << "  "
-                << (entry.clientName.empty() ? QStringLiteral("studio") : ui::common::qstring(entry.clientName)) << "  " << ui::history::historyTitle(entry)
+                << (entry.clientName.empty() ? QStringLiteral("studio") : ui::common::qstring(entry.clientName)) << "  " << ui::history::historyTitle(entry, catalogue)
                 << (detail.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(detail)) << '\n';
 }
 
@@ -45,13 +46,14 @@ int runHistory(const CommandContext& context)
     if (!entries) {
         return context.report(entries.error());
     }
+    const lifts::Catalogue catalogue = exchange::builtInCatalogue();
     if (context.isJson()) {
-        context.out << QString::fromUtf8(ui::history::historyJsonOf(*entries));
+        context.out << QString::fromUtf8(ui::history::historyJsonOf(*entries, catalogue));
     } else if (context.has(QStringLiteral("csv"))) {
-        context.out << QString::fromUtf8(ui::history::historyCsvOf(*entries));
+        context.out << QString::fromUtf8(ui::history::historyCsvOf(*entries, catalogue));
     } else {
         for (const store::ChangeEntry& entry : *entries) {
-            writeLine(context, entry);
+            writeLine(context, entry, catalogue);
         }
     }
     return kDone;

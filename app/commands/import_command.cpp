@@ -124,7 +124,8 @@ QJsonObject ImportRun::json(const PeopleImported& imported) const
     for (const tables::CellFault& fault : m_content.faults) {
         faults.append(QJsonObject{{QStringLiteral("file"), m_files.value(fault.place.file)},
                                   {QStringLiteral("line"), fault.place.line},
-                                  {QStringLiteral("column"), fault.place.column},
+                                  {QStringLiteral("column"), fault.column == 0 ? QJsonValue() : QJsonValue(fault.column)},
+                                  {QStringLiteral("character"), fault.place.column},
                                   {QStringLiteral("heading"), qstring(fault.heading)},
                                   {QStringLiteral("reason"), qstring(fault.reason)}});
     }

@@ -2,6 +2,7 @@
 
 #include "core/clients/profile.h"
 #include "core/exchange/vcard_lines.h"
+#include "core/tables/cell_reading.h"
 #include "core/tables/folded_text.h"
 
 #include <QList>
@@ -142,7 +143,9 @@ void CardReading::readBirth(const VCardLine& line)
     }
     const auto date = base::Date::parse(day.toStdString());
     if (!date) {
-        fail(line.line, line.valueColumn, "BDAY", "must be a day such as 1996-04-15 or 19960415");
+        const auto parts = tables::dayParts(day.toStdString());
+        fail(line.line, line.valueColumn, "BDAY",
+             parts && parts->isYearFirst ? "there is no such day as " + text.toStdString() : "must be a day such as 1996-04-15 or 19960415");
     } else if (const auto fault = clients::faultOfBirth(*date, m_today)) {
         fail(line.line, line.valueColumn, "BDAY", fault->reason);
     } else {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/progression/event.h"
+#include "core/progression/lift_state.h"
 #include "core/store/act_reader.h"
 #include "core/store/audit.h"
 
@@ -8,6 +10,20 @@
 #include <vector>
 
 namespace chalk::store {
+
+/// What a coach set by hand, and the lift as it was set up, with the kit of then.
+struct HandSet {
+    progression::CoachSet set;
+    progression::LiftSetup setup;
+};
+
+/// A lift that an act wrote to or decided about.
+struct ToldLift {
+    base::LiftId id;
+    lifts::Pattern pattern = lifts::Pattern::Squat;
+    std::string exerciseKey;    ///< what it was done with then
+    std::vector<HandSet> sets;  ///< as they were entered; none of an act that took them back
+};
 
 /// One row of the audit as it is told.
 struct AuditRecord {
@@ -24,6 +40,7 @@ struct ChangeEntry {
     base::ClientId client;   ///< none where it was about several, or none
     std::string clientName;
     std::variant<ActRecord, AuditRecord> did;
+    std::vector<ToldLift> lifts = {};  ///< that an act wrote to or decided about; of a client's history those of that client
 };
 
 /// At most so many are read where nobody says how many.

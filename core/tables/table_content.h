@@ -22,11 +22,12 @@ struct Place {
     bool operator==(const Place&) const = default;
 };
 
-/// A cell that cannot be, and why. Its row is left out; the others go on.
+/// A cell that cannot be, and why. Its row is left out, or what the reason names; the others go on.
 struct CellFault {
     Place place;
-    std::string heading;  ///< of its column; empty where it is about the row
+    std::string heading;  ///< of its column, or the property of a vCard; empty where it is about the row
     std::string reason;
+    int column = 0;       ///< its number among the columns, from 1; 0 where it is about the row, or a vCard
 
     bool operator==(const CellFault&) const = default;
 };

@@ -20,10 +20,38 @@ constexpr int kMostMassCenti = 100'000;
 constexpr int kLeastMinutes = 5;
 constexpr int kMostMinutes = 480;
 constexpr std::size_t kLongestText = 4000;
+constexpr std::size_t kMostQuoted = 40;
+constexpr int kMonths = 12;
+
+/// A cell as a fault quotes it; a letter of several bytes is never cut in two.
+std::string shortened(std::string_view cell)
+{
+    if (cell.size() <= kMostQuoted) {
+        return std::string(cell);
+    }
+    std::size_t end = kMostQuoted;
+    while (end > 0 && (static_cast<unsigned char>(cell[end]) & 0xC0U) == 0x80U) {
+        --end;
+    }
+    return std::string(cell.substr(0, end)) + "\xE2\x80\xA6";  // an ellipsis
+}
 
 std::string rangeText(int low, int high)
 {
     return "must be a whole number from " + std::to_string(low) + " to " + std::to_string(high);
+}
+
+/// Why a cell is no day: it is none in any year, or it is not written as one.
+std::string whyNoDay(std::string_view cell, DateOrder order)
+{
+    const std::string wanted = std::string("must be a day such as ") + (order == DateOrder::Ymd ? "2026-11-25" : order == DateOrder::Dmy ? "25.11.2026" : "11/25/2026");
+    const auto parts = dayParts(cell);
+    if (!parts) {
+        return wanted + ", not " + shortened(cell);
+    }
+    const int month = parts->isYearFirst || order == DateOrder::Dmy ? parts->second : parts->first;
+    const bool isWrittenSo = parts->isYearFirst || order != DateOrder::Ymd;
+    return isWrittenSo && month <= kMonths ? "there is no such day as " + std::string(cell) : "there is no such day as " + std::string(cell) + ": it " + wanted;
 }
 
 /// Parts of `8 8 7`, `8/8/7`, `8;8;7`.
@@ -78,7 +106,8 @@ void TableReader::fail(const std::vector<Cell>& row, Field field, std::string re
     const auto found = std::find(m_layout.columns.begin(), m_layout.columns.end(), field);
     const auto at = static_cast<std::size_t>(found - m_layout.columns.begin());
     const Cell& place = cell != nullptr ? *cell : at < row.size() ? row[at] : row.front();
-    m_content.faults.push_back({{m_file, place.line, place.column}, at < m_headings.size() ? m_headings[at] : std::string(), std::move(reason)});
+    m_content.faults.push_back({{m_file, place.line, place.column}, at < m_headings.size() ? m_headings[at] : std::string(), std::move(reason),
+                                found == m_layout.columns.end() ? 0 : static_cast<int>(at) + 1});
     m_isFaulty = true;
 }
 
@@ -90,7 +119,7 @@ std::optional<base::Date> TableReader::dayIn(const std::vector<Cell>& row, Field
     }
     const auto day = readDay(cell->text, m_layout.days, m_today);
     if (!day) {
-        fail(row, field, std::string("must be a day such as ") + (m_layout.days == DateOrder::Ymd ? "2026-11-25" : m_layout.days == DateOrder::Dmy ? "25.11.2026" : "11/25/2026"));
+        fail(row, field, whyNoDay(trimmed(cell->text), m_layout.days));
     } else if (*day > m_today) {
         fail(row, field, "is still to come");
     }
@@ -265,6 +294,20 @@ void TableReader::readSession(const std::vector<Cell>& row, ListedSession& sessi
     }
 }
 
+void TableReader::addNote(const std::vector<Cell>& row, const std::string& note, std::string& notes)
+{
+    const bool isThere = ('\n' + notes + '\n').find('\n' + note + '\n') != std::string::npos;
+    if (note.empty() || isThere) {
+        return;
+    }
+    const std::string all = notes.empty() ? note : notes + '\n' + note;
+    if (all.size() > kLongestText) {
+        fail(row, Field::SessionNote, "the notes of this day are longer than 4000 letters together: this note is left out, the sets go in");
+        return;
+    }
+    notes = all;
+}
+
 void TableReader::keep(const ListedPerson& person, std::vector<ListedSet> sets, std::optional<base::Date> day, const ListedSession& session, const std::vector<Cell>& row)
 {
     const std::int32_t index = m_content.personFor(person);
@@ -283,8 +326,7 @@ void TableReader::keep(const ListedPerson& person, std::vector<ListedSet> sets, 
     }
     if (!session.note.empty() || session.minutes) {
         ListedSession& said = m_content.sessions[{index, *day}];
-        const bool isNew = said.note.find(session.note) == std::string::npos && said.note.size() + session.note.size() < kLongestText;
-        said.note += isNew && !said.note.empty() ? '\n' + session.note : isNew ? session.note : std::string();
+        addNote(row, session.note, said.note);
         said.minutes = said.minutes ? said.minutes : session.minutes;
     }
 }

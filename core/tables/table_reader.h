@@ -41,6 +41,8 @@ private:
     [[nodiscard]] std::vector<ListedSet> setsIn(const std::vector<Cell>& row);
     void readAmounts(const std::vector<Cell>& row, const ListedSet& pattern, std::vector<ListedSet>& sets);
     void readSession(const std::vector<Cell>& row, ListedSession& session);
+    /// Puts a note behind those of the same session, once; one that makes them too long is a fault and left out.
+    void addNote(const std::vector<Cell>& row, const std::string& note, std::string& notes);
     void keep(const ListedPerson& person, std::vector<ListedSet> sets, std::optional<base::Date> day, const ListedSession& session, const std::vector<Cell>& row);
 
     TableContent& m_content;

@@ -62,11 +62,21 @@ class Import(StudioTest):
         loads = self.write("loads.csv", "Name;Body mass;Weight (kg)\nPia Lowell;82,5;60\n")
         self.assertIn("Not taken: Weight (kg).", self.run_import("--preview", loads).stdout)
 
+    def test_a_note_that_does_not_fit_is_told_and_its_sets_go_in(self):
+        rows = "".join(f"Pia Lowell,2026-03-02,Back squat,{load},8,{note}\n" for load, note in ((60, "a" * 3000), (65, "b" * 3000)))
+        file = self.write("sets.csv", "Name,Date,Exercise,Kilos,Reps,Note\n" + rows)
+        run = self.run_import(file)
+        self.assertEqual(run.returncode, 2)
+        self.assertIn("line 3, Note (column 6): the notes of this day are longer than 4000 letters together", run.stderr)
+        said = self.import_json(file, "--rest")
+        self.assertEqual([(fault["column"], fault["heading"]) for fault in said["faults"]], [(6, "Note")])
+        self.assertEqual((said["sessions"], said["lifts_done"]), (1, 1))
+
     def test_faulty_rows_are_named_and_the_rest_goes_in(self):
         file = self.write("people.csv", "Name,Born\nPia Lowell,1990-13-04\nUma Field,1990-12-04\n")
         run = self.run_import(file)
         self.assertEqual(run.returncode, 2)
-        self.assertIn("line 2, column 12: Born: must be a day such as 2026-11-25", run.stderr)
+        self.assertIn("line 2, Born (column 2): there is no such day as 1990-13-04: it must be a day such as 2026-11-25", run.stderr)
         self.assertNotIn("Uma Field", self.good("roster", "--studio", self.studio, "--on", DAY))
         run = self.run_import(file, "--rest")
         self.assertEqual(run.returncode, 0, run.stderr)

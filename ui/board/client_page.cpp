@@ -66,7 +66,7 @@ ClientPage::ClientPage(ClientPageServices services, QWidget* parent)
       m_health(new HealthTab(m_services.look)),
       m_direction(new direction::DirectionTab({m_services.database, m_services.catalogue, m_services.look, m_services.acts, m_services.dialogs,
                                                m_services.atUtc})),
-      m_history(new history::HistoryTab(m_services.look, m_services.database, m_services.dialogs)),
+      m_history(new history::HistoryTab(m_services.look, m_services.database, m_services.catalogue, m_services.dialogs)),
       m_decisions(new LiftDecisions(m_services.look, *m_board, *m_presenter, m_services.dialogs, m_services.acts, this)),
       m_failure(new common::EmptyState(m_services.look))
 {

@@ -91,6 +91,13 @@ void BackupKeeper::stop()
     }
 }
 
+void BackupKeeper::setAtPlace(bool isAtPlace)
+{
+    if (std::exchange(m_isAtPlace, isAtPlace) != isAtPlace) {
+        Q_EMIT placeChanged();
+    }
+}
+
 void BackupKeeper::make()
 {
     m_isMaking = true;

@@ -55,6 +55,9 @@ public:
     /// What was made last since the start, and what went wrong last; a backup that was made takes the fault away.
     [[nodiscard]] const std::optional<MadeBackup>& last() const { return m_last; }
     [[nodiscard]] const std::optional<store::StoreError>& fault() const { return m_fault; }
+    /// Whether the place of the backups is on show: what went wrong is said there, and nowhere else meanwhile.
+    void setAtPlace(bool isAtPlace);
+    [[nodiscard]] bool isAtPlace() const { return m_isAtPlace; }
 
 Q_SIGNALS:
     void begun();
@@ -63,6 +66,8 @@ Q_SIGNALS:
     void made(const chalk::ui::common::MadeBackup& backup);
     /// Each one that did not go and was asked for; of those of the day the first.
     void failed(const chalk::store::StoreError& why);
+    /// The place of the backups came on show, or is so no more.
+    void placeChanged();
 
 private:
     using Outcome = std::shared_ptr<store::Result<MadeBackup>>;
@@ -82,6 +87,7 @@ private:
     std::optional<base::Date> m_failedOn;
     bool m_isMaking = false;
     bool m_isAsked = false;
+    bool m_isAtPlace = false;
 };
 
 }  // namespace chalk::ui::common

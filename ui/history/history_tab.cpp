@@ -5,6 +5,7 @@
 #include "ui/common/formats.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
+#include "ui/common/sentence_text.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -19,13 +20,13 @@ namespace chalk::ui::history {
 namespace {
 
 constexpr int kEverything = -1;
-constexpr int kWhenWidth = 196;
-constexpr int kWhoWidth = 110;
+constexpr int kWhenWidth = 170;
+constexpr int kWhoWidth = 140;
 constexpr int kWhatWidth = 280;
 
 }  // namespace
 
-HistoryModel::HistoryModel(QObject* parent) : QAbstractTableModel(parent) {}
+HistoryModel::HistoryModel(const lifts::Catalogue& catalogue, QObject* parent) : QAbstractTableModel(parent), m_catalogue(catalogue) {}
 
 void HistoryModel::setEntries(std::vector<store::ChangeEntry> entries)
 {
@@ -56,9 +57,9 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const
     case Who:
         return historyAuthor(entry);
     case What:
-        return historyTitle(entry);
+        return historyTitle(entry, m_catalogue);
     case Detail:
-        return historyDetail(entry);
+        return historyDetail(entry, m_catalogue);
     case kColumns:
         break;
     }
@@ -85,12 +86,13 @@ QVariant HistoryModel::headerData(int section, Qt::Orientation orientation, int 
     return {};
 }
 
-HistoryTab::HistoryTab(const common::Look& look, store::Database& database, common::Dialogs& dialogs, QWidget* parent)
+HistoryTab::HistoryTab(const common::Look& look, store::Database& database, const lifts::Catalogue& catalogue, common::Dialogs& dialogs, QWidget* parent)
     : QWidget(parent),
       m_look(look),
       m_database(database),
+      m_catalogue(catalogue),
       m_dialogs(dialogs),
-      m_model(new HistoryModel(this)),
+      m_model(new HistoryModel(catalogue, this)),
       m_topic(new QComboBox(this)),
       m_person(new QComboBox(this)),
       m_table(new QTableView(this)),
@@ -173,7 +175,7 @@ void HistoryTab::read()
     fillPeople();
     filter();
     if (!history) {
-        m_note->setText(history.error().message);
+        m_note->setText(common::sentenceText(history.error().message));
     }
 }
 
@@ -221,7 +223,7 @@ void HistoryTab::save()
     if (!path) {
         return;
     }
-    const QByteArray csv = historyCsvOf(m_model->entries());
+    const QByteArray csv = historyCsvOf(m_model->entries(), m_catalogue);
     QSaveFile file(*path);
     const bool isWritten = file.open(QIODevice::WriteOnly) && file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) &&
                            file.write(csv) == csv.size() && file.commit();

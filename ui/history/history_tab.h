@@ -27,7 +27,8 @@ class HistoryModel : public QAbstractTableModel {
 public:
     enum Column { When, Who, What, Detail, kColumns };
 
-    explicit HistoryModel(QObject* parent = nullptr);
+    /// The catalogue outlives the model.
+    explicit HistoryModel(const lifts::Catalogue& catalogue, QObject* parent = nullptr);
 
     void setEntries(std::vector<store::ChangeEntry> entries);
     [[nodiscard]] const std::vector<store::ChangeEntry>& entries() const { return m_entries; }
@@ -38,6 +39,7 @@ public:
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
 
 private:
+    const lifts::Catalogue& m_catalogue;
     std::vector<store::ChangeEntry> m_entries;
 };
 
@@ -47,7 +49,7 @@ class HistoryTab : public QWidget {
 
 public:
     /// Everything outlives the tab.
-    HistoryTab(const common::Look& look, store::Database& database, common::Dialogs& dialogs, QWidget* parent = nullptr);
+    HistoryTab(const common::Look& look, store::Database& database, const lifts::Catalogue& catalogue, common::Dialogs& dialogs, QWidget* parent = nullptr);
     /// From here on nobody hears the tab's parts.
     ~HistoryTab() override;
 
@@ -67,6 +69,7 @@ private:
 
     const common::Look& m_look;
     store::Database& m_database;
+    const lifts::Catalogue& m_catalogue;
     common::Dialogs& m_dialogs;
     base::ClientId m_client;
     QString m_name;

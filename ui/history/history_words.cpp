@@ -215,13 +215,84 @@ QString stateWord(sessions::SessionState state)
     return fieldText(common::qstring(sessions::keyOf(state)));
 }
 
-QJsonObject historyJson(const store::ChangeEntry& entry)
+QString nameOfLift(const store::ToldLift& lift, const lifts::Catalogue& catalogue)
+{
+    const lifts::Exercise* exercise = catalogue.find(lift.exerciseKey);
+    return exercise == nullptr ? common::patternName(lift.pattern) : common::qstring(exercise->name);
+}
+
+QStringList liftNames(const store::ChangeEntry& entry, const store::ActRecord& act, const lifts::Catalogue& catalogue)
+{
+    QStringList names;
+    for (const store::ToldLift& lift : entry.lifts) {
+        names.append(nameOfLift(lift, catalogue));
+    }
+    if (names.isEmpty()) {
+        for (const lifts::Pattern pattern : act.patterns) {
+            names.append(common::patternName(pattern));
+        }
+    }
+    return names;
+}
+
+/// `3 × 8`, `8 reps`, `24 s`, `3 sets`; empty where neither was set.
+QString setsAndReps(const store::HandSet& hand)
+{
+    const progression::CoachSet& set = hand.set;
+    const lifts::Measure measure = hand.setup.kit.measure;
+    if (!set.reps) {
+        return !set.sets ? QString() : set.sets->value() == 1 ? historyText("1 set") : historyText("%1 sets").arg(set.sets->value());
+    }
+    const QString amount = common::amountText(*set.reps, measure, hand.setup.policy);
+    if (set.sets) {
+        return QStringLiteral("%1 × %2").arg(set.sets->value()).arg(amount);
+    }
+    return measure != lifts::Measure::Reps ? amount : set.reps->value() == 1 ? historyText("1 rep") : historyText("%1 reps").arg(amount);
+}
+
+/// `82.5 kg, 3 × 8, rest 2:30, Rep build; reason: back from a cold`: what a coach set by hand and why. Parts that were not given are left out.
+QString handSetText(const store::HandSet& hand)
+{
+    const progression::CoachSet& set = hand.set;
+    QStringList parts;
+    if (set.load) {
+        const progression::Kit& kit = hand.setup.kit;
+        parts.append(common::loadText(*set.load, hand.setup.unit, kit.pieces, std::holds_alternative<lifts::BodyAdded>(kit.equipment)));
+    }
+    if (const QString amounts = setsAndReps(hand); !amounts.isEmpty()) {
+        parts.append(amounts);
+    }
+    if (set.rest) {
+        parts.append(historyText("rest %1").arg(common::restText(*set.rest)));
+    }
+    if (set.stage) {
+        parts.append(common::stageName(*set.stage));
+    }
+    const QString what = parts.join(QStringLiteral(", "));
+    const QString reason = set.reason.empty() ? QString() : historyText("reason: %1").arg(common::qstring(set.reason).simplified());
+    return what.isEmpty() || reason.isEmpty() ? what + reason : QStringLiteral("%1; %2").arg(what, reason);
+}
+
+/// What was set by hand, with the lift's name before it where the entry is about several.
+QStringList handSets(const store::ChangeEntry& entry, const lifts::Catalogue& catalogue)
+{
+    QStringList texts;
+    for (const store::ToldLift& lift : entry.lifts) {
+        for (const store::HandSet& set : lift.sets) {
+            const QString text = handSetText(set);
+            texts.append(entry.lifts.size() == 1 ? text : QStringLiteral("%1: %2").arg(nameOfLift(lift, catalogue), text));
+        }
+    }
+    return texts;
+}
+
+QJsonObject historyJson(const store::ChangeEntry& entry, const lifts::Catalogue& catalogue)
 {
     QJsonObject object{{QStringLiteral("at"), common::qstring(entry.atUtc)},
                        {QStringLiteral("who"), common::qstring(entry.coachName)},
                        {QStringLiteral("client"), common::qstring(entry.clientName)},
-                       {QStringLiteral("title"), historyTitle(entry)},
-                       {QStringLiteral("detail"), historyDetail(entry)}};
+                       {QStringLiteral("title"), historyTitle(entry, catalogue)},
+                       {QStringLiteral("detail"), historyDetail(entry, catalogue)}};
     if (const auto* act = std::get_if<store::ActRecord>(&entry.did)) {
         object.insert(QStringLiteral("act"), static_cast<qint64>(act->id.value()));
         object.insert(QStringLiteral("what"), common::qstring(store::keyOf(act->kind)));
@@ -264,27 +335,24 @@ HistoryTopic topicOf(const store::ChangeEntry& entry)
     return act != nullptr ? topicOfAct(act->kind) : topicOfAudit(std::get<store::AuditRecord>(entry.did).what);
 }
 
-QString historyTitle(const store::ChangeEntry& entry)
+QString historyTitle(const store::ChangeEntry& entry, const lifts::Catalogue& catalogue)
 {
     const auto* act = std::get_if<store::ActRecord>(&entry.did);
     if (act == nullptr) {
         return nameOfAudit(std::get<store::AuditRecord>(entry.did).what);
     }
-    QStringList patterns;
-    for (const lifts::Pattern pattern : act->patterns) {
-        patterns.append(common::patternName(pattern));
-    }
+    const QStringList lifts = liftNames(entry, *act, catalogue);
     const QString name = nameOfAct(act->kind);
-    return patterns.isEmpty() ? name : QStringLiteral("%1: %2").arg(name, patterns.join(QStringLiteral(", ")));
+    return lifts.isEmpty() ? name : QStringLiteral("%1: %2").arg(name, lifts.join(QStringLiteral(", ")));
 }
 
-QString historyDetail(const store::ChangeEntry& entry)
+QString historyDetail(const store::ChangeEntry& entry, const lifts::Catalogue& catalogue)
 {
     const auto* act = std::get_if<store::ActRecord>(&entry.did);
     if (act == nullptr) {
         return changedText(std::get<store::AuditRecord>(entry.did));
     }
-    QStringList parts;
+    QStringList parts = handSets(entry, catalogue);
     if (act->sessions == 1 && act->sessionState) {
         parts.append(historyText(QT_TRANSLATE_NOOP("History", "session is %1")).arg(stateWord(*act->sessionState)));
     } else if (act->sessions > 1) {
@@ -307,21 +375,21 @@ QString historyAuthor(const store::ChangeEntry& entry)
     return entry.coachName.empty() ? historyText(QT_TRANSLATE_NOOP("History", "nobody named")) : common::qstring(entry.coachName);
 }
 
-QByteArray historyCsvOf(const std::vector<store::ChangeEntry>& entries)
+QByteArray historyCsvOf(const std::vector<store::ChangeEntry>& entries, const lifts::Catalogue& catalogue)
 {
     QByteArray text = exchange::csvRow({"at_utc", "who", "client", "topic", "what", "detail"});
     for (const store::ChangeEntry& entry : entries) {
         text += exchange::csvRow({QByteArray::fromStdString(entry.atUtc), QByteArray::fromStdString(entry.coachName), QByteArray::fromStdString(entry.clientName),
-                                     historyTopicName(topicOf(entry)).toUtf8(), historyTitle(entry).toUtf8(), historyDetail(entry).toUtf8()});
+                                     historyTopicName(topicOf(entry)).toUtf8(), historyTitle(entry, catalogue).toUtf8(), historyDetail(entry, catalogue).toUtf8()});
     }
     return text;
 }
 
-QByteArray historyJsonOf(const std::vector<store::ChangeEntry>& entries)
+QByteArray historyJsonOf(const std::vector<store::ChangeEntry>& entries, const lifts::Catalogue& catalogue)
 {
     QJsonArray list;
     for (const store::ChangeEntry& entry : entries) {
-        list.append(historyJson(entry));
+        list.append(historyJson(entry, catalogue));
     }
     return QJsonDocument(QJsonObject{{QStringLiteral("history"), list}}).toJson(QJsonDocument::Indented);
 }

@@ -4,6 +4,7 @@
 #include "core/store/key_ring.h"
 #include "core/store/sealing.h"
 #include "ui/common/look.h"
+#include "ui/common/sentence_text.h"
 #include "ui/lock/lock_window.h"
 
 #include <QApplication>
@@ -68,7 +69,7 @@ int depthOf(const QWidget* dialog)
 
 QString wordsFor(const store::StoreError& error)
 {
-    return error.kind == store::StoreError::Kind::Locked ? LockWindow::tr("That is not the passphrase. Nothing was changed.") : error.message;
+    return error.kind == store::StoreError::Kind::Locked ? LockWindow::tr("That is not the passphrase. Nothing was changed.") : common::sentenceText(error.message);
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
 #include "ui/common/segmented_choice.h"
+#include "ui/common/sentence_text.h"
 #include "ui/lock/lock_desk.h"
 #include "ui/lock/passphrase_field.h"
 
@@ -51,7 +52,7 @@ QString failureWords(const store::StoreError& error)
     case store::StoreError::Kind::Locked:
         return LockSection::tr("That is not the present passphrase. Nothing was changed.");
     case store::StoreError::Kind::Cancelled:
-        return LockSection::tr("Stopped. Nothing was changed.");
+        return LockSection::tr("Stopped: nothing was changed.");
     case store::StoreError::Kind::NotThere:
     case store::StoreError::Kind::NotAStudio:
     case store::StoreError::Kind::Damaged:
@@ -67,7 +68,7 @@ QString failureWords(const store::StoreError& error)
     case store::StoreError::Kind::Other:
         break;
     }
-    return error.message;
+    return common::sentenceText(error.message);
 }
 
 }  // namespace

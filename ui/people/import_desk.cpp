@@ -110,7 +110,7 @@ void ImportDesk::inspect(ImportFile file, std::optional<std::size_t> place)
             } else if (!read.error().reason.empty()) {
                 inspected->fault = QString::fromStdString(exchange::textOf(read.error()));
             } else {
-                inspected->fault = ImportDesk::tr("stopped");
+                inspected->fault = ImportDesk::tr("stopped: nothing of it was read");
             }
         },
         [this, inspected, place] { keepInspected(*inspected, place); });

@@ -8,6 +8,7 @@
 #include "ui/common/look.h"
 #include "ui/common/page_header.h"
 #include "ui/common/scroll_column.h"
+#include "ui/common/sentence_text.h"
 #include "ui/people/columns_form.h"
 #include "ui/people/import_words.h"
 #include "ui/people/people_form.h"
@@ -236,7 +237,7 @@ void ImportPage::tellImported(const store::PeopleImported& imported)
 
 void ImportPage::tellTrouble(const QString& reason)
 {
-    say(tr("That did not go."), reason, true);
+    say(tr("That did not go."), common::sentenceText(reason), true);
 }
 
 }  // namespace chalk::ui::people

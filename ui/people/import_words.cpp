@@ -176,8 +176,12 @@ QString groundText(tables::MatchGround ground)
 QString faultText(const tables::CellFault& fault, const QStringList& files)
 {
     const QString file = files.size() > 1 && fault.place.file < files.size() ? files[fault.place.file] + QStringLiteral(": ") : QString();
-    const QString heading = fault.heading.empty() ? QString() : qstring(fault.heading) + QStringLiteral(": ");
-    return importWord("%1line %2, column %3: %4%5").arg(file).arg(fault.place.line).arg(fault.place.column).arg(heading, qstring(fault.reason));
+    const QString line = file + importWord("line %1").arg(fault.place.line);
+    const QString heading = qstring(fault.heading).simplified();
+    const QString number = fault.column == 0 ? QString() : importWord("column %1").arg(fault.column);
+    const bool isNumberEnough = heading.isEmpty() || heading == number;  // a table without headings
+    const QString column = isNumberEnough ? number : number.isEmpty() ? heading : QStringLiteral("%1 (%2)").arg(heading, number);
+    return QStringLiteral("%1: %2").arg(column.isEmpty() ? line : QStringLiteral("%1, %2").arg(line, column), qstring(fault.reason));
 }
 
 QString importedText(const store::PeopleImported& imported)

@@ -24,7 +24,7 @@ namespace chalk::ui::people {
 [[nodiscard]] QString dateOrderName(tables::DateOrder order);
 /// `the same name`.
 [[nodiscard]] QString groundText(tables::MatchGround ground);
-/// `line 3, column 7: Load: must be …`, with the file's name before it where there are several.
+/// `line 3, Load (column 7): must be …`, with the file's name before it where there are several.
 [[nodiscard]] QString faultText(const tables::CellFault& fault, const QStringList& files);
 /// `2 new clients, 1 known, 14 sessions with 52 lifts done` and what is left out.
 [[nodiscard]] QString importedText(const store::PeopleImported& imported);

@@ -85,10 +85,10 @@ store::Result<void> writeOpenForm(store::Database& database, base::ClientId clie
     return {};
 }
 
-void writePaper(const DossierContent& content, const std::vector<store::ChangeEntry>& history, base::Date today, OwnFiles& files)
+void writePaper(const DossierContent& content, const std::vector<store::ChangeEntry>& history, const lifts::Catalogue& catalogue, base::Date today, OwnFiles& files)
 {
-    files.write(QStringLiteral("history.json"), history::historyJsonOf(history));
-    files.write(QStringLiteral("history.csv"), history::historyCsvOf(history));
+    files.write(QStringLiteral("history.json"), history::historyJsonOf(history, catalogue));
+    files.write(QStringLiteral("history.csv"), history::historyCsvOf(history, catalogue));
     const QDate created = QDate(1970, 1, 1).addDays(today.daysSince1970());
     files.write(QStringLiteral("dossier.pdf"),
                 print::sheetsPdf(dossierSheets(content, print::PaperSize::A4), print::PaperSize::A4, dossierName(content.clientName), created));
@@ -167,7 +167,7 @@ store::Result<QStringList> writeDossier(store::Database& database, const lifts::
     if (isStopped(2)) {
         return tl::make_unexpected(dossierStopped());
     }
-    writePaper(read->content, read->history, today, files);
+    writePaper(read->content, read->history, catalogue, today, files);
     if (isStopped(kSteps)) {
         return tl::make_unexpected(dossierStopped());
     }

@@ -263,12 +263,12 @@ DossierPart plansPart(const board::ClientCase& about, const std::vector<chalk::d
     return part;
 }
 
-DossierPart historyPart(const std::vector<store::ChangeEntry>& history)
+DossierPart historyPart(const std::vector<store::ChangeEntry>& history, const lifts::Catalogue& catalogue)
 {
     DossierPart part{dossierText(QT_TRANSLATE_NOOP("Dossier", "Who changed what")), {}};
     for (const store::ChangeEntry& entry : history) {
-        const QString detail = history::historyDetail(entry);
-        addEntry(part, history::momentText(entry.atUtc), QStringLiteral("%1: %2%3").arg(history::historyAuthor(entry), history::historyTitle(entry), detail.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(detail)));
+        const QString detail = history::historyDetail(entry, catalogue);
+        addEntry(part, history::momentText(entry.atUtc), QStringLiteral("%1: %2%3").arg(history::historyAuthor(entry), history::historyTitle(entry, catalogue), detail.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(detail)));
     }
     return part;
 }
@@ -297,7 +297,7 @@ store::Result<void> addForms(store::Database& database, base::ClientId client, D
     return {};
 }
 
-store::Result<void> addTraining(store::Database& database, const board::ClientCase& about, DossierContent& content)
+store::Result<void> addTraining(store::Database& database, const board::ClientCase& about, const lifts::Catalogue& catalogue, DossierContent& content)
 {
     const base::ClientId client = about.client.id;
     content.parts.push_back(liftsPart(about));
@@ -315,7 +315,7 @@ store::Result<void> addTraining(store::Database& database, const board::ClientCa
     }
     content.parts.push_back(decisionsPart(about, *decisions));
     content.parts.push_back(plansPart(about, *plans, *tests));
-    content.parts.push_back(historyPart(*history));
+    content.parts.push_back(historyPart(*history, catalogue));
     return {};
 }
 
@@ -334,7 +334,7 @@ store::Result<DossierContent> readDossierContent(store::Database& database, cons
     }
     DossierContent content{qstring(*studio), qstring(about->client.name), today, {}};
     content.parts = {personPart(*about, *profile), clearancePart(*about)};
-    return addForms(database, client, content).and_then([&] { return addTraining(database, *about, content); }).map([&content] { return std::move(content); });
+    return addForms(database, client, content).and_then([&] { return addTraining(database, *about, catalogue, content); }).map([&content] { return std::move(content); });
 }
 
 }  // namespace chalk::ui::records

@@ -18,13 +18,14 @@ BackupNotice::BackupNotice(const common::Look& look, common::BackupKeeper& keepe
     connect(m_banner->addButton(tr("Show the backups")), &QPushButton::clicked, this, &BackupNotice::backupsAsked);
     connect(&keeper, &common::BackupKeeper::made, this, &BackupNotice::read);
     connect(&keeper, &common::BackupKeeper::failed, this, &BackupNotice::read);
+    connect(&keeper, &common::BackupKeeper::placeChanged, this, &BackupNotice::read);
     hide();
 }
 
 void BackupNotice::read()
 {
     const auto& fault = m_keeper.fault();
-    const bool isTrouble = fault && fault->kind != store::StoreError::Kind::Cancelled;
+    const bool isTrouble = fault && fault->kind != store::StoreError::Kind::Cancelled && !m_keeper.isAtPlace();
     if (isTrouble) {
         m_banner->setMessage(backupTrouble(*fault));
     }

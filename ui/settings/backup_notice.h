@@ -5,7 +5,8 @@
 
 namespace chalk::ui::settings {
 
-/// Across the window, above its page: the backup of the day did not go. It goes when a backup was made.
+/// Across the window, above its page: the backup of the day did not go. It goes when a backup was made, and stays away while the backups
+/// themselves are on show and say it.
 class BackupNotice : public QWidget {
     Q_OBJECT
 

@@ -15,6 +15,17 @@ QString backupSceneWords(const char* text)
     return QCoreApplication::translate("BackupScene", text);
 }
 
+/// `shape` takes the moment and the size.
+std::vector<BackupRow> rowsOf(const std::vector<store::KeptBackup>& backups, const QString& shape, base::Date today)
+{
+    const std::vector<QString> moments = momentTexts(backups, today);
+    std::vector<BackupRow> rows;
+    for (std::size_t i = 0; i < backups.size(); ++i) {
+        rows.push_back({backups[i].file, shape.arg(moments[i], sizeText(QFileInfo(backups[i].file).size()))});
+    }
+    return rows;
+}
+
 void addFurther(BackupScene& scene, const common::BackupKeeper& keeper)
 {
     const QString& folder = keeper.furtherFolder();
@@ -55,12 +66,8 @@ BackupScene backupScene(const common::BackupKeeper& keeper)
     scene.canRestore = !keeper.isOnServer();
     const base::Date today = keeper.now().at.day;
     const store::BackupShelf shelf = keeper.shelf();
-    for (const store::KeptBackup& backup : shelf.list()) {
-        scene.rows.push_back({backup.file, backupSceneWords("%1 · %2").arg(momentText(backup, today), sizeText(QFileInfo(backup.file).size()))});
-    }
-    for (const store::KeptBackup& kept : shelf.damaged()) {
-        scene.damaged.push_back({kept.file, backupSceneWords("Kept %1 · %2").arg(momentText(kept, today), sizeText(QFileInfo(kept.file).size()))});
-    }
+    scene.rows = rowsOf(shelf.list(), backupSceneWords("%1 · %2"), today);
+    scene.damaged = rowsOf(shelf.damaged(), backupSceneWords("Kept %1 · %2"), today);
     if (const auto& fault = keeper.fault()) {
         scene.trouble = backupTrouble(*fault);
     }

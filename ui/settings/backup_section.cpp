@@ -246,6 +246,18 @@ void BackupSection::fitList()
     m_list->setFixedHeight(rowHeight * std::clamp(m_list->count(), 1, kRowsInSight) + 2 * m_list->frameWidth());
 }
 
+void BackupSection::showEvent(QShowEvent* event)
+{
+    SettingsSection::showEvent(event);
+    m_services.keeper.setAtPlace(true);
+}
+
+void BackupSection::hideEvent(QHideEvent* event)
+{
+    SettingsSection::hideEvent(event);
+    m_services.keeper.setAtPlace(false);
+}
+
 bool BackupSection::closeOrClear()
 {
     const bool isMaking = m_services.keeper.isMaking();

@@ -49,6 +49,10 @@ Q_SIGNALS:
     /// One of the backups is to take the place of what is open; empty: any.
     void restoreAsked(const QString& file);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
 private:
     void addLast();
     void addFurther();

@@ -5,7 +5,10 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
+#include <QFileInfo>
 #include <QLocale>
+
+#include <map>
 
 namespace chalk::ui::settings {
 
@@ -29,12 +32,22 @@ ContentLine backupCountLine(const QString& what, int backup, const std::optional
     return {what, backupNumber(backup), present ? backupNumber(*present) : backupWords("not known"), present != backup};
 }
 
-}  // namespace
-
-QString momentText(const store::KeptBackup& backup, base::Date today)
+/// `06:02`.
+QString minuteText(const store::KeptBackup& backup)
 {
-    const QString time =
-        QStringLiteral("%1:%2").arg(backup.made.minute / kMinutesInHour, 2, 10, QLatin1Char('0')).arg(backup.made.minute % kMinutesInHour, 2, 10, QLatin1Char('0'));
+    return QStringLiteral("%1:%2").arg(backup.made.minute / kMinutesInHour, 2, 10, QLatin1Char('0')).arg(backup.made.minute % kMinutesInHour, 2, 10, QLatin1Char('0'));
+}
+
+/// `06:02:41`, and the number that the file has where its second had one already: `06:02:41 (2)`.
+QString secondText(const store::KeptBackup& backup)
+{
+    const QString name = QFileInfo(backup.file).completeBaseName();
+    const QString number = name.endsWith(QLatin1Char(')')) ? name.mid(name.lastIndexOf(QLatin1String(" ("))) : QString();
+    return QStringLiteral("%1:%2%3").arg(minuteText(backup)).arg(backup.second, 2, 10, QLatin1Char('0')).arg(number);
+}
+
+QString momentAt(const store::KeptBackup& backup, const QString& time, base::Date today)
+{
     const int daysAgo = today - backup.made.day;
     if (daysAgo == 0) {
         return backupWords("today %1").arg(time);
@@ -46,6 +59,26 @@ QString momentText(const store::KeptBackup& backup, base::Date today)
     return backupWords("%1 %2, %3").arg(common::shortDayText(backup.made.day)).arg(static_cast<int>(ymd.year())).arg(time);
 }
 
+}  // namespace
+
+QString momentText(const store::KeptBackup& backup, base::Date today)
+{
+    return momentAt(backup, minuteText(backup), today);
+}
+
+std::vector<QString> momentTexts(const std::vector<store::KeptBackup>& backups, base::Date today)
+{
+    std::map<studio::BackupMoment, int> ofMinute;
+    for (const store::KeptBackup& backup : backups) {
+        ++ofMinute[backup.made];
+    }
+    std::vector<QString> texts;
+    for (const store::KeptBackup& backup : backups) {
+        const bool isAlone = ofMinute[backup.made] == 1;
+        texts.push_back(momentAt(backup, isAlone ? minuteText(backup) : secondText(backup), today));
+    }
+    return texts;
+}
 QString sizeText(qint64 bytes)
 {
     return backupWords("%1 MB").arg(QLocale().toString(static_cast<double>(bytes) / kBytesInMegabyte, 'f', 1));

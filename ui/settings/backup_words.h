@@ -13,6 +13,8 @@ namespace chalk::ui::settings {
 
 /// `today 06:02`, `yesterday 19:40`, `Mon 23 Nov 2026, 19:40`.
 [[nodiscard]] QString momentText(const store::KeptBackup& backup, base::Date today);
+/// The same of a list, in its order; `today 06:02:41` where another has the minute too, and `(2)` behind it where its file has that for the second.
+[[nodiscard]] std::vector<QString> momentTexts(const std::vector<store::KeptBackup>& backups, base::Date today);
 /// `4.2 MB`.
 [[nodiscard]] QString sizeText(qint64 bytes);
 /// Which backups are kept, one sentence.

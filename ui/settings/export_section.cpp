@@ -6,6 +6,7 @@
 #include "ui/common/dialogs.h"
 #include "ui/common/look.h"
 #include "ui/common/panel.h"
+#include "ui/common/sentence_text.h"
 
 #include <QCheckBox>
 #include <QDesktopServices>
@@ -192,7 +193,7 @@ void ExportSection::take()
         m_note->setText(**outcome == 1 ? tr("1 client is in %1.").arg(m_folder) : tr("%1 clients are in %2.").arg(**outcome).arg(m_folder));
         Q_EMIT studioChanged();
     } else {
-        m_note->setText(outcome->error().message);
+        m_note->setText(common::sentenceText(outcome->error().message));
         m_folder.clear();
     }
     showState();

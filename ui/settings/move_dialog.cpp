@@ -256,7 +256,7 @@ void MoveDialog::take()
         return;
     }
     const store::StoreError& error = outcome->error();
-    m_note->setText(error.kind == store::StoreError::Kind::Cancelled ? tr("Stopped. Nothing was moved.") : tr("Nothing was moved. The studio is as it was."));
+    m_note->setText(error.kind == store::StoreError::Kind::Cancelled ? tr("Stopped: nothing was moved.") : tr("Nothing was moved. The studio is as it was."));
     showState();
     if (error.kind == store::StoreError::Kind::Cancelled) {
         m_place->setFocus(Qt::OtherFocusReason);

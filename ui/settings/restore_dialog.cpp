@@ -138,9 +138,12 @@ void RestoreDialog::addFile(const QString& file, const QString& text)
 
 void RestoreDialog::fillList(const QString& chosen)
 {
-    for (const store::KeptBackup& backup : m_shelf.list()) {
-        addFile(backup.file, tr("%1 · %2").arg(momentText(backup, m_today), sizeText(QFileInfo(backup.file).size())));
-        if (backup.file == chosen) {
+    const std::vector<store::KeptBackup> backups = m_shelf.list();
+    const std::vector<QString> moments = momentTexts(backups, m_today);
+    for (std::size_t i = 0; i < backups.size(); ++i) {
+        const QString& file = backups[i].file;
+        addFile(file, tr("%1 · %2").arg(moments[i], sizeText(QFileInfo(file).size())));
+        if (file == chosen) {
             m_list->setCurrentRow(m_list->count() - 1);
         }
     }

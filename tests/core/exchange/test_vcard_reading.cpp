@@ -66,15 +66,16 @@ TEST(VCardReading, PrefersWhatTheCardPrefers)
 TEST(VCardReading, LeavesGroupsOutAndFaultyCardsToo)
 {
     EXPECT_TRUE(cardsOf(cardWith("KIND:org\r\nFN:A Club\r\n")).persons.empty());
-    const auto content = cardsOf(cardWith("FN:A B\r\nBDAY:1996-13-15\r\n") + "stray\r\n" + cardWith("NOTE:nobody\r\n") + cardWith("FN:C D\r\n") + "BEGIN:VCARD\r\nFN:E F\r\n");
+    const auto content = cardsOf(cardWith("FN:A B\r\nBDAY:19961315\r\n") + "stray\r\n" + cardWith("NOTE:nobody\r\n") + cardWith("FN:C D\r\n") + "BEGIN:VCARD\r\nFN:E F\r\n");
     ASSERT_EQ(content.persons.size(), 1U);
     EXPECT_EQ(content.persons[0].name, "C D");
-    const std::vector<tables::CellFault> expected{{{0, 4, 6}, "BDAY", "must be a day such as 1996-04-15 or 19960415"},
+    const std::vector<tables::CellFault> expected{{{0, 4, 6}, "BDAY", "there is no such day as 19961315"},
                                                   {{0, 6, 1}, "", "stands outside of any card"},
                                                   {{0, 7, 1}, "FN", "the card names nobody"},
                                                   {{0, 15, 1}, "BEGIN", "the card that begins here has no END"}};
     EXPECT_EQ(content.faults, expected);
     EXPECT_EQ(content.rows, 4);
+    EXPECT_EQ(cardsOf(cardWith("FN:A B\r\nBDAY:in May\r\n")).faults.at(0).reason, "must be a day such as 1996-04-15 or 19960415");
     EXPECT_TRUE(isVCard("\r\nbegin:vcard\r\n"));
     EXPECT_FALSE(isVCard("Name,Mail\n"));
 }

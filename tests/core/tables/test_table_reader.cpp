@@ -51,10 +51,10 @@ TEST(TableReader, LeavesAFaultyRowOutAndSaysWhere)
                                   {{"Ada", "1991-05-14", "9"}, {"Bo", "1991-05-41", "2"}, {"", "1991-05-14", "2"}, {"Cy", "2030-01-01", "2"}, {"Di", "1990-01-01"}, {"Ed", "", ""}, {"ed", "", ""}});
     ASSERT_EQ(content.persons.size(), 1U);
     EXPECT_EQ(content.persons[0].name, "Ed");
-    const std::vector<CellFault> expected{{{0, 2, 21}, "Sessions per week", "must be a whole number from 1 to 7"},
-                                          {{0, 3, 11}, "Born", "must be a day such as 2026-11-25"},
-                                          {{0, 4, 1}, "Name", "must name somebody"},
-                                          {{0, 5, 11}, "Born", "is still to come"},
+    const std::vector<CellFault> expected{{{0, 2, 21}, "Sessions per week", "must be a whole number from 1 to 7", 3},
+                                          {{0, 3, 11}, "Born", "there is no such day as 1991-05-41", 2},
+                                          {{0, 4, 1}, "Name", "must name somebody", 1},
+                                          {{0, 5, 11}, "Born", "is still to come", 2},
                                           {{0, 6, 1}, "", "the row has 2 fields for 3 columns"},
                                           {{0, 8, 1}, "", "the same person stands in line 7 already"}};
     EXPECT_EQ(content.faults, expected);
@@ -79,6 +79,46 @@ TEST(TableReader, ReadsSets)
     const auto session = content.sessions.at({0, *base::Date::fromYmd(2025, 4, 3)});
     EXPECT_EQ(session.note, "left knee in\nlate");
     EXPECT_EQ(session.minutes, 50);
+}
+
+TEST(TableReader, SaysWhyACellIsNoDay)
+{
+    const auto reasonOf = [](const char* cell, const char* other) {
+        const auto content = readRows({"Name", "Born"}, {{"Ada", cell}, {"Bo", other}});
+        return content.faults.empty() ? std::string() : content.faults[0].reason;
+    };
+    EXPECT_EQ(reasonOf("31.02.2026", "24.12.1990"), "there is no such day as 31.02.2026");
+    EXPECT_EQ(reasonOf("29.02.2025", "24.12.1990"), "there is no such day as 29.02.2025");
+    EXPECT_EQ(reasonOf("29.02.2024", "24.12.1990"), "") << "a leap year has it";
+    EXPECT_EQ(reasonOf("12/24/1990", "24.12.1990"), "there is no such day as 12/24/1990: it must be a day such as 25.11.2026");
+    EXPECT_EQ(reasonOf("in May", "24.12.1990"), "must be a day such as 25.11.2026, not in May");
+    EXPECT_EQ(reasonOf("a day in the spring of the years \xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4", "24.12.1990"),
+              "must be a day such as 25.11.2026, not a day in the spring of the years \xC3\xA4\xC3\xA4\xC3\xA4\xE2\x80\xA6");
+}
+
+TEST(TableReader, NoNoteOfADayIsLostInSilence)
+{
+    const std::string half(2000, 'a');
+    const auto notesOf = [](const std::vector<std::string>& notes) {
+        std::vector<std::vector<std::string>> rows;
+        for (const std::string& note : notes) {
+            rows.push_back({"Ada", "2025-04-03", "Squat", "8", note});
+        }
+        return readRows({"Client", "Date", "Exercise", "Reps", "Note"}, rows);
+    };
+    const auto noteIn = [](const TableContent& content) { return content.sessions.at({0, *base::Date::fromYmd(2025, 4, 3)}).note; };
+    const auto longest = notesOf({half + half});
+    EXPECT_TRUE(longest.faults.empty());
+    EXPECT_EQ(noteIn(longest), half + half);
+    const auto both = notesOf({half, "b" + half.substr(2)});
+    EXPECT_TRUE(both.faults.empty());
+    EXPECT_EQ(noteIn(both).size(), 4000U);
+    const auto content = notesOf({half, "b" + half, "late"});
+    const std::vector<CellFault> expected{{{0, 3, 41}, "Note", "the notes of this day are longer than 4000 letters together: this note is left out, the sets go in", 5}};
+    EXPECT_EQ(content.faults, expected);
+    EXPECT_EQ(noteIn(content), half + "\nlate");
+    EXPECT_EQ(content.sets.size(), 3U) << "the rest of the row goes in";
+    EXPECT_EQ(noteIn(notesOf({"plate", "late", "plate"})), "plate\nlate") << "a part of another note is a note of its own";
 }
 
 TEST(TableReader, RefusesSetsThatCannotBe)

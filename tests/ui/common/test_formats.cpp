@@ -1,4 +1,5 @@
 #include "ui/common/formats.h"
+#include "ui/common/sentence_text.h"
 
 #include <QStringList>
 
@@ -64,6 +65,14 @@ TEST(Formats, RestsAndDaysAreWrittenOneWay)
     EXPECT_EQ(dayText(day).toStdString(), "Tue 24 Nov");
     EXPECT_EQ(shortDayText(day).toStdString(), "24 Nov");
     EXPECT_EQ(longDayText(day).toStdString(), "Tuesday 24 November");
+}
+
+TEST(Formats, ASentenceThatStandsAloneHasOneFullStop)
+{
+    EXPECT_EQ(sentenceText(QStringLiteral("Stopped: nothing was taken in")), QStringLiteral("Stopped: nothing was taken in."));
+    EXPECT_EQ(sentenceText(QStringLiteral("It is there already.")), QStringLiteral("It is there already."));
+    EXPECT_EQ(sentenceText(QStringLiteral("Being stopped\u2026")), QStringLiteral("Being stopped\u2026"));
+    EXPECT_EQ(sentenceText({}), QString());
 }
 
 TEST(Formats, EveryStageAndPatternHasItsOwnName)

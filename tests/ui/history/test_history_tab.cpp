@@ -1,5 +1,6 @@
 #include "ui/history/history_tab.h"
 
+#include "core/exchange/catalogue_json.h"
 #include "core/store/client_writer.h"
 #include "core/store/record_writer.h"
 #include "tests/support/accessible_audit.h"
@@ -11,6 +12,8 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QFile>
+#include <QHeaderView>
+#include <QTableView>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -47,7 +50,8 @@ protected:
     base::ClientId m_ada = test::clientNamed(m_studio.database(), "Ada Lund");
     common::Look m_look;
     tests::ScriptedDialogs m_dialogs;
-    HistoryTab m_tab{m_look, m_studio.database(), m_dialogs};
+    lifts::Catalogue m_catalogue = exchange::builtInCatalogue();
+    HistoryTab m_tab{m_look, m_studio.database(), m_catalogue, m_dialogs};
 };
 
 TEST_F(HistoryTabTest, ShowsWhoDidWhat)
@@ -55,9 +59,40 @@ TEST_F(HistoryTabTest, ShowsWhoDidWhat)
     const QAbstractItemModelTester tester(m_tab.model());
     ASSERT_EQ(m_tab.model()->rowCount(), 2);
     QStringList whats{cell(0, HistoryModel::What), cell(1, HistoryModel::What)};
-    EXPECT_TRUE(whats.contains(QStringLiteral("Recorded: Squat"))) << whats.join(QLatin1Char('|')).toStdString();
+    EXPECT_TRUE(whats.contains(QStringLiteral("Recorded: Back squat"))) << whats.join(QLatin1Char('|')).toStdString();
     EXPECT_TRUE(whats.contains(QStringLiteral("Profile changed")));
     EXPECT_TRUE(tests::unnamedFocusables(m_tab).isEmpty()) << tests::unnamedFocusables(m_tab).join(QLatin1Char('\n')).toStdString();
+}
+
+/// The first column of pixels of a picture that is not all of one colour; -1 where there is none.
+int firstInk(const QImage& image)
+{
+    for (int x = 0; x < image.width(); ++x) {
+        for (int y = 0; y < image.height(); ++y) {
+            if (image.pixel(x, y) != image.pixel(0, y)) {
+                return x;
+            }
+        }
+    }
+    return -1;
+}
+
+TEST_F(HistoryTabTest, CellsBeginUnderTheirHeadings)
+{
+    auto* table = m_tab.findChild<QTableView*>();
+    table->clearSelection();
+    table->setCurrentIndex({});
+    for (const int column : {HistoryModel::Who, HistoryModel::What}) {
+        const int left = table->columnViewportPosition(column);
+        const int width = table->columnWidth(column);
+        const QImage head = table->horizontalHeader()->viewport()->grab({left, 4, width, table->horizontalHeader()->height() - 8}).toImage();
+        const QImage cell = table->viewport()->grab({left, table->rowViewportPosition(0) + 2, width, table->rowHeight(0) - 4}).toImage();
+        ASSERT_GE(firstInk(head), 0);
+        ASSERT_GE(firstInk(cell), 0);
+        EXPECT_NEAR(firstInk(head), firstInk(cell), 2) << column << ": the letters themselves begin a little apart";
+    }
+    const int named = table->fontMetrics().horizontalAdvance(QStringLiteral("nobody named"));
+    EXPECT_GE(table->columnWidth(HistoryModel::Who), named + 2 * 11 + 8);
 }
 
 TEST_F(HistoryTabTest, IsChosenByTopicAndByPerson)

@@ -103,7 +103,7 @@ TEST_F(ImportPageTest, GoesFromAFileToClientsAndBack)
     press("Choose a file…");
     EXPECT_TRUE(shows(QStringLiteral("day.month.year")));
     press("Read");
-    EXPECT_EQ(m_page.findChild<QPlainTextEdit*>()->toPlainText(), QStringLiteral("line 3, column 9: Born: must be a day such as 25.11.2026"));
+    EXPECT_EQ(m_page.findChild<QPlainTextEdit*>()->toPlainText(), QStringLiteral("line 3, Born (column 2): there is no such day as 31.2.1990"));
     EXPECT_TRUE(shows(QStringLiteral("To be taken in: 1 new client")));
     EXPECT_EQ(clientCount(), 2);
     press("Import the rest");

@@ -98,7 +98,7 @@ TEST_F(BackupSectionTest, AFurtherFolderIsKeptAndMissedInWords)
     EXPECT_FALSE(shows("is not there. Plug it in"));
 }
 
-TEST_F(BackupSectionTest, WhatDidNotGoIsSaidHereAndAcrossTheWindow)
+TEST_F(BackupSectionTest, WhatDidNotGoIsSaidHereOrAcrossTheWindow)
 {
     BackupNotice notice(m_look, m_keeper);
     QSignalSpy asked(&notice, &BackupNotice::backupsAsked);
@@ -107,14 +107,31 @@ TEST_F(BackupSectionTest, WhatDidNotGoIsSaidHereAndAcrossTheWindow)
     backUp();
     EXPECT_TRUE(shows("No backup was made."));
     EXPECT_TRUE(shows("The studio itself is saved."));
+    EXPECT_FALSE(notice.isVisible()) << "it is told at its place";
+    m_section.hide();
     EXPECT_TRUE(notice.isVisible());
+    m_section.show();
+    EXPECT_FALSE(notice.isVisible());
+    m_section.hide();
     notice.findChildren<common::ActionButton*>().last()->click();
     EXPECT_EQ(asked.count(), 1);
     ASSERT_TRUE(inTheWay.remove());
     notice.findChildren<common::ActionButton*>().first()->click();
     ASSERT_TRUE(QTest::qWaitFor([this] { return !m_keeper.isMaking(); }, 10000));
     EXPECT_FALSE(notice.isVisible());
+    m_section.show();
     EXPECT_FALSE(shows("No backup was made."));
+}
+
+TEST_F(BackupSectionTest, TwoOfOneMinuteAreToldApart)
+{
+    backUp();
+    m_now.second = 5;
+    backUp();
+    const auto* list = m_section.findChild<QListWidget*>();
+    ASSERT_EQ(list->count(), 2);
+    EXPECT_TRUE(list->item(0)->text().startsWith(QStringLiteral("today 06:02:05 · "))) << list->item(0)->text().toStdString();
+    EXPECT_TRUE(list->item(1)->text().startsWith(QStringLiteral("today 06:02:01 · ")));
 }
 
 TEST_F(BackupSectionTest, DamageIsNamedAndLeadsBack)

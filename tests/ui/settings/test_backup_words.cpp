@@ -25,6 +25,17 @@ TEST_F(BackupWordsTest, MomentsAreSaidAsPeopleDo)
     EXPECT_TRUE(lastActText(QStringLiteral("2026-11-24T08:42:00Z")).startsWith(QStringLiteral("24 Nov 2026")));
 }
 
+TEST_F(BackupWordsTest, TwoOfOneMinuteAreToldApart)
+{
+    const std::vector<store::KeptBackup> backups{{QStringLiteral("/b/2026-11-24 06.02.41 (2).chalkrung"), {m_today, 362}, 41},
+                                                 {QStringLiteral("/b/2026-11-24 06.02.41.chalkrung"), {m_today, 362}, 41},
+                                                 {QStringLiteral("/b/2026-11-24 06.02.07.chalkrung"), {m_today, 362}, 7},
+                                                 {QStringLiteral("/b/2026-11-23 06.02.07.chalkrung"), {m_today - 1, 362}, 7}};
+    const std::vector<QString> expected{QStringLiteral("today 06:02:41 (2)"), QStringLiteral("today 06:02:41"), QStringLiteral("today 06:02:07"),
+                                        QStringLiteral("yesterday 06:02")};
+    EXPECT_EQ(momentTexts(backups, m_today), expected);
+}
+
 TEST_F(BackupWordsTest, WhatDiffersIsMarked)
 {
     store::StudioContents now = m_sound.contents;

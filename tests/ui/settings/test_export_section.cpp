@@ -10,10 +10,13 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QPushButton>
+#include <QSemaphore>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
+#include <QThreadPool>
 
 #include <gtest/gtest.h>
 
@@ -35,6 +38,15 @@ protected:
             }
         }
         return nullptr;
+    }
+    QString note()
+    {
+        for (const auto* label : m_section.findChildren<QLabel*>()) {
+            if (label->accessibleName() == QLatin1String("What became of the export")) {
+                return label->text();
+            }
+        }
+        return {};
     }
     QString out(const char* name) { return m_folder.filePath(QStringLiteral("studio-2026-11-24/") + QLatin1String(name)); }
     void exportAll()
@@ -87,6 +99,24 @@ TEST_F(ExportSectionTest, SaysWhyItCouldNotBeDone)
     exportAll();
     EXPECT_TRUE(button(QStringLiteral("Export everything"))->isEnabled());
     EXPECT_FALSE(button(QStringLiteral("Open the folder"))->isVisible());
+    EXPECT_TRUE(note().endsWith(QLatin1Char('.'))) << note().toStdString();
+}
+
+TEST_F(ExportSectionTest, StoppedItSaysSoInAWholeSentence)
+{
+    QThreadPool& pool = *QThreadPool::globalInstance();
+    const int usual = pool.maxThreadCount();
+    QSemaphore goOn;
+    pool.setMaxThreadCount(1);
+    pool.start([&goOn] { goOn.acquire(); });  // the export waits behind it
+    m_dialogs.paths.push_back(m_folder.path());
+    QTest::mouseClick(button(QStringLiteral("Export everything")), Qt::LeftButton);
+    EXPECT_TRUE(m_section.closeOrClear());
+    goOn.release();
+    const bool isDone = QTest::qWaitFor([this] { return !m_section.isRunning(); }, 20'000);
+    pool.setMaxThreadCount(usual);
+    ASSERT_TRUE(isDone);
+    EXPECT_EQ(note(), QStringLiteral("Stopped: what was written is taken away again, and what was there before is as it was."));
 }
 
 TEST_F(ExportSectionTest, CalledOffNothingHappens)

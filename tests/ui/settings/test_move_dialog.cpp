@@ -109,7 +109,7 @@ TEST_F(MoveDialogTest, StoppedItLeavesNothing)
     EXPECT_TRUE(m_dialog->isVisible()) << "the first Esc stops, and does not leave";
     ASSERT_TRUE(QTest::qWaitFor([this] { return !m_dialog->isMoving(); }, kLongMove));
     EXPECT_FALSE(m_dialog->isMoved());
-    EXPECT_TRUE(words().contains(QStringLiteral("Stopped. Nothing was moved."))) << words().toStdString();
+    EXPECT_TRUE(words().contains(QStringLiteral("Stopped: nothing was moved."))) << words().toStdString();
     EXPECT_EQ(files(), before);
     QTest::keyClick(m_dialog.get(), Qt::Key_Escape);
     EXPECT_FALSE(m_dialog->isVisible());
