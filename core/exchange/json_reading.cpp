@@ -96,10 +96,11 @@ bool ObjectReader::has(const char* field) const
 
 QJsonValue ObjectReader::required(const char* field)
 {
-    if (!has(field)) {
+    const QJsonValue value = optional(field);
+    if (value.isUndefined()) {
         fail(field, "is required");
     }
-    return optional(field);
+    return value;
 }
 
 QJsonValue ObjectReader::optional(const char* field) const
@@ -110,9 +111,9 @@ QJsonValue ObjectReader::optional(const char* field) const
 std::int32_t ObjectReader::decimal(const char* field, int decimals, std::int64_t low, std::int64_t high)
 {
     const QJsonValue value = required(field);
-    const auto number = exactDecimal(value, pathOf(field), decimals, low, high);
+    const auto number = exactDecimal(value, {}, decimals, low, high);
     if (!number) {
-        take(number.error());
+        fail(field, number.error().reason);
         return static_cast<std::int32_t>(low);
     }
     return *number;

@@ -3,17 +3,19 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 
+#include <algorithm>
+#include <array>
+#include <cstddef>
+
 namespace chalk::exchange {
 
 namespace {
 
 constexpr char kByteOrderMark[] = "\xEF\xBB\xBF";
 
-/// The text of a string as JSON writes it.
-QString decoded(const QByteArray& written)
+bool isSpace(char c)
 {
-    return written.contains('\\') ? QJsonDocument::fromJson("[" + written + "]").array().at(0).toString()
-                                   : QString::fromUtf8(written.mid(1, written.size() - 2));
+    return c == ' ' || c == '\n' || c == '\t' || c == '\r';
 }
 
 }  // namespace
@@ -32,15 +34,19 @@ void JsonWalk::meetWord(qsizetype, const QByteArray&) {}
 std::string JsonWalk::path() const
 {
     std::string path;
-    for (const std::string& step : m_steps) {
-        path += path.empty() && step.front() == '.' ? step.substr(1) : step;
+    for (const Step& step : m_steps) {
+        if (step.isField) {
+            path.append(path.empty() ? "" : ".").append(step.field);
+        } else {
+            path += "[" + std::to_string(step.index) + "]";
+        }
     }
     return path;
 }
 
 void JsonWalk::skipSpace()
 {
-    while (here() == ' ' || here() == '\n' || here() == '\t' || here() == '\r') {
+    while (isSpace(here())) {
         ++m_at;
     }
 }
@@ -52,7 +58,7 @@ QByteArray JsonWalk::string()
         m_at += here() == '\\' ? 2 : 1;
     }
     ++m_at;
-    const QByteArray written = m_text.mid(start, m_at - start);
+    const QByteArray written = part(start, std::min(m_at, m_text.size()));
     meetString(start, written);
     return written;
 }
@@ -63,7 +69,11 @@ void JsonWalk::word()
     while (!isAtEnd() && here() != ',' && here() != ']' && here() != '}') {
         ++m_at;
     }
-    meetWord(start, m_text.mid(start, m_at - start).trimmed());
+    qsizetype end = m_at;
+    while (end > start && isSpace(m_text[end - 1])) {
+        --end;
+    }
+    meetWord(start, part(start, end));
 }
 
 void JsonWalk::value()
@@ -71,9 +81,9 @@ void JsonWalk::value()
     skipSpace();
     meetValue(m_at);
     if (here() == '{') {
-        members([this](std::set<QString>& names, int) { field(names); });
+        members([this](Names& names, int) { field(names); });
     } else if (here() == '[') {
-        members([this](std::set<QString>&, int index) { item(index); });
+        members([this](Names&, int index) { item(index); });
     } else if (here() == '"') {
         string();
     } else if (!isAtEnd()) {
@@ -85,7 +95,10 @@ void JsonWalk::value()
 template <class Member>
 void JsonWalk::members(Member&& member)
 {
-    std::set<QString> names;
+    constexpr std::size_t kUsualBytes = 512;
+    std::array<std::byte, kUsualBytes> usual;
+    std::pmr::monotonic_buffer_resource memory(usual.data(), usual.size());
+    Names names(&memory);
     ++m_at;
     for (int index = 0; !isAtEnd(); ++index) {
         skipSpace();
@@ -101,11 +114,20 @@ void JsonWalk::members(Member&& member)
     }
 }
 
-void JsonWalk::field(std::set<QString>& names)
+/// The text of a name as JSON writes it.
+std::string_view JsonWalk::nameOf(const QByteArray& written)
+{
+    if (!written.contains('\\')) {
+        return {written.constData() + 1, static_cast<std::size_t>(std::max(written.size(), qsizetype{2}) - 2)};
+    }
+    return m_decoded.emplace_back(QJsonDocument::fromJson("[" + written + "]").array().at(0).toString().toStdString());
+}
+
+void JsonWalk::field(Names& names)
 {
     const qsizetype start = m_at;
-    const QString name = decoded(string());
-    m_steps.push_back("." + name.toStdString());
+    const std::string_view name = nameOf(string());
+    m_steps.push_back({name});
     meetField(start, !names.insert(name).second);
     skipSpace();
     ++m_at;  // the colon
@@ -115,7 +137,7 @@ void JsonWalk::field(std::set<QString>& names)
 
 void JsonWalk::item(int index)
 {
-    m_steps.push_back("[" + std::to_string(index) + "]");
+    m_steps.push_back({{}, index, false});
     value();
     m_steps.pop_back();
 }

@@ -86,28 +86,31 @@ private:
     struct OpenTable {
         std::unique_ptr<QFile> file;
         std::unique_ptr<CsvRows> records;
-        std::vector<int> columns;  ///< where each column of the table stands in the file; -1 where it is not there
+        std::vector<int> columns;    ///< where each column of the table stands in the file; -1 where it is not there
+        std::vector<QString> paths;  ///< of the columns
         int more = -1;
         std::vector<int> numbers;  ///< where the numbers stand
         bool hasRow = false;
     };
-    struct RowPlace {
-        const StudioTable* table;
-        int line;
+    /// Where the objects of a list came from.
+    struct ListPlace {
+        const StudioTable* table = nullptr;
+        std::vector<int> lines;
     };
 
     bool open(const StudioTable& table, const std::vector<const char*>& numbers);
     void advance(OpenTable& table, const StudioTable& about);
     [[nodiscard]] bool isNext(const OpenTable& table, const std::vector<int>& numbers) const;
-    [[nodiscard]] QJsonObject read(const StudioTable& table, const std::vector<int>& numbers, const std::string& path);
+    /// An object of the list `around`, and what it holds; `path` names it.
+    [[nodiscard]] QJsonObject read(const StudioTable& table, const std::vector<int>& numbers, const std::string& path, ListPlace& around);
     [[nodiscard]] QJsonObject rowOf(const StudioTable& table, const OpenTable& open);
     void readParts(const StudioTable& table, const std::vector<int>& numbers, const std::string& path, QJsonObject& object);
     void fail(const StudioTable& table, int line, const std::string& column, const std::string& reason);
     void checkNothingLeft(const StudioTable& table);
 
     QString m_folder;
-    std::map<QString, OpenTable> m_tables;
-    std::map<std::string, RowPlace> m_places;  ///< by the path of an object
+    std::map<const StudioTable*, OpenTable> m_tables;
+    std::map<std::string, ListPlace> m_places;  ///< by the path of the list; the top is a list of one without a path
     std::optional<StudioFault> m_fault;
     int m_client = 0;
 };

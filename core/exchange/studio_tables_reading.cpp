@@ -5,6 +5,9 @@
 #include <QJsonDocument>
 
 #include <algorithm>
+#include <array>
+#include <charconv>
+#include <string_view>
 
 namespace chalk::exchange {
 
@@ -52,6 +55,14 @@ void putAt(QJsonObject& object, const QString& path, const QJsonValue& value)
     object.insert(path.left(point), inner);
 }
 
+bool isNumber(const QByteArray& field, int number)
+{
+    constexpr std::size_t kLongest = 12;
+    std::array<char, kLongest> digits{};
+    const char* end = std::to_chars(digits.begin(), digits.end(), number).ptr;
+    return std::string_view(field.constData(), static_cast<std::size_t>(field.size())) == std::string_view(digits.data(), static_cast<std::size_t>(end - digits.data()));
+}
+
 /// Adds the fields of `more`, those of objects that are there already too.
 void addMore(QJsonObject& object, const QJsonObject& more)
 {
@@ -77,6 +88,13 @@ std::string columnOf(const StudioTable& table, const std::string& rest)
         }
     }
     return {};
+}
+
+/// A fault of a value inside of the object of a row.
+StudioFault faultIn(const StudioTable& table, int line, const JsonFault& inside)
+{
+    const std::string column = columnOf(table, inside.field);
+    return {tableFile(table), JsonPlace{line, 1}, {column.empty() ? inside.field : column, inside.reason}};
 }
 
 }  // namespace
@@ -123,7 +141,10 @@ bool TablesReader::open(const StudioTable& table, const std::vector<const char*>
         fail(table, 1, {}, "a column of numbers is missing: " + QByteArray(table.number).toStdString() + " and those of the tables around it");
     }
     advance(open, table);
-    m_tables[QLatin1String(table.name)] = std::move(open);
+    for (const TableColumn& column : table.columns) {
+        open.paths.push_back(QLatin1String(column.path));
+    }
+    m_tables[&table] = std::move(open);
     std::vector<const char*> deeper;
     if (&table != &studioTable()) {
         deeper = numbers;
@@ -146,7 +167,7 @@ bool TablesReader::isNext(const OpenTable& table, const std::vector<int>& number
         return false;
     }
     for (std::size_t i = 0; i < numbers.size(); ++i) {
-        if (table.records->fields()[table.numbers[i]] != QByteArray::number(numbers[i])) {
+        if (!isNumber(table.records->fields()[table.numbers[i]], numbers[i])) {
             return false;
         }
     }
@@ -165,7 +186,7 @@ QJsonObject TablesReader::rowOf(const StudioTable& table, const OpenTable& open)
         }
         std::string reason;
         if (const auto value = valueOf(text, column.kind, reason)) {
-            putAt(object, QLatin1String(column.path), *value);
+            putAt(object, open.paths[i], *value);
         } else {
             fail(table, open.records->line(), column.name, reason);
         }
@@ -182,11 +203,12 @@ QJsonObject TablesReader::rowOf(const StudioTable& table, const OpenTable& open)
     return object;
 }
 
-QJsonObject TablesReader::read(const StudioTable& table, const std::vector<int>& numbers, const std::string& path)
+QJsonObject TablesReader::read(const StudioTable& table, const std::vector<int>& numbers, const std::string& path, ListPlace& around)
 {
-    OpenTable& open = m_tables[QLatin1String(table.name)];
+    OpenTable& open = m_tables[&table];
     QJsonObject object = rowOf(table, open);
-    m_places[path] = {&table, open.records->line()};
+    around.table = &table;
+    around.lines.push_back(open.records->line());
     advance(open, table);
     readParts(table, numbers, path, object);
     return object;
@@ -198,9 +220,13 @@ void TablesReader::readParts(const StudioTable& table, const std::vector<int>& n
         std::vector<int> deeper = &table == &studioTable() ? std::vector<int>() : numbers;
         deeper.push_back(1);
         QJsonArray list;
-        for (; isNext(m_tables[QLatin1String(part.name)], deeper); ++deeper.back()) {
-            const std::string place = (path.empty() ? "" : path + ".") + part.list + "[" + std::to_string(list.size()) + "]";
-            list.append(read(part, deeper, place));
+        const OpenTable& open = m_tables[&part];
+        if (isNext(open, deeper)) {
+            const std::string listPath = (path.empty() ? "" : path + ".") + part.list;
+            ListPlace& place = m_places[listPath];
+            for (; isNext(open, deeper); ++deeper.back()) {
+                list.append(read(part, deeper, listPath + "[" + std::to_string(list.size()) + "]", place));
+            }
         }
         if (part.isAlways || !list.isEmpty()) {
             object.insert(QLatin1String(part.list), list);
@@ -213,10 +239,10 @@ StudioResult<QJsonObject> TablesReader::studio()
     m_tables.clear();
     m_places.clear();
     m_client = 0;
-    if (open(studioTable(), {}) && open(clientTable(), {}) && !isNext(m_tables[QLatin1String(studioTable().name)], {1})) {
+    if (open(studioTable(), {}) && open(clientTable(), {}) && !isNext(m_tables[&studioTable()], {1})) {
         fail(studioTable(), 2, studioTable().number, "must be 1: the studio itself");
     }
-    const QJsonObject object = m_fault ? QJsonObject() : read(studioTable(), {1}, {});
+    const QJsonObject object = m_fault ? QJsonObject() : read(studioTable(), {1}, {}, m_places[{}]);
     if (!m_fault) {
         checkNothingLeft(studioTable());
     }
@@ -225,7 +251,7 @@ StudioResult<QJsonObject> TablesReader::studio()
 
 void TablesReader::checkNothingLeft(const StudioTable& table)
 {
-    if (const OpenTable& open = m_tables[QLatin1String(table.name)]; open.hasRow) {
+    if (const OpenTable& open = m_tables[&table]; open.hasRow) {
         fail(table, open.records->line(), table.number,
              "belongs to no row around it, or is out of order: numbers count from 1, and rows of a client stand together");
     }
@@ -238,8 +264,8 @@ StudioResult<std::optional<QJsonObject>> TablesReader::nextClient()
 {
     m_places.clear();
     std::optional<QJsonObject> client;
-    if (isNext(m_tables[QLatin1String(clientTable().name)], {m_client + 1})) {
-        client = read(clientTable(), {++m_client}, {});
+    if (isNext(m_tables[&clientTable()], {m_client + 1})) {
+        client = read(clientTable(), {++m_client}, {}, m_places[{}]);
     } else if (!m_fault) {
         checkNothingLeft(clientTable());
     }
@@ -248,20 +274,18 @@ StudioResult<std::optional<QJsonObject>> TablesReader::nextClient()
 
 StudioFault TablesReader::placed(const JsonFault& fault) const
 {
-    std::string around = fault.field;
-    while (true) {
-        if (const auto place = m_places.find(around); place != m_places.end()) {
-            const std::string rest = fault.field.substr(std::min(fault.field.size(), around.empty() ? 0 : around.size() + 1));
-            const std::string column = columnOf(*place->second.table, rest);
-            return {tableFile(*place->second.table), JsonPlace{place->second.line, 1}, {column.empty() ? rest : column, fault.reason}};
+    // Of the objects on the way to the value, the deepest one that is a row: the `[` before each is the end of its list's path.
+    for (std::size_t bracket = fault.field.rfind('['); bracket != std::string::npos; bracket = bracket == 0 ? bracket - 1 : fault.field.rfind('[', bracket - 1)) {
+        const auto list = m_places.find(fault.field.substr(0, bracket));
+        const std::size_t close = fault.field.find(']', bracket);
+        std::size_t index = 0;
+        std::from_chars(fault.field.data() + bracket + 1, fault.field.data() + fault.field.size(), index);
+        if (list != m_places.end() && close != std::string::npos && index < list->second.lines.size()) {
+            return faultIn(*list->second.table, list->second.lines[index], {fault.field.substr(std::min(fault.field.size(), close + 2)), fault.reason});
         }
-        if (around.empty()) {
-            return {tableFile(clientTable()), {}, fault};
-        }
-        const std::size_t point = around.find_last_of(".[");
-        const std::size_t bracket = around.find_last_of('[');
-        around = point == std::string::npos ? std::string() : around.substr(0, point == bracket && around.back() == ']' ? bracket : point);
     }
+    const auto top = m_places.find({});
+    return top == m_places.end() ? StudioFault{tableFile(clientTable()), {}, fault} : faultIn(*top->second.table, top->second.lines.front(), fault);
 }
 
 }  // namespace chalk::exchange

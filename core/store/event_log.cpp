@@ -2,6 +2,7 @@
 
 #include "core/store/lift_codec.h"
 
+#include <algorithm>
 #include <unordered_map>
 
 namespace chalk::store {
@@ -61,8 +62,6 @@ EventLog::EventLog(Database& database)
     : m_database(database),
       m_insertEvent(database, QStringLiteral("INSERT INTO event (root_id, replaces_id, lift_id, day, act_id, session_id, is_void, type, pain, detail) "
                                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id")),
-      m_insertSet(database, QStringLiteral("INSERT INTO event_set (event_id, position, load_centi, amount, rir, rest_s, steadiness, is_warmup) "
-                                           "VALUES (?, ?, ?, ?, ?, ?, ?, ?)")),
       m_selectSets(database, QStringLiteral("SELECT load_centi, amount, rir, rest_s, steadiness, is_warmup FROM event_set "
                                             "WHERE event_id = ? ORDER BY position")),
       m_selectSetsOfLift(database, QStringLiteral("SELECT s.load_centi, s.amount, s.rir, s.rest_s, s.steadiness, s.is_warmup, s.event_id FROM event e "
@@ -87,11 +86,44 @@ base::EventId EventLog::append(const NewEntry& entry)
     const base::EventId id(m_insertEvent.runForId(root, entry.replaces, entry.lift, entry.event.date, entry.act, entry.session, entry.isVoid,
                                                   progression::typeKeyOf(entry.event.body), painOf(entry.event.body),
                                                   detail ? std::optional(vault.sealed(row, "detail", *detail)) : std::nullopt));
-    for (int i = 0; exposure != nullptr && i < static_cast<int>(exposure->sets.size()); ++i) {
-        const SetRecord& set = exposure->sets[static_cast<std::size_t>(i)];
-        m_insertSet.run(id, i, set.load, int{set.amount}, int{set.rir}, int{set.restSeconds}, static_cast<int>(set.steadiness), set.isWarmup);
+    if (exposure != nullptr) {
+        appendSets(id, exposure->sets);
     }
     return id;
+}
+
+void EventLog::appendSets(base::EventId event, const std::vector<SetRecord>& sets)
+{
+    constexpr std::size_t kMostAtOnce = 10;
+    for (std::size_t first = 0; first < sets.size(); first += kMostAtOnce) {
+        const std::size_t count = std::min(kMostAtOnce, sets.size() - first);
+        Statement& insert = setsInsert(count);
+        int at = 0;
+        for (std::size_t i = first; i < first + count; ++i) {
+            const SetRecord& set = sets[i];
+            insert.bindAt(at++, event);
+            insert.bindAt(at++, static_cast<int>(i));
+            insert.bindAt(at++, set.load);
+            insert.bindAt(at++, int{set.amount});
+            insert.bindAt(at++, int{set.rir});
+            insert.bindAt(at++, int{set.restSeconds});
+            insert.bindAt(at++, static_cast<int>(set.steadiness));
+            insert.bindAt(at++, set.isWarmup);
+        }
+        insert.runBound();
+    }
+}
+
+Statement& EventLog::setsInsert(std::size_t count)
+{
+    if (const auto there = m_insertSets.find(count); there != m_insertSets.end()) {
+        return there->second;
+    }
+    QString sql = QStringLiteral("INSERT INTO event_set (event_id, position, load_centi, amount, rir, rest_s, steadiness, is_warmup) VALUES ");
+    for (std::size_t i = 0; i < count; ++i) {
+        sql += QLatin1String(i == 0 ? "(?, ?, ?, ?, ?, ?, ?, ?)" : ", (?, ?, ?, ?, ?, ?, ?, ?)");
+    }
+    return m_insertSets.try_emplace(count, m_database, sql).first->second;
 }
 
 std::vector<LogEntry> EventLog::entriesIn(Statement& rows)

@@ -5,6 +5,7 @@
 #include "core/store/database.h"
 #include "core/store/statement.h"
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -57,6 +58,9 @@ public:
     [[nodiscard]] bool isReplaced(base::EventId id);
 
 private:
+    void appendSets(base::EventId event, const std::vector<progression::SetRecord>& sets);
+    /// Inserts that many sets at once.
+    [[nodiscard]] Statement& setsInsert(std::size_t count);
     /// Entries without the sets of exposures.
     [[nodiscard]] std::vector<LogEntry> entriesIn(Statement& rows);
     [[nodiscard]] std::vector<LogEntry> collect(Statement& rows);
@@ -65,7 +69,7 @@ private:
 
     Database& m_database;
     Statement m_insertEvent;
-    Statement m_insertSet;
+    std::map<std::size_t, Statement> m_insertSets;  ///< by how many they insert
     Statement m_selectSets;
     Statement m_selectSetsOfLift;
     Statement m_selectAllOfLift;

@@ -24,6 +24,19 @@ bool Statement::prepare()
     return true;
 }
 
+void Statement::bind(int position, const QVariant& value)
+{
+    const bool isThere = position < m_bound.size() && m_bound[position].metaType() == value.metaType() && m_bound[position] == value;
+    if (isThere) {
+        return;
+    }
+    m_query.bindValue(position, value);
+    if (m_bound.size() <= position) {
+        m_bound.resize(position + 1);
+    }
+    m_bound[position] = value;
+}
+
 bool Statement::execute()
 {
     if (!m_query.exec()) {

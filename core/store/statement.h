@@ -28,9 +28,18 @@ public:
             return false;
         }
         int position = 0;
-        (m_query.bindValue(position++, variantOf(values)), ...);
+        (bind(position++, variantOf(values)), ...);
         return execute();
     }
+    /// Binds one value, for statements with as many as there are rows; runBound() runs with what is bound.
+    template <class Value>
+    void bindAt(int position, const Value& value)
+    {
+        if (prepare()) {
+            bind(position, variantOf(value));
+        }
+    }
+    bool runBound() { return prepare() && execute(); }
     /// Runs an `INSERT … RETURNING id` and answers the id; 0 where it failed.
     template <class... Values>
     std::int64_t runForId(const Values&... values)
@@ -96,12 +105,15 @@ private:
     }
 
     bool prepare();
+    /// A value stays bound until another one is: Qt takes long to bind one, so what is there already is left.
+    void bind(int position, const QVariant& value);
     bool execute();
     void failAsDamaged(int column, const char* what, int idColumn) const;
 
     Database& m_database;
     QString m_sql;
     QSqlQuery m_query;
+    QVariantList m_bound;
     bool m_isPrepared = false;
 };
 

@@ -90,7 +90,7 @@ ProcessCost runUntilQuiet(const std::vector<std::string>& arguments, const std::
         quiet = ticks == last ? quiet + 1 : 0;
         last = ticks;
     }
-    ::kill(child, SIGTERM);
+    ::kill(child, SIGKILL);  // asked to end, it would make a backup first
     return costOf(child);
 }
 
