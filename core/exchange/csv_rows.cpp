@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace chalk::exchange {
 
@@ -13,7 +14,7 @@ namespace {
 CsvResult<QByteArrayList> fieldsOf(const QByteArray& record, int line)
 {
     CsvRecords records(record);
-    const auto read = records.next();
+    auto read = records.next();
     if (!read || !*read) {
         CsvFault fault = read ? read->error() : CsvFault{1, 1, {}, "there is nothing in it"};
         fault.line += line - 1;
@@ -23,8 +24,9 @@ CsvResult<QByteArrayList> fieldsOf(const QByteArray& record, int line)
         return tl::make_unexpected(CsvFault{line, 1, {}, "a line ends inside of the record without quotes around it"});
     }
     QByteArrayList fields;
-    for (const CsvField& field : **read) {
-        fields.append(field.text);
+    fields.reserve(static_cast<qsizetype>((*read)->size()));
+    for (CsvField& field : **read) {
+        fields.append(std::move(field.text));
     }
     return fields;
 }
