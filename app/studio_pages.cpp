@@ -54,8 +54,10 @@ public:
         ui::shell::PageRegistry registry;
         registry.add({QStringLiteral("roster"), QApplication::translate("Pages", "Roster"), QStringLiteral("roster"), RailSlot::Top, Qt::CTRL | Qt::Key_1,
                       [this](QWidget* parent) {
+                          const bool isTrainingShown = m_studio.database.may(store::Right::SeeHealth);
                           auto* page = new ui::roster::RosterPage(
-                              m_studio.look, m_studio.clock, std::make_unique<ui::roster::StudioRosterSource>(m_studio.database.access(), m_studio.catalogue), parent);
+                              m_studio.look, m_studio.clock, std::make_unique<ui::roster::StudioRosterSource>(m_studio.database.access(), m_studio.catalogue), parent,
+                              isTrainingShown ? ui::roster::RosterReach::Training : ui::roster::RosterReach::Names);
                           return withCards(page, &ui::roster::RosterPage::cardAsked);
                       }});
         registry.add({QStringLiteral("week"), QApplication::translate("Pages", "Week"), QStringLiteral("week"), RailSlot::Top, Qt::CTRL | Qt::Key_2,
@@ -181,9 +183,11 @@ private:
         }
         sections.push_back({QStringLiteral("sharing"), QApplication::translate("Settings", "Coaches and sharing"), QStringLiteral("client"),
                             [this](QWidget* in) { return new ui::settings::SharingSection(m_studio.look, m_studio.database, m_studio.dialogs, in); }});
-        sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
-                                return new ui::settings::ExportSection({m_studio.database.access(), [this] { return m_studio.database.author(); }, m_studio.look, m_studio.clock, m_studio.dialogs}, in);
-                            }});
+        if (m_studio.database.may(store::Right::SeeHealth)) {
+            sections.push_back({QStringLiteral("export"), QApplication::translate("Pages", "Export"), QStringLiteral("send"), [this](QWidget* in) {
+                                    return new ui::settings::ExportSection({m_studio.database.access(), [this] { return m_studio.database.author(); }, m_studio.look, m_studio.clock, m_studio.dialogs}, in);
+                                }});
+        }
         if (!m_studio.database.isOnServer()) {
             sections.push_back({QStringLiteral("author"), QApplication::translate("Pages", "Who works here"), QStringLiteral("client"),
                                 [this](QWidget* in) { return new ui::settings::AuthorSection(m_studio.look, m_studio.database, m_studio.settings, in); }});

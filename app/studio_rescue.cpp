@@ -60,35 +60,34 @@ void sayThatNothingWasRestored(ui::common::Dialogs& dialogs, const store::StoreE
 
 }  // namespace
 
-store::Result<std::unique_ptr<store::Database>> openOrRescue(const store::Access& access, store::OpenMode mode, const ui::common::Look& look,
-                                                             ui::common::Dialogs& dialogs)
+StudioOpening openOrRescue(const store::Access& access, store::OpenMode mode, const ui::common::Look& look, ui::common::Dialogs& dialogs)
 {
     auto opened = openForWindow(access, mode);
     if (opened || !hasScreen() || (opened.error().kind != Kind::Damaged && opened.error().kind != Kind::NotAStudio)) {
-        return opened;
+        return {std::move(opened)};
     }
     const store::BackupShelf shelf = shelfFor(access.target);
     if (opened.error().kind == Kind::NotAStudio && shelf.list().empty()) {
-        return opened;  // somebody else's file
+        return {std::move(opened)};  // somebody else's file
     }
     ui::common::applyTheme(*qApp, look.theme());
     const auto sound = lookForSound(shelf, access, look);
     const int answer = dialogs.ask(nullptr, ui::settings::rescueQuestion(opened.error(), sound, shelf.folder(), SystemClock::localMoment().at.day));
     qCInfo(appLog) << "the studio is damaged; sound backup" << sound.has_value() << "answer" << answer;
     if (answer == 0 || (sound && sound->isLocked)) {
-        return opened;
+        return {std::move(opened), true};
     }
     const auto backup = sound ? std::optional(sound->backup.file)
                               : dialogs.fileToOpen(nullptr, {QApplication::translate("StudioRescue", "A backup of the studio"), shelf.folder(), {},
                                                              QApplication::translate("StudioRescue", "Studios (*.chalkrung)"), {}});
     if (!backup) {
-        return opened;
+        return {std::move(opened), true};
     }
-    restoreForWindow(*backup, access, look, dialogs);
-    return openForWindow(access, mode);
+    const bool isRestored = restoreForWindow(*backup, access, look, dialogs);
+    return {openForWindow(access, mode), !isRestored};
 }
 
-void restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs)
+bool restoreForWindow(const QString& backup, const store::Access& access, const ui::common::Look& look, ui::common::Dialogs& dialogs)
 {
     const auto restored = ui::settings::waitFor<Restored>(look, nullptr, QApplication::translate("StudioRescue", "Restoring the backup…"), [&](const store::Progress& progress) {
         auto done = shelfFor(access.target).restore(backup, access.target, progress, access.keys.get());
@@ -98,10 +97,12 @@ void restoreForWindow(const QString& backup, const store::Access& access, const 
         return done;
     });
     if (!restored) {
-        return sayThatNothingWasRestored(dialogs, restored.error());
+        sayThatNothingWasRestored(dialogs, restored.error());
+        return false;
     }
     qCInfo(appLog) << "a backup was restored";
     dialogs.ask(nullptr, ui::settings::rescuedMessage(*restored));
+    return true;
 }
 
 void makeClosingBackup(ui::common::BackupKeeper& keeper, const ui::common::Look& look, ui::common::Dialogs& dialogs)
@@ -128,11 +129,11 @@ std::shared_ptr<store::KeyRing> keysOfBackup(const ui::common::Look& look, const
     return ui::lock::askForBackup(look, access, backup) ? access.keys : nullptr;
 }
 
-void sayThatItCannotOpen(const store::StoreError& error)
+void sayThatItCannotOpen(const store::StoreError& error, bool isTold)
 {
     qCWarning(appLog) << "the studio cannot be opened: kind" << static_cast<int>(error.kind);
     std::fprintf(stderr, "chalkrung: %s\n", qUtf8Printable(error.message));
-    if (::isatty(STDERR_FILENO) == 0 && hasScreen()) {
+    if (!isTold && ::isatty(STDERR_FILENO) == 0 && hasScreen()) {
         ui::common::applyTheme(*qApp, ui::common::Look().theme());
         ui::common::ScreenDialogs().ask(nullptr, {ui::common::Signal::Warn, QApplication::translate("StudioRescue", "The studio cannot be opened."),
                                                   error.message, {}, {}, 0});

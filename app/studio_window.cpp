@@ -258,12 +258,12 @@ int runStudioWindow(int& argc, char** argv, const QString& studioFile, bool isNa
         if (!backup.isEmpty()) {
             restoreForWindow(backup, access, look, dialogs);
         }
-        auto database = openOrRescue(access, mode, look, dialogs);
+        auto [database, isTold] = openOrRescue(access, mode, look, dialogs);
         if (!database && database.error().kind == store::StoreError::Kind::Cancelled) {
             return kDone;
         }
         if (!database) {
-            sayThatItCannotOpen(database.error());
+            sayThatItCannotOpen(database.error(), isTold);
             return kWrongUse;
         }
         QApplication::setQuitOnLastWindowClosed(true);

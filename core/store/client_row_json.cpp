@@ -69,4 +69,20 @@ QJsonObject rowJson(const clients::Caution& caution)
     return row;
 }
 
+clients::Caution cautionIn(const QJsonObject& row, const clients::Caution& whose)
+{
+    clients::Caution caution;
+    caution.id = whose.id;
+    caution.bodyPart = row.value(QLatin1String("body_part")).toString().toStdString();
+    caution.text = row.value(QLatin1String("text")).toString().toStdString();
+    caution.shortText = row.value(QLatin1String("short")).toString().toStdString();
+    for (const QString& key : row.value(QLatin1String("tags")).toString().split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+        if (const auto tag = lifts::cautionTagOf(key.toStdString())) {
+            caution.tags.push_back(*tag);
+        }
+    }
+    caution.until = dayIn(row, "until");
+    return caution;
+}
+
 }  // namespace chalk::store

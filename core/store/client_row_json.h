@@ -15,5 +15,7 @@ namespace chalk::store {
 
 /// `body_part`, `text`, `short`, `tags`, `until`.
 [[nodiscard]] QJsonObject rowJson(const clients::Caution& caution);
+/// The caution that was written so; the id is that of `whose`. A tag that is unknown is left out.
+[[nodiscard]] clients::Caution cautionIn(const QJsonObject& row, const clients::Caution& whose);
 
 }  // namespace chalk::store

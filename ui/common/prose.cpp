@@ -1,16 +1,12 @@
 #include "ui/common/prose.h"
 
+#include "ui/common/line_width.h"
+
 #include <QFont>
 #include <QFontMetricsF>
 #include <QTextDocument>
 
 namespace chalk::ui::common {
-
-namespace {
-
-constexpr double kBoldAllowance = 1.06;  // bold words are wider than they are measured
-
-}  // namespace
 
 QString proseHtml(const QString& html)
 {
@@ -32,12 +28,10 @@ QString plainText(const QString& html)
 
 QString fittedHtml(const QString& html, const QFont& font, double width)
 {
-    const QString plain = plainText(html);
-    const QFontMetricsF metrics(font);
-    if (metrics.horizontalAdvance(plain) * kBoldAllowance <= width) {
+    if (lineWidth(html, font) <= width) {
         return html;
     }
-    return metrics.elidedText(plain, Qt::ElideRight, width).toHtmlEscaped();
+    return QFontMetricsF(font).elidedText(plainText(html), Qt::ElideRight, width).toHtmlEscaped();
 }
 
 }  // namespace chalk::ui::common

@@ -92,6 +92,7 @@ void FloorDesk::forgetWaiting()
         m_drafts.erase(key);
     }
     m_waiting.clear();
+    m_reports.clear();
 }
 
 void FloorDesk::goToDay(base::Date day)
@@ -246,6 +247,7 @@ void FloorDesk::forgetMessages()
 {
     m_isDoubtAsked = false;
     m_isTakeBackAsked = false;
+    m_isReportKept = false;
     m_refusal.clear();
     m_changed.clear();
     m_runRefusal.clear();
@@ -289,6 +291,12 @@ EntryReading FloorDesk::reading() const
     return lift() == nullptr ? EntryReading() : readEntry(*client(), *lift());
 }
 
+bool FloorDesk::isWaiting(const EntryReading& read) const
+{
+    const auto waits = lift() == nullptr ? m_waiting.end() : m_waiting.find(keyOf(*lift()));
+    return waits != m_waiting.end() && read.body == waits->second;
+}
+
 common::BannerMessage FloorDesk::message() const
 {
     if (!m_refusal.isEmpty()) {
@@ -301,10 +309,8 @@ common::BannerMessage FloorDesk::message() const
         return {Signal::Warn, QStringLiteral("warning"), deskText("Delete this record?"), takeBackText(*lift(), m_day)};
     }
     const EntryReading read = reading();
-    if (lift() != nullptr && read.body) {
-        if (const auto waits = m_waiting.find(keyOf(*lift())); waits != m_waiting.end() && waits->second == *read.body) {
-            return {Signal::Warn, QStringLiteral("rest"), deskText("Kept here."), deskText("It is sent as soon as the server answers.")};
-        }
+    if (m_isReportKept || isWaiting(read)) {
+        return {Signal::Warn, QStringLiteral("rest"), deskText("Kept here."), deskText("It is sent as soon as the server answers.")};
     }
     if (m_isDoubtAsked && read.body) {
         if (const auto doubt = doubtAbout(*read.body, *lift())) {
@@ -346,12 +352,21 @@ SaveState FloorDesk::save()
 
 bool FloorDesk::writeRemark(const QString& remark)
 {
+    sessions::SessionReport noted = client()->report;
+    sessions::addToNote(noted, lift()->exercise.name + ": " + remark.toStdString());
+    const base::SessionId session = client()->session.id;
+    if (m_reports.contains(session)) {
+        return saveReport(session, noted) != SaveState::Refused;  // it goes on with what waits
+    }
     const auto outcome = m_presenter.addRemark(*client(), *lift(), remark);
-    if (!outcome) {
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Unreachable) {
+        keepReport(session, noted);
+    } else if (!outcome) {
         refuse(outcome.error().message);
         return false;
+    } else {
+        m_acts.add(outcome->act, deskText("Note on %1 for %2").arg(common::qstring(lift()->exercise.name), client()->firstName()));
     }
-    m_acts.add(outcome->act, deskText("Note on %1 for %2").arg(common::qstring(lift()->exercise.name), client()->firstName()));
     if (Draft& draft = m_drafts[keyOf(*lift())]; !lift()->saved.isNone()) {
         draft.line.clear();
     }

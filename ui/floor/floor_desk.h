@@ -124,6 +124,10 @@ private:
     /// False where the remark could not be written, and message() says why.
     bool writeRemark(const QString& remark);
     SaveState refuse(const QString& why);
+    /// Shows what was said of a session while it waits to be sent.
+    void keepReport(base::SessionId session, const sessions::SessionReport& report);
+    /// Whether what is typed for the lift was entered already and waits to be sent.
+    [[nodiscard]] bool isWaiting(const EntryReading& read) const;
     void forgetWaiting();
 
     FloorPresenter& m_presenter;
@@ -134,12 +138,14 @@ private:
     std::vector<FloorClient> m_clients;
     std::map<DraftKey, Draft> m_drafts;
     std::map<DraftKey, progression::EventBody> m_waiting;  ///< entered while the server did not answer, and kept to be sent
+    std::map<base::SessionId, sessions::SessionReport> m_reports;  ///< of what was said the same way: what the studio had said before
     std::set<base::SessionId> m_begun;  ///< recorded here: their other lifts stay to be recorded, on earlier days too
     int m_slot = -1;
     int m_clientIndex = -1;
     int m_liftIndex = -1;
     bool m_isDoubtAsked = false;
     bool m_isTakeBackAsked = false;
+    bool m_isReportKept = false;  ///< what was said of a session last waits to be sent
     QString m_runRefusal;  ///< why the last change of a session was not made
     QString m_failure;
     QString m_refusal;  ///< why the last save wrote nothing

@@ -98,7 +98,14 @@ SaveState FloorDesk::saveReport(base::SessionId session, const sessions::Session
     const auto at = std::find_if(m_clients.begin(), m_clients.end(), [session](const FloorClient& one) { return one.session.id == session; });
     const bool isShown = at != m_clients.end();
     const QString who = isShown ? at->firstName() : QString();
-    const auto outcome = m_presenter.saveReport(session, report, isShown ? std::optional(at->report) : std::nullopt, who);
+    const auto waits = m_reports.find(session);
+    const auto seen = waits != m_reports.end() ? std::optional(waits->second) : isShown ? std::optional(at->report) : std::nullopt;
+    const auto outcome = m_presenter.saveReport(session, report, seen, who);
+    if (!outcome && outcome.error().kind == store::StoreError::Kind::Unreachable) {
+        forgetMessages();
+        keepReport(session, report);
+        return SaveState::Waits;
+    }
     if (!outcome) {
         readTheirs(outcome.error());
         return refuse(outcome.error().message);
@@ -106,6 +113,16 @@ SaveState FloorDesk::saveReport(base::SessionId session, const sessions::Session
     m_acts.add(outcome->act, who.isEmpty() ? actText("How the session felt") : actText("How the session felt, for %1").arg(who));
     read();
     return SaveState::Saved;
+}
+
+void FloorDesk::keepReport(base::SessionId session, const sessions::SessionReport& report)
+{
+    const auto at = std::find_if(m_clients.begin(), m_clients.end(), [session](const FloorClient& one) { return one.session.id == session; });
+    if (at != m_clients.end()) {
+        m_reports.try_emplace(session, at->report);
+        at->report = report;
+    }
+    m_isReportKept = true;
 }
 
 bool FloorDesk::keepLifts()

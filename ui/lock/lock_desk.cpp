@@ -57,6 +57,19 @@ void showAgain(QWidget& window)
     }
 }
 
+/// Returns when the lock is open; until then a dialog that is about to show does not, and whoever opened it waits. Where the program ends before
+/// that, it never shows.
+void holdBack(const LockDesk& desk, QDialog& dialog)
+{
+    const QPointer<QDialog> held(&dialog);
+    QEventLoop loop;
+    QObject::connect(&desk, &LockDesk::unlocked, &loop, &QEventLoop::quit);
+    loop.exec();
+    if (held != nullptr && desk.isLocked()) {
+        held->setAttribute(Qt::WA_DontShowOnScreen);
+    }
+}
+
 /// How many widgets a dialog is inside of: one that another opened is further in.
 int depthOf(const QWidget* dialog)
 {
@@ -97,6 +110,11 @@ LockDesk::LockDesk(const common::Look& look, store::Database& database, QSetting
 
 bool LockDesk::eventFilter(QObject* watched, QEvent* event)
 {
+    if (event->type() == QEvent::Show && isLocked()) {
+        if (auto* dialog = qobject_cast<QDialog*>(watched); dialog != nullptr && dialog->isWindow()) {
+            holdBack(*this, *dialog);
+        }
+    }
     if (event->type() == QEvent::KeyPress && !isLocked() && canLock() && QApplication::activeModalWidget() != nullptr) {
         const auto* key = static_cast<QKeyEvent*>(event);
         if (key->key() == Qt::Key_L && key->modifiers() == Qt::ControlModifier) {
@@ -187,6 +205,7 @@ void LockDesk::tryPassphrase(const seal::Passphrase& passphrase)
 
 void LockDesk::showWindows()
 {
+    LockWindow* const lockWindow = m_window.release();  // what is shown from here on is held back no more
     for (const QPointer<QWidget>& window : m_hidden) {
         if (window != nullptr) {
             showAgain(*window);
@@ -194,7 +213,7 @@ void LockDesk::showWindows()
         }
     }
     m_hidden.clear();
-    m_window.release()->deleteLater();  // it is in the middle of a signal
+    lockWindow->deleteLater();  // it is in the middle of a signal
     refresh();
     Q_EMIT unlocked();
 }

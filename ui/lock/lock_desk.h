@@ -21,7 +21,7 @@ class LockWindow;
 
 /// Locks the program: at once, or when nobody has touched it for some minutes. Every window of it goes out of sight, dialogs too, and the keys of the
 /// studio's texts are wiped, so that no page can read or write them. What was typed stays in its fields: a dialog stays open while nobody sees it, and
-/// whoever waits for its answer goes on waiting. What a page has read stays in memory.
+/// whoever waits for its answer goes on waiting. A dialog that would open meanwhile opens afterwards. What a page has read stays in memory.
 class LockDesk : public QObject {
     Q_OBJECT
 

@@ -2,6 +2,7 @@
 
 #include "core/planning/starting_plan.h"
 #include "core/store/client_reader.h"
+#include "core/store/client_row_json.h"
 #include "core/store/client_writer.h"
 #include "core/store/studio_reader.h"
 #include "core/store/studio_settings.h"
@@ -241,10 +242,9 @@ void CautionSection::accept()
 
 void CautionSection::write(const clients::Caution& caution)
 {
-    const auto written = common::settled(m_services.dialogs, m_services.database, {}, [&](const common::Settling& settling) {
-        // The second time the person has seen what is there, and only the whole caution can take its place.
-        return store::ClientWriter(m_services.database)
-            .saveCaution(m_client, caution, m_today, settling.seen || caution.id.isNone() ? std::nullopt : std::optional(m_seen));
+    const auto written = common::settled(m_services.dialogs, m_services.database, store::rowJson(m_seen), [&](const common::Settling& settling) {
+        const clients::Caution next = settling.merged ? store::cautionIn(*settling.merged, caution) : caution;
+        return store::ClientWriter(m_services.database).saveCaution(m_client, next, m_today, store::cautionIn(*settling.seen, caution));
     });
     if (!written && written.error().kind != store::StoreError::Kind::Conflict) {
         Q_EMIT refused(written.error().message);

@@ -25,8 +25,9 @@ constexpr int kPaneGap = 10;
 
 }  // namespace
 
-ClientPane::ClientPane(const common::Look& look, QWidget* parent)
+ClientPane::ClientPane(const common::Look& look, RosterReach reach, QWidget* parent)
     : QWidget(parent),
+      m_reach(reach),
       m_model(new RosterModel(this)),
       m_filter(new RosterFilter(this)),
       m_bar(new FilterBar(look, *m_model, this)),
@@ -72,6 +73,10 @@ void ClientPane::buildEmptyStates()
         m_table->setFocus();
     });
     connect(m_noMatch, &common::EmptyState::linkChosen, this, &ClientPane::followLink);
+    if (m_reach == RosterReach::Names) {
+        m_noClients->setWords(tr("No clients yet"), tr("A coach takes in the first one."));
+        return;
+    }
     m_noClients->setWords(tr("No clients yet"), tr("Take in the first one: a name is enough to begin."));
     common::ActionButton* add = m_noClients->addButton(tr("New client"));
     add->setKind(common::ButtonKind::Primary);
@@ -177,7 +182,7 @@ void ClientPane::describeNoMatch()
     RosterCriteria onlyTyped;
     onlyTyped.text = typed;
     const int elsewhere = countOf(m_model->rows(), onlyTyped);
-    QString hint = tr("Names, goals, lifts and flags were searched.");
+    QString hint = m_reach == RosterReach::Training ? tr("Names, goals, lifts and flags were searched.") : tr("Names were searched.");
     if (elsewhere > 0) {
         hint = elsewhere == 1 ? tr("One client does without the filters.") : tr("%1 clients do without the filters.").arg(elsewhere);
     } else if (const RosterRow* meant = didYouMean(typed, m_model->rows())) {

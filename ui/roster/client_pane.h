@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/roster/roster_filter.h"
+#include "ui/roster/roster_reach.h"
 
 #include <QWidget>
 
@@ -26,7 +27,7 @@ class ClientPane : public QWidget {
 
 public:
     /// `look` outlives the pane.
-    explicit ClientPane(const common::Look& look, QWidget* parent = nullptr);
+    ClientPane(const common::Look& look, RosterReach reach, QWidget* parent = nullptr);
 
     /// Shows another roster; the selected client stays selected where they still are.
     void setView(const RosterView& view);
@@ -61,6 +62,7 @@ private:
     void describeNoMatch();
     void followLink(const QString& link);
 
+    const RosterReach m_reach;
     RosterModel* m_model;
     RosterFilter* m_filter;
     FilterBar* m_bar;

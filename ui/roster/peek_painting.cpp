@@ -130,9 +130,31 @@ private:
     double m_top = 0;
 };
 
+void writeLifts(PeekWriter& writer, const RosterRow& row)
+{
+    writer.rule();
+    if (row.lifts.empty()) {
+        writer.smallLine(peekWords(QT_TRANSLATE_NOOP("Peek", "No lift has been screened yet.")));
+    }
+    for (const PeekLift& lift : row.lifts) {
+        writer.lift(lift);
+    }
+}
+
+std::vector<std::pair<QString, QString>> peekKeys(RosterReach reach)
+{
+    std::vector<std::pair<QString, QString>> keys;
+    if (reach == RosterReach::Training) {
+        keys.emplace_back(peekWords(QT_TRANSLATE_NOOP("Peek", "Enter")), peekWords(QT_TRANSLATE_NOOP("Peek", "Open")));
+        keys.emplace_back(QStringLiteral("P"), peekWords(QT_TRANSLATE_NOOP("Peek", "Card")));
+    }
+    keys.emplace_back(peekWords(QT_TRANSLATE_NOOP("Peek", "Esc")), peekWords(QT_TRANSLATE_NOOP("Peek", "Close")));
+    return keys;
+}
+
 }  // namespace
 
-double paintPeek(QPainter* painter, double width, const RosterRow& row, const Theme& theme)
+double paintPeek(QPainter* painter, double width, const RosterRow& row, const Theme& theme, RosterReach reach)
 {
     PeekWriter writer(painter, width, theme);
     writer.line(row.name, theme.font(common::TextStyle::Section), theme.ink, 22);
@@ -149,17 +171,11 @@ double paintPeek(QPainter* painter, double width, const RosterRow& row, const Th
     writer.line(next, theme.font(common::TextStyle::Small), theme.ink, kPeekLine);
     writer.smallLine(row.lastCame.isEmpty() ? common::attendanceText(row.attendance)
                                             : row.lastCame + QStringLiteral(", ") + common::attendanceText(row.attendance));
-    writer.rule();
-    if (row.lifts.empty()) {
-        writer.smallLine(peekWords(QT_TRANSLATE_NOOP("Peek", "No lift has been screened yet.")));
-    }
-    for (const PeekLift& lift : row.lifts) {
-        writer.lift(lift);
+    if (reach == RosterReach::Training) {
+        writeLifts(writer, row);
     }
     writer.rule();
-    writer.keys({{peekWords(QT_TRANSLATE_NOOP("Peek", "Enter")), peekWords(QT_TRANSLATE_NOOP("Peek", "Open"))},
-                 {QStringLiteral("P"), peekWords(QT_TRANSLATE_NOOP("Peek", "Card"))},
-                 {peekWords(QT_TRANSLATE_NOOP("Peek", "Esc")), peekWords(QT_TRANSLATE_NOOP("Peek", "Close"))}});
+    writer.keys(peekKeys(reach));
     writer.skip(kPeekEdge - 4);
     return writer.height();
 }

@@ -18,7 +18,7 @@ constexpr double kPeekWidth = 400;
 
 }  // namespace
 
-PeekPopup::PeekPopup(const common::Look& look, QWidget* parent) : QFrame(parent, Qt::Popup), m_look(look)
+PeekPopup::PeekPopup(const common::Look& look, RosterReach reach, QWidget* parent) : QFrame(parent, Qt::Popup), m_look(look), m_reach(reach)
 {
     connect(&look, &common::Look::changed, this, &QWidget::close);
 }
@@ -27,7 +27,7 @@ QSize PeekPopup::sizeHint() const
 {
     const common::Theme& theme = m_look.theme();
     const double width = theme.scaled(kPeekWidth);
-    return {qRound(width), static_cast<int>(std::ceil(paintPeek(nullptr, width, m_row, theme)))};
+    return {qRound(width), static_cast<int>(std::ceil(paintPeek(nullptr, width, m_row, theme, m_reach)))};
 }
 
 void PeekPopup::showFor(const RosterRow& row, const QRect& beside, const QRect& bounds)
@@ -47,7 +47,9 @@ QString PeekPopup::spokenText() const
 {
     QStringList parts{m_row.name, m_row.detail, m_row.when, m_row.where};
     parts += m_row.cautions;
-    parts << common::liftStripText(m_row.strip);
+    if (m_reach == RosterReach::Training) {
+        parts << common::liftStripText(m_row.strip);
+    }
     parts.removeAll(QString());
     return parts.join(QStringLiteral(". "));
 }
@@ -60,7 +62,7 @@ void PeekPopup::paintEvent(QPaintEvent* /*event*/)
     painter.fillRect(rect(), theme.ctl);
     painter.fillRect(rect().adjusted(1, 1, -1, -1), theme.raised);
     painter.setRenderHint(QPainter::Antialiasing);
-    paintPeek(&painter, width(), m_row, theme);
+    paintPeek(&painter, width(), m_row, theme, m_reach);
 }
 
 void PeekPopup::keyPressEvent(QKeyEvent* event)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/roster/roster_reach.h"
 #include "ui/roster/roster_row.h"
 
 #include <QFrame>
@@ -20,7 +21,7 @@ class PeekPopup : public QFrame {
 
 public:
     /// `look` outlives the popup.
-    explicit PeekPopup(const common::Look& look, QWidget* parent = nullptr);
+    PeekPopup(const common::Look& look, RosterReach reach, QWidget* parent = nullptr);
 
     /// Shows a client beside a row of the roster, in screen coordinates, inside `bounds`.
     void showFor(const RosterRow& row, const QRect& beside, const QRect& bounds);
@@ -40,6 +41,7 @@ private:
     [[nodiscard]] QString spokenText() const;
 
     const common::Look& m_look;
+    const RosterReach m_reach;
     RosterRow m_row;
 };
 

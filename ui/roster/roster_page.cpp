@@ -43,21 +43,26 @@ shell::Place clientPlace(base::ClientId client, std::optional<lifts::Pattern> li
 
 }  // namespace
 
-RosterPage::RosterPage(const common::Look& look, const common::Clock& clock, std::unique_ptr<RosterSource> source, QWidget* parent)
+RosterPage::RosterPage(const common::Look& look, const common::Clock& clock, std::unique_ptr<RosterSource> source, QWidget* parent, RosterReach reach)
     : shell::Page(parent),
       m_look(look),
+      m_reach(reach),
       m_presenter(std::move(source), clock),
       m_attention(new AttentionModel(this)),
       m_header(new common::PageHeader(look, this)),
-      m_field(new common::SearchField(look, tr("Find a client or lift"), QStringLiteral("/"), this)),
+      m_field(new common::SearchField(look, isTrainingShown() ? tr("Find a client or lift") : tr("Find a client"), QStringLiteral("/"), this)),
       m_filterButton(new common::ActionButton(look, tr("Filter"), this)),
-      m_pane(new ClientPane(look, this)),
+      m_pane(new ClientPane(look, reach, this)),
       m_attentionPanel(new common::Panel(look, this)),
       m_list(new AttentionList(look, *m_attention, this)),
-      m_peek(new PeekPopup(look, this))
+      m_peek(new PeekPopup(look, reach, this))
 {
     buildHeader();
     buildBody();
+    if (isTrainingShown()) {
+        addTrainingActions();
+        connectTraining();
+    }
     addActions();
     connectParts();
     dress();
@@ -88,30 +93,37 @@ void RosterPage::buildBody()
     column->addLayout(row, 1);
     m_attentionPanel->setTitle(tr("Needs attention today"));
     m_attentionPanel->body()->addWidget(m_list);
+    m_attentionPanel->setVisible(isTrainingShown());
     setTabOrder(m_filterButton, m_pane);
     setTabOrder(&m_pane->table(), m_list);
 }
 
-void RosterPage::addActions()
+void RosterPage::addPageAction(const QString& text, const QKeySequence& key, void (RosterPage::*run)())
 {
     // The keys work while the table has the focus: a chip is pressed by Space, and letters are typed into the field.
-    const auto add = [this](const QString& text, const QKeySequence& key, void (RosterPage::*run)()) {
-        auto* action = new QAction(text, this);
-        action->setShortcut(key);
-        action->setShortcutContext(Qt::WidgetShortcut);
-        connect(action, &QAction::triggered, this, run);
-        addAction(action);
-        m_pane->table().addAction(action);
-    };
-    add(tr("Open the selected client"), QKeySequence(Qt::Key_Return), &RosterPage::openSelected);
-    add(tr("Peek at the selected client"), QKeySequence(Qt::Key_Space), &RosterPage::peek);
-    add(tr("Print the card of the selected client"), QKeySequence(Qt::Key_P), &RosterPage::askForCard);
-    add(tr("Trends of the selected client"), QKeySequence(Qt::Key_T), &RosterPage::showTrends);
-    add(tr("Order the list"), QKeySequence(Qt::Key_O), &RosterPage::chooseOrder);
-    add(tr("Choose filters"), QKeySequence(Qt::Key_F), &RosterPage::chooseFilters);
-    add(tr("Go to what needs attention"), QKeySequence(Qt::Key_A), &RosterPage::goToAttention);
-    add(tr("Import a list…"), QKeySequence(Qt::Key_I), &RosterPage::goToImport);
-    add(tr("Merge the selected client with another…"), QKeySequence(Qt::Key_M), &RosterPage::goToDuplicates);
+    auto* action = new QAction(text, this);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetShortcut);
+    connect(action, &QAction::triggered, this, run);
+    addAction(action);
+    m_pane->table().addAction(action);
+}
+
+void RosterPage::addActions()
+{
+    addPageAction(tr("Peek at the selected client"), QKeySequence(Qt::Key_Space), &RosterPage::peek);
+    addPageAction(tr("Order the list"), QKeySequence(Qt::Key_O), &RosterPage::chooseOrder);
+    addPageAction(tr("Choose filters"), QKeySequence(Qt::Key_F), &RosterPage::chooseFilters);
+}
+
+void RosterPage::addTrainingActions()
+{
+    addPageAction(tr("Open the selected client"), QKeySequence(Qt::Key_Return), &RosterPage::openSelected);
+    addPageAction(tr("Print the card of the selected client"), QKeySequence(Qt::Key_P), &RosterPage::askForCard);
+    addPageAction(tr("Trends of the selected client"), QKeySequence(Qt::Key_T), &RosterPage::showTrends);
+    addPageAction(tr("Go to what needs attention"), QKeySequence(Qt::Key_A), &RosterPage::goToAttention);
+    addPageAction(tr("Import a list…"), QKeySequence(Qt::Key_I), &RosterPage::goToImport);
+    addPageAction(tr("Merge the selected client with another…"), QKeySequence(Qt::Key_M), &RosterPage::goToDuplicates);
 }
 
 void RosterPage::connectParts()
@@ -121,23 +133,27 @@ void RosterPage::connectParts()
     connect(&m_presenter, &RosterPresenter::loaded, this, &RosterPage::showView);
     connect(&m_presenter, &RosterPresenter::failed, m_pane, &ClientPane::setFailure);
     connect(m_pane, &ClientPane::retryAsked, this, &RosterPage::refresh);
-    connect(m_pane, &ClientPane::newClientAsked, this, [this] { Q_EMIT placeAsked({.page = QStringLiteral("onboarding")}); });
-    connect(m_pane, &ClientPane::importAsked, this, &RosterPage::goToImport);
     connect(m_pane, &ClientPane::criteriaChanged, this, &RosterPage::applyCriteria);
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString& text) {
         RosterCriteria criteria = m_pane->criteria();
         criteria.text = text;
         m_pane->setCriteria(criteria);
     });
+    connect(&m_pane->table(), &RosterTable::selectedClientChanged, this, &RosterPage::readSelection);
+    connect(m_peek, &PeekPopup::moveAsked, this, &RosterPage::peekOn);
+}
+
+void RosterPage::connectTraining()
+{
+    connect(m_pane, &ClientPane::newClientAsked, this, [this] { Q_EMIT placeAsked({.page = QStringLiteral("onboarding")}); });
+    connect(m_pane, &ClientPane::importAsked, this, &RosterPage::goToImport);
     connect(m_field, &QLineEdit::returnPressed, this, &RosterPage::openSelected);
     RosterTable& table = m_pane->table();
     connect(&table, &RosterTable::clientChosen, this, &RosterPage::goToClient);
-    connect(&table, &RosterTable::selectedClientChanged, this, &RosterPage::readSelection);
     connect(&table, &RosterTable::liftChosen, this, &RosterPage::goToLift);
     connect(&table, &RosterTable::flagChosen, this, &RosterPage::settleFlag);
     connect(&table, &RosterTable::loadChosen, this, &RosterPage::goToTrends);
     connect(m_list, &AttentionList::itemChosen, this, &RosterPage::runItem);
-    connect(m_peek, &PeekPopup::moveAsked, this, &RosterPage::peekOn);
     connect(m_peek, &PeekPopup::openAsked, this, &RosterPage::openSelected);
     connect(m_peek, &PeekPopup::cardAsked, this, &RosterPage::askForCard);
 }
@@ -187,13 +203,16 @@ void RosterPage::refresh()
 
 std::vector<shell::KeyHint> RosterPage::keyHints() const
 {
+    if (!isTrainingShown()) {
+        return {{QStringLiteral("↑ ↓"), tr("Move")}, {tr("Space"), tr("Peek")}, {QStringLiteral("O"), tr("Order")}, {QStringLiteral("F"), tr("Filter")}};
+    }
     return {{QStringLiteral("↑ ↓"), tr("Move")}, {tr("Enter"), tr("Open")}, {tr("Space"), tr("Peek")}, {QStringLiteral("P"), tr("Card")},
             {QStringLiteral("1–9"), tr("Attention")}};
 }
 
 bool RosterPage::canPrint() const
 {
-    return m_pane->table().selectedRow() != nullptr;
+    return isTrainingShown() && m_pane->table().selectedRow() != nullptr;
 }
 
 void RosterPage::print()
@@ -254,7 +273,7 @@ void RosterPage::keyPressEvent(QKeyEvent* event)
         m_pane->table().setFocus(Qt::OtherFocusReason);  // from the filter into what it left
         return;
     }
-    if (isPlain && digit >= 1 && digit <= 9 && m_list->run(digit - 1)) {
+    if (isTrainingShown() && isPlain && digit >= 1 && digit <= 9 && m_list->run(digit - 1)) {
         return;
     }
     shell::Page::keyPressEvent(event);

@@ -2,6 +2,7 @@
 
 #include "ui/roster/roster_filter.h"
 #include "ui/roster/roster_presenter.h"
+#include "ui/roster/roster_reach.h"
 #include "ui/shell/page.h"
 
 namespace chalk::ui::common {
@@ -25,7 +26,8 @@ class RosterPage : public shell::Page {
 
 public:
     /// Reads from `source` at once. `look` and `clock` outlive the page.
-    RosterPage(const common::Look& look, const common::Clock& clock, std::unique_ptr<RosterSource> source, QWidget* parent = nullptr);
+    RosterPage(const common::Look& look, const common::Clock& clock, std::unique_ptr<RosterSource> source, QWidget* parent = nullptr,
+               RosterReach reach = RosterReach::Training);
 
     [[nodiscard]] QString title() const override;
     /// Selects the client of the place, and takes its text as the filter.
@@ -52,7 +54,11 @@ private:
     void buildHeader();
     void buildBody();
     void addActions();
+    void addTrainingActions();
+    void addPageAction(const QString& text, const QKeySequence& key, void (RosterPage::*run)());
     void connectParts();
+    void connectTraining();
+    [[nodiscard]] bool isTrainingShown() const { return m_reach == RosterReach::Training; }
     void dress();
     void showView();
     void applyCriteria(const RosterCriteria& criteria);
@@ -75,6 +81,7 @@ private:
     void runItem(const AttentionItem& item);
 
     const common::Look& m_look;
+    const RosterReach m_reach;
     RosterPresenter m_presenter;
     AttentionModel* m_attention;
     common::PageHeader* m_header;

@@ -2,6 +2,7 @@
 
 #include "core/sessions/session.h"
 #include "ui/common/formats.h"
+#include "ui/common/line_width.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
 #include "ui/shell/day_line.h"
@@ -22,6 +23,9 @@ constexpr double kLedgeHeight = 44;
 constexpr double kClockWidth = 80;
 constexpr double kWideLine = 400;
 constexpr double kNarrowLine = 300;
+constexpr double kLeastSentence = 120;
+constexpr int kBeforeNote = 6;
+constexpr int kLedgeEnd = 16;
 
 /// The yellow point before what is now or next.
 class PresentDot final : public QWidget {
@@ -59,15 +63,16 @@ Ledge::Ledge(const common::Look& look, common::ActHistory& acts, QWidget* parent
     m_clock->setObjectName(QStringLiteral("ledgeClock"));
     m_sentence->setObjectName(QStringLiteral("ledgeText"));
     m_sentence->setTextFormat(Qt::RichText);
-    m_row->setContentsMargins(0, 3, 16, 0);
+    m_row->setContentsMargins(0, 3, kLedgeEnd, 0);
     m_row->addWidget(m_clock);
     m_row->addWidget(m_dayLine);
     m_row->addWidget(m_dot);
     m_row->addWidget(m_sentence);
     m_row->addWidget(m_hints, 1);
-    m_row->addSpacing(6);
+    m_row->addSpacing(kBeforeNote);
     m_row->addWidget(m_note);
     connect(&look, &common::Look::changed, this, &Ledge::dress);
+    connect(m_note, &LedgeNote::wordsChanged, this, &Ledge::fitWords);
     dress();
 }
 
@@ -79,7 +84,7 @@ void Ledge::setDay(const LedgeDay& day)
     m_dayLine->setDay(day);
     m_dot->setVisible(day.hasPresent);
     m_note->setMinute(day.nowMinute);
-    fitSentence();
+    fitWords();
 }
 
 void Ledge::setHints(const std::vector<KeyHint>& hints)
@@ -100,14 +105,21 @@ void Ledge::dress()
     m_clock->setFixedWidth(qRound(kClockWidth));
     m_dayLine->setFixedSize(qRound(m_isNarrow ? kNarrowLine : kWideLine), height() - 3);
     m_row->setSpacing(qRound(theme.scaled(10)));
-    fitSentence();
+    fitWords();
     update();
 }
 
-void Ledge::fitSentence()
+void Ledge::fitWords()
 {
-    const double room = std::max(120.0, (width() - kClockWidth - m_dayLine->width()) * 0.5);
-    m_sentence->setText(common::fittedHtml(m_day.sentence, m_look.theme().font(13, QFont::Normal), room));
+    const QFont font = m_look.theme().font(13, QFont::Normal);
+    const int gap = m_row->spacing();
+    const double dot = m_day.hasPresent ? m_dot->width() + gap : 0;
+    const double shared = width() - m_clock->width() - m_dayLine->width() - dot - 4 * gap - kBeforeNote - kLedgeEnd;
+    const double most = std::max(kLeastSentence, (width() - kClockWidth - m_dayLine->width()) * 0.5);
+    const double sentence = std::min(most, common::lineWidth(m_day.sentence, font));
+    const double note = std::min(m_note->wantedWidth(), std::max(shared - sentence, shared * 0.5));
+    m_note->setRoom(note);
+    m_sentence->setText(common::fittedHtml(m_day.sentence, font, std::min(most, std::max(kLeastSentence, shared - note))));
     m_sentence->setToolTip(common::plainText(m_day.sentence));
     m_sentence->setAccessibleName(m_sentence->toolTip());
 }
@@ -115,7 +127,7 @@ void Ledge::fitSentence()
 void Ledge::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    fitSentence();
+    fitWords();
 }
 
 void Ledge::paintEvent(QPaintEvent* /*event*/)

@@ -39,7 +39,8 @@ protected:
 
 private:
     void dress();
-    void fitSentence();
+    /// The sentence and the note share what the others leave: both are elided before anything is cut off.
+    void fitWords();
 
     const common::Look& m_look;
     LedgeDay m_day;

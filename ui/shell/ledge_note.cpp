@@ -3,6 +3,7 @@
 #include "core/sessions/session.h"
 #include "ui/common/formats.h"
 #include "ui/common/icon_store.h"
+#include "ui/common/line_width.h"
 #include "ui/common/look.h"
 #include "ui/common/prose.h"
 #include "ui/common/tags.h"
@@ -14,6 +15,7 @@
 #include <QLabel>
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace chalk::ui::shell {
@@ -21,6 +23,8 @@ namespace chalk::ui::shell {
 namespace {
 
 constexpr double kLongestNote = 360;
+constexpr int kNoteGap = 6;
+constexpr double kNoteIcon = 16;
 constexpr int kMinutesOfDay = 24 * 60;
 
 /// A word in yellow and its keys, on the slate of the frame.
@@ -84,7 +88,7 @@ LedgeNote::LedgeNote(const common::Look& look, common::ActHistory& acts, QWidget
     m_text->setTextFormat(Qt::RichText);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(6);
+    row->setSpacing(kNoteGap);
     row->addWidget(m_icon);
     row->addWidget(m_text);
     row->addWidget(m_button);
@@ -174,16 +178,43 @@ void LedgeNote::say(Kind kind, const QString& html)
     m_text->setVisible(kind != Kind::Nothing);
     m_button->setVisible(kind == Kind::Done || kind == Kind::TakenBack);
     dress();
+    Q_EMIT wordsChanged();
+}
+
+double LedgeNote::widthBesideText() const
+{
+    const bool hasButton = m_kind == Kind::Done || m_kind == Kind::TakenBack;
+    return m_look.theme().scaled(kNoteIcon) + kNoteGap + (hasButton ? kNoteGap + m_button->sizeHint().width() : 0);
+}
+
+double LedgeNote::wantedWidth() const
+{
+    if (m_kind == Kind::Nothing) {
+        return 0;
+    }
+    const common::Theme& theme = m_look.theme();
+    return widthBesideText() + std::min(common::lineWidth(m_html, theme.font(13, QFont::Normal)), theme.scaled(kLongestNote));
+}
+
+void LedgeNote::setRoom(double width)
+{
+    if (m_room != width) {
+        m_room = width;
+        dress();
+    }
 }
 
 void LedgeNote::dress()
 {
     static constexpr const char* kIcons[] = {"check", "undo", "again", "check", "warning", "rest"};
     const common::Theme& theme = m_look.theme();
-    m_icon->setPixmap(theme.icons->pixmap(QLatin1String(kIcons[static_cast<int>(m_kind)]), qRound(theme.scaled(16)),
+    m_icon->setPixmap(theme.icons->pixmap(QLatin1String(kIcons[static_cast<int>(m_kind)]), qRound(theme.scaled(kNoteIcon)),
                                           m_kind == Kind::Saved ? theme.railInk : theme.railOn, devicePixelRatioF()));
-    m_text->setText(common::fittedHtml(m_html, theme.font(13, QFont::Normal), theme.scaled(kLongestNote)));
+    const double most = theme.scaled(kLongestNote);
+    const double room = m_room ? std::clamp(*m_room - widthBesideText(), 0.0, most) : most;
+    m_text->setText(common::fittedHtml(m_html, theme.font(13, QFont::Normal), room));
     m_text->setToolTip(words());
+    m_text->setAccessibleName(words());
 }
 
 void LedgeNote::act()

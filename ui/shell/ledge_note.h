@@ -4,6 +4,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 class QAbstractButton;
 class QLabel;
 
@@ -26,6 +28,10 @@ public:
 
     /// The clock moved on.
     void setMinute(int minuteOfDay);
+    /// How wide it would be, with the text as long as it may get.
+    [[nodiscard]] double wantedWidth() const;
+    /// Its text is elided where it would be wider than that; the button never is.
+    void setRoom(double width);
     /// The words on show; empty where there is nothing to say.
     [[nodiscard]] QString words() const;
     [[nodiscard]] QAbstractButton* button() const { return m_button; }
@@ -34,6 +40,10 @@ public:
     /// Says what happened by itself, as the end of a rest, for two minutes or until something is done; told to screen readers.
     void sayNews(const QString& news);
 
+Q_SIGNALS:
+    /// It says something else now, and wantedWidth() may be another.
+    void wordsChanged();
+
 private:
     enum class Kind : std::uint8_t { Nothing, Done, TakenBack, Saved, Trouble, News };
 
@@ -41,11 +51,13 @@ private:
     void say(Kind kind, const QString& html);
     void tell(const QString& words);
     [[nodiscard]] bool isNewsFresh() const;
+    [[nodiscard]] double widthBesideText() const;
     void dress();
     void act();
 
     const common::Look& m_look;
     common::ActHistory& m_acts;
+    std::optional<double> m_room;  ///< none: nobody said
     int m_minute = 0;
     int m_newsMinute = 0;
     Kind m_kind = Kind::Nothing;

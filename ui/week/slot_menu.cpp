@@ -18,7 +18,9 @@ QString slotMenuText(const char* text)
 void addMember(QMenu& menu, const WeekDesk& desk, const BlockMember& member, const common::Clock& clock, const SlotActs& acts)
 {
     QMenu* own = menu.addMenu(QStringLiteral("%1").arg(member.name));
-    own->addAction(slotMenuText("&Open the board"), &menu, [member, acts] { acts.openClient(member); });
+    if (acts.openClient) {
+        own->addAction(slotMenuText("&Open the board"), &menu, [member, acts] { acts.openClient(member); });
+    }
     if (member.wish) {
         own->addAction(slotMenuText("Mo&ve alone"), &menu, [member, acts] { acts.move({*member.wish}, member.firstName); });
     }
@@ -69,8 +71,12 @@ void fillSlotMenu(QMenu& menu, const WeekDesk& desk, const WeekBlock& block, con
     move->setEnabled(!wishes.empty() && !block.isLocked);
     menu.addAction(slotMenuText("&Take away\tDel"), &menu, [members = block.members, acts] { acts.takeAway(members); });
     menu.addSeparator();
-    menu.addAction(slotMenuText("Open on the &floor"), &menu, acts.openFloor);
-    menu.addAction(slotMenuText("&Group sheet"), &menu, acts.printGroup);
+    if (acts.openFloor) {
+        menu.addAction(slotMenuText("Open on the &floor"), &menu, acts.openFloor);
+    }
+    if (acts.printGroup) {
+        menu.addAction(slotMenuText("&Group sheet"), &menu, acts.printGroup);
+    }
 }
 
 }  // namespace chalk::ui::week

@@ -9,6 +9,7 @@ class QMenu;
 namespace chalk::ui::week {
 
 /// What can be done with a block; each is called with what was chosen.
+/// An act that is empty is not on offer.
 struct SlotActs {
     std::function<void()> add;
     std::function<void()> keep;

@@ -44,6 +44,26 @@ constexpr int kMidMonth = 14;
 constexpr int kMostMonthDays = 31;
 constexpr int kMidMorningMinute = 10 * 60;
 
+/// Whether an offer leads to a client's or the studio's own data.
+bool needsMoreThanBooking(OfferKind kind)
+{
+    switch (kind) {
+    case OfferKind::OpenHealth:
+    case OfferKind::OpenHours:
+    case OfferKind::EditHours:
+    case OfferKind::OneFewer:
+    case OfferKind::UsualNumber:
+        return true;
+    case OfferKind::None:
+    case OfferKind::Place:
+    case OfferKind::Rearrange:
+    case OfferKind::Mend:
+    case OfferKind::CopyWords:
+        return false;
+    }
+    return false;
+}
+
 }  // namespace
 
 WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
@@ -54,8 +74,8 @@ WeekPage::WeekPage(const WeekServices& services, QWidget* parent)
     connect(&m_filling, &WeekFilling::found, this, [this](const chalk::week::WeekPlan& plan) { takeFound(plan); });
     connect(&m_filling, &WeekFilling::finished, this, &WeekPage::endSearch);
     connect(&m_offers, &OfferSearch::found, this, [this](const std::vector<LeftOverItem>& items) {
-        m_desk.setItems(items);
-        m_items->setItems(items);
+        m_desk.setItems(doable(items));
+        m_items->setItems(m_desk.items());
         m_grid->viewport()->update();
     });
     connect(&services.look, &common::Look::changed, this, [this] { setRoom(m_isNarrow, m_hint->isHidden()); });
@@ -116,12 +136,29 @@ void WeekPage::showWeek(bool isFocusMoved)
 
 void WeekPage::showItems()
 {
+    m_desk.setItems(doable(m_desk.items()));
     m_items->setItems(m_desk.items());
     if (isFilling()) {
         m_offers.stop();  // the plan is not the last one
     } else {
         m_offers.start({m_desk.facts(), m_desk.week(), m_desk.plan(), m_desk.scene()});
     }
+}
+
+bool WeekPage::isTrainingShown() const
+{
+    return m_services.studio.database.may(store::Right::SeeHealth);
+}
+
+std::vector<LeftOverItem> WeekPage::doable(std::vector<LeftOverItem> items) const
+{
+    for (LeftOverItem& item : items) {
+        if (!isTrainingShown() && needsMoreThanBooking(item.kind)) {
+            item.kind = OfferKind::None;
+            item.offer.clear();
+        }
+    }
+    return items;
 }
 
 void WeekPage::showHeader()
@@ -224,18 +261,20 @@ SlotActs WeekPage::actsOf(const WeekBlock& block)
     acts.move = [this](const Wishes& wishes, const QString& names) { names.isEmpty() ? move() : beginMove(wishes, names); };
     acts.takeAway = [this](const std::vector<BlockMember>& members) { settle(m_desk.takeAway(members)); };
     acts.setState = [this](const BlockMember& member, sessions::SessionState state) { settle(m_desk.setState(member, state)); };
-    acts.openClient = [this](const BlockMember& member) { openPlace(QStringLiteral("client"), member.client, QStringLiteral("board")); };
-    const base::SessionId first = block.members.front().booking;
-    const base::ClientId client = block.members.front().client;
-    acts.openFloor = [this, first, client] {
-        shell::Place place{QStringLiteral("floor")};
-        place.client = client;
-        place.session = first;
-        Q_EMIT placeAsked(place);
-    };
     acts.saveCalendar = [this](const BlockMember& member) { sendCalendar({{std::to_string(member.client.value()), {}}, member.name}); };
     acts.copyWeek = [this](const BlockMember& member) { copyWeek({{std::to_string(member.client.value()), {}}, member.name}); };
-    acts.printGroup = [this, first, day = m_desk.monday() + block.day] { Q_EMIT groupAsked(day, first); };
+    if (isTrainingShown()) {
+        acts.openClient = [this](const BlockMember& member) { openPlace(QStringLiteral("client"), member.client, QStringLiteral("board")); };
+        const base::SessionId first = block.members.front().booking;
+        const base::ClientId client = block.members.front().client;
+        acts.openFloor = [this, first, client] {
+            shell::Place place{QStringLiteral("floor")};
+            place.client = client;
+            place.session = first;
+            Q_EMIT placeAsked(place);
+        };
+        acts.printGroup = [this, first, day = m_desk.monday() + block.day] { Q_EMIT groupAsked(day, first); };
+    }
     return acts;
 }
 

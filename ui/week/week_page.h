@@ -114,6 +114,10 @@ private:
     void takeOffer(int row);
     void openPlace(const QString& page, base::ClientId client, const QString& tab);
     [[nodiscard]] ConflictWords conflictOf(std::size_t block) const;
+    /// Whether whoever works here may see and change training, wishes and hours too, and not only book.
+    [[nodiscard]] bool isTrainingShown() const;
+    /// Without the offers of what whoever works here may not do.
+    [[nodiscard]] std::vector<LeftOverItem> doable(std::vector<LeftOverItem> items) const;
     /// The row of the tray that speaks of a block's first conflict; nothing where it has none.
     [[nodiscard]] std::optional<int> conflictRow(std::size_t block) const;
     void mend();

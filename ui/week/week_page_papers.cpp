@@ -20,7 +20,9 @@ void WeekPage::offerPapers()
     for (std::size_t coach = 0; coach < coaches.size(); ++coach) {
         menu.addAction(tr("The week of %1").arg(common::qstring(coaches[coach].coach.name)), this, [this, coach] { Q_EMIT weekPaperAsked(m_desk.onPaper(coach)); });
     }
-    menu.addAction(tr("The &cards of the week\tCtrl+Shift+P"), this, &WeekPage::printCards);
+    if (isTrainingShown()) {
+        menu.addAction(tr("The &cards of the week\tCtrl+Shift+P"), this, &WeekPage::printCards);
+    }
     menu.addSeparator();
     for (const chalk::week::CoachOfWeek& one : coaches) {
         const QString name = common::qstring(one.coach.name);

@@ -77,6 +77,7 @@ void WeekPage::buildHeader()
     m_hours->setAccessibleName(tr("Hours and closures, H"));
     m_hours->setToolTip(m_hours->accessibleName());
     connect(m_hours, &QPushButton::clicked, this, &WeekPage::editHours);
+    m_hours->setVisible(isTrainingShown());
     m_header->addTool(m_hours);
     m_print = new common::ActionButton(m_services.look, tr("Print"), m_header);
     m_print->setIconName(QStringLiteral("print"));
@@ -195,13 +196,15 @@ void WeekPage::buildActions()
     addPageAction(tr("Fill the week"), {Qt::Key_F}, [this] { fill(); });
     addPageAction(tr("Mend what a change has broken"), {Qt::Key_R}, [this] { mend(); });
     addPageAction(tr("Keep all that is proposed"), {Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter}, [this] { goOn(); });
-    addPageAction(tr("The cards of the week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_P}, [this] { printCards(); });
+    if (isTrainingShown()) {
+        addPageAction(tr("The cards of the week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_P}, [this] { printCards(); });
+        addPageAction(tr("Hours and closures"), {Qt::Key_H}, [this] { editHours(); });
+    }
     addPageAction(tr("Copy last week"), {Qt::CTRL | Qt::SHIFT | Qt::Key_C}, [this] { copyLastWeek(); });
     addPageAction(tr("Add a session"), {Qt::Key_A}, [this] { addSession(); });
     addPageAction(tr("Lock or unlock"), {Qt::Key_L}, [this] { toggleLock(); });
     addPageAction(tr("Move"), {Qt::Key_M}, [this] { move(); });
     addPageAction(tr("Take away"), {Qt::Key_Delete}, [this] { takeAway(); });
-    addPageAction(tr("Hours and closures"), {Qt::Key_H}, [this] { editHours(); });
     addPageAction(tr("This week"), {Qt::Key_T}, [this] { goTo(m_services.studio.clock.today()); });
     addPageAction(tr("The week before"), {Qt::Key_PageUp}, [this] { step(-1); });
     addPageAction(tr("The week after"), {Qt::Key_PageDown}, [this] { step(1); });

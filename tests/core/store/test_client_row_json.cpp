@@ -37,6 +37,16 @@ TEST(ClientRowJson, ACautionWithItsTags)
     caution.until = base::Date::parse("2026-12-01");
     EXPECT_EQ(rowJson(caution).value(QLatin1String("until")).toString(), QStringLiteral("2026-12-01"));
     EXPECT_EQ(rowJson(caution).value(QLatin1String("body_part")).toString(), QStringLiteral("Knee"));
+    caution.id = base::CautionId(3);
+    caution.text = "No deep bend";
+    caution.shortText = "Shallow";
+    caution.tags = {lifts::CautionTag::Knee, lifts::CautionTag::Hip};
+    clients::Caution blank;
+    blank.id = caution.id;
+    EXPECT_EQ(cautionIn(rowJson(caution), blank), caution);
+    caution.until.reset();
+    caution.tags.clear();
+    EXPECT_EQ(cautionIn(rowJson(caution), blank), caution);
 }
 
 }  // namespace chalk::store

@@ -394,6 +394,33 @@ TEST_F(FloorDeskTest, WhatIsSaidOfASessionIsOneActWithWords)
     EXPECT_TRUE(m_desk.client()->report.isEmpty());
 }
 
+TEST_F(FloorDeskTest, WhatIsSaidOfASessionWhileTheServerIsAwayIsKept)
+{
+    tests::ScriptedDialogs dialogs;
+    common::WriteDesk writes(m_studio.database(), dialogs, test::someMoment, m_studio.folder() + QStringLiteral("/waiting.jsonl"));
+    m_presenter.writeThrough(writes);
+    m_desk.type(QStringLiteral("8 8 r2"));
+    ASSERT_EQ(m_desk.save(), SaveState::Saved);
+    chooseLift(m_desk, "back_squat");
+    const base::SessionId session = m_desk.client()->session.id;
+    writes.holdBack(true);
+    EXPECT_EQ(m_desk.saveReport(session, {{}, {}, {}, 75, {}, {}}), SaveState::Waits);
+    EXPECT_EQ(says(), QStringLiteral("Kept here. It is sent as soon as the server answers."));
+    EXPECT_EQ(m_desk.client()->report.effortTenths, 75) << "what was said stays on show";
+    EXPECT_EQ(m_desk.saveReport(session, {{}, {}, {}, 80, 55, {}}), SaveState::Waits);
+    m_desk.type(QStringLiteral("8 8 r2  belt on"));
+    EXPECT_EQ(m_desk.save(), SaveState::Saved) << "a remark goes on with what waits";
+    EXPECT_EQ(writes.waiting().size(), 1U);
+    writes.holdBack(false);
+    writes.sendWaiting();
+    m_desk.read();
+    EXPECT_EQ(m_desk.client()->report.effortTenths, 80);
+    EXPECT_EQ(m_desk.client()->report.minutes, 55);
+    EXPECT_EQ(m_desk.client()->report.note, "Back squat: belt on");
+    EXPECT_EQ(m_desk.saveReport(session, {{}, {}, {}, 70, 55, "Back squat: belt on"}), SaveState::Saved);
+    EXPECT_TRUE(dialogs.asked.empty());
+}
+
 TEST_F(FloorDeskTest, ASkippedLiftAndItsReasonStayWithTheSession)
 {
     m_desk.skip("no_time");

@@ -145,6 +145,33 @@ TEST_F(LockDeskTest, DialogsStayOpenOutOfSightWithWhatIsTypedInThem)
     EXPECT_TRUE(m_page.isVisible());
 }
 
+TEST_F(LockDeskTest, ADialogThatWouldOpenMeanwhileWaitsForThePassphrase)
+{
+    m_desk.lock();
+    QDialog dialog;
+    const QLineEdit field(&dialog);
+    bool wasHeldBack = false;
+    QTimer::singleShot(50, &m_page, [&] {
+        for (const QWindow* window : QGuiApplication::topLevelWindows()) {
+            EXPECT_TRUE(window == m_desk.window()->windowHandle() || !window->isVisible()) << window->title().toStdString();
+        }
+        EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "the passphrase can be typed";
+        wasHeldBack = true;
+        answer(m_passphrase);
+    });
+    QObject::connect(&m_desk, &LockDesk::unlocked, &dialog, [&] {
+        QTimer::singleShot(50, &dialog, [&] {
+            EXPECT_EQ(QApplication::activeModalWidget(), &dialog);
+            EXPECT_TRUE(dialog.windowHandle()->isVisible());
+            EXPECT_TRUE(m_page.isVisible());
+            dialog.accept();
+        });
+    });
+    EXPECT_EQ(dialog.exec(), int{QDialog::Accepted});
+    EXPECT_TRUE(wasHeldBack);
+    EXPECT_FALSE(m_desk.isLocked());
+}
+
 TEST_F(LockDeskTest, ClosingTheLockedWindowAsksToQuit)
 {
     m_desk.lock();

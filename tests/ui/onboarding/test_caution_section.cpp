@@ -175,4 +175,20 @@ TEST_F(CautionSectionTest, WhatTheAnswersSuggestIsTakenOverOnce)
     EXPECT_EQ(button("Take over"), nullptr) << "it is covered";
 }
 
+TEST_F(CautionSectionTest, BothChangesOfACautionCanBeKept)
+{
+    add("Hip", "No deep bend", "Hip");
+    button("Change")->click();
+    clients::Caution theirs = cautions().front();
+    theirs.text = "No jumps";
+    ASSERT_TRUE(store::ClientWriter(m_studio.database()).saveCaution(m_cleo, theirs, m_clock.today()));
+    enter("Body part", "Left hip");
+    m_dialogs.answers = {2};
+    button("Keep")->click();
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    ASSERT_EQ(cautions().size(), 1U);
+    EXPECT_EQ(cautions().front().bodyPart, "Left hip");
+    EXPECT_EQ(cautions().front().text, "No jumps");
+}
+
 }  // namespace chalk::ui::onboarding

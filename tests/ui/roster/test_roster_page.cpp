@@ -68,12 +68,14 @@ RosterView threeRows()
 
 class RosterPageTest : public ::testing::Test {
 protected:
-    RosterPageTest()
+    RosterPageTest() { make(RosterReach::Training); }
+
+    void make(RosterReach reach)
     {
         auto source = std::make_unique<MadeUpSource>();
         source->view = threeRows();
         m_source = source.get();
-        m_page = std::make_unique<RosterPage>(m_look, m_clock, std::move(source));
+        m_page = std::make_unique<RosterPage>(m_look, m_clock, std::move(source), nullptr, reach);
         QObject::connect(m_page.get(), &shell::Page::placeAsked, m_page.get(), [this](const shell::Place& place) { m_asked = place; });
         m_page->resize(1360, 856);
         m_page->show();
@@ -200,6 +202,40 @@ TEST_F(RosterPageTest, TheModelKeepsItsPromisesAndEverythingHasAName)
     QTest::qWait(50);
     EXPECT_GT(tests::focusableCount(*m_page), 5);
     EXPECT_EQ(tests::unnamedFocusables(*m_page), QStringList());
+}
+
+TEST_F(RosterPageTest, WhoSeesNamesOnlyIsOfferedNothingElse)
+{
+    const std::size_t all = m_page->keyHints().size();
+    const qsizetype actions = m_page->actions().size();
+    make(RosterReach::Names);
+    EXPECT_LT(m_page->actions().size(), actions);
+    QStringList hints;
+    for (const shell::KeyHint& hint : m_page->keyHints()) {
+        hints.append(hint.does);
+    }
+    EXPECT_EQ(hints, (QStringList{QStringLiteral("Move"), QStringLiteral("Peek"), QStringLiteral("Order"), QStringLiteral("Filter")}));
+    EXPECT_NE(m_page->keyHints().size(), all);
+    EXPECT_FALSE(m_page->canPrint());
+    EXPECT_FALSE(m_page->findChild<AttentionList*>()->isVisible());
+    QSignalSpy cards(m_page.get(), &RosterPage::cardAsked);
+    QSignalSpy places(m_page.get(), &shell::Page::placeAsked);
+    const std::int64_t first = selected();
+    for (const Qt::Key key : {Qt::Key_Return, Qt::Key_P, Qt::Key_T, Qt::Key_A, Qt::Key_I, Qt::Key_M, Qt::Key_1}) {
+        table().setFocus();
+        press(key);
+    }
+    QTest::keyClick(&field(), Qt::Key_Return);
+    EXPECT_TRUE(cards.isEmpty());
+    EXPECT_TRUE(places.isEmpty());
+    table().setFocus();
+    press(Qt::Key_Down);
+    EXPECT_NE(selected(), first) << "the list itself is there";
+    press(Qt::Key_Space);
+    ASSERT_NE(QApplication::activePopupWidget(), nullptr);
+    EXPECT_FALSE(QApplication::activePopupWidget()->accessibleName().contains(QStringLiteral("Squat"), Qt::CaseInsensitive));
+    QTest::keyClick(QApplication::activePopupWidget(), Qt::Key_P);
+    EXPECT_TRUE(cards.isEmpty());
 }
 
 }  // namespace chalk::ui::roster

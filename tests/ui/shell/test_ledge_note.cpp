@@ -1,8 +1,11 @@
 #include "tests/support/fake_clock.h"
 #include "ui/common/look.h"
+#include "ui/shell/ledge.h"
 #include "ui/shell/ledge_note.h"
 
 #include <QAbstractButton>
+#include <QLabel>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
@@ -100,6 +103,38 @@ TEST_F(LedgeNoteTest, NewsStandsForTwoMinutesOrUntilSomethingIsDone)
     m_note.sayNews(QStringLiteral("Bo’s rest is over"));
     m_acts.add(base::ActId(2), QStringLiteral("Corrected"));
     EXPECT_EQ(m_note.words(), QStringLiteral("Corrected"));
+}
+
+TEST_F(LedgeNoteTest, InANarrowWindowTheWordsGiveWayAndTheButtonIsWhole)
+{
+    Ledge ledge(m_look, m_acts);
+    ledge.setNarrow(true);
+    ledge.resize(1280, ledge.height());
+    ledge.show();
+    LedgeDay day;
+    day.nowMinute = m_clock.minuteOfDay();
+    day.hasPresent = true;
+    day.sentence = QStringLiteral("Next <b>09:00</b> Ines: Ferro, Quill, Strand, Lindqvist, Okonkwo, Abernathy · in 18 min");
+    ledge.setDay(day);
+    const QString words = QStringLiteral("Incline dumbbell bench press corrected for Maximilian-Alexander Featherstonehaugh");
+    m_acts.add(base::ActId(1), words);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&ledge));
+    const auto isWhole = [&ledge](const QWidget& part, int wanted) {
+        const QRect shown(part.mapTo(&ledge, QPoint(0, 0)), part.size());
+        return ledge.rect().contains(shown) && part.width() >= wanted;
+    };
+    QCoreApplication::processEvents();
+    const QAbstractButton& button = *ledge.note()->button();
+    EXPECT_TRUE(isWhole(button, button.sizeHint().width())) << button.width();
+    for (const QLabel* label : ledge.findChildren<QLabel*>(QStringLiteral("ledgeText"))) {
+        EXPECT_TRUE(isWhole(*label, label->sizeHint().width())) << label->text().toStdString() << " in " << label->width();
+    }
+    const QLabel* said = ledge.note()->findChild<QLabel*>(QStringLiteral("ledgeText"));
+    EXPECT_TRUE(said->text().contains(QChar(0x2026)));
+    EXPECT_EQ(said->toolTip(), words);
+    EXPECT_EQ(said->accessibleName(), words);
+    m_acts.add(base::ActId(2), QStringLiteral("Recorded"));
+    EXPECT_EQ(said->text(), QStringLiteral("Recorded"));
 }
 
 }  // namespace chalk::ui::shell

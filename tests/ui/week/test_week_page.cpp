@@ -1,5 +1,6 @@
 #include "ui/week/week_page.h"
 
+#include "core/store/server_logins.h"
 #include "core/store/week_settings.h"
 #include "tests/support/accessible_audit.h"
 #include "tests/support/scripted_dialogs.h"
@@ -13,6 +14,7 @@
 #include "ui/week/week_grid.h"
 
 #include <QAbstractItemModelTester>
+#include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QListView>
@@ -277,6 +279,45 @@ TEST_F(WeekPageTest, EverythingHasAName)
 {
     EXPECT_GT(tests::focusableCount(m_page), 5);
     EXPECT_EQ(tests::unnamedFocusables(m_page), QStringList());
+}
+
+TEST_F(WeekPageTest, TheFrontDeskBooksAndHasNoKeysForCardsBoardsAndHours)
+{
+    if (!m_studio.database().isOnServer()) {
+        GTEST_SKIP() << "a file has an owner only";
+    }
+    const QString login = QStringLiteral("w%1_desk").arg(QCoreApplication::applicationPid());
+    const QString password = QStringLiteral("a long enough one");
+    const auto added = store::ServerLogins(m_studio.database()).add({login, store::Role::FrontDesk, "Piet"}, password);
+    ASSERT_TRUE(added) << added.error().message.toStdString();
+    store::Access access(QString(m_studio.file()).replace(QStringLiteral("chalk@"), login + QLatin1Char('@')));
+    access.password = password;
+    auto database = store::Database::open(access, store::OpenMode::MustExist).value();
+    {
+        const WeekStudio atDesk{*database, m_catalogue, m_clock, m_acts, test::someMoment};
+        WeekPage page({m_look, atDesk, m_dialogs});
+        page.resize(1360, 856);
+        page.setRoom(false, false);
+        page.show();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+        page.open({});
+        EXPECT_TRUE(QTest::qWaitFor([&page] { return !page.isLookingForOffers(); }, 20'000));
+        EXPECT_FALSE(page.desk().scene().isEmpty()) << page.desk().failure().toStdString();
+        QStringList actions;
+        for (const QAction* action : page.actions()) {
+            actions.append(action->text());
+        }
+        EXPECT_TRUE(actions.contains(QStringLiteral("Add a session")));
+        EXPECT_FALSE(actions.contains(QStringLiteral("The cards of the week")));
+        EXPECT_FALSE(actions.contains(QStringLiteral("Hours and closures")));
+        for (const LeftOverItem& item : page.desk().items()) {
+            EXPECT_TRUE(item.kind != OfferKind::OpenHealth && item.kind != OfferKind::OpenHours && item.kind != OfferKind::EditHours &&
+                        item.kind != OfferKind::OneFewer && item.kind != OfferKind::UsualNumber)
+                << item.offer.toStdString();
+        }
+    }
+    database.reset();
+    EXPECT_TRUE(store::ServerLogins(m_studio.database()).remove(login));
 }
 
 }  // namespace chalk::ui::week
