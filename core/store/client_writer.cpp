@@ -391,12 +391,18 @@ Result<base::CautionId> ClientWriter::saveCaution(base::ClientId client, const c
     return finish(transaction, id);
 }
 
-Result<void> ClientWriter::endCaution(base::CautionId caution, base::Date day)
+Result<void> ClientWriter::endCaution(base::CautionId caution, base::Date day, const std::optional<clients::Caution>& seen)
 {
     Transaction transaction(m_database);
     Statement owner(m_database, QStringLiteral("SELECT client_id FROM caution WHERE id = ?"));
     const base::ClientId client(owner.run(caution) && owner.next() ? owner.integer(0) : 0);
     AuditedChange cautions(m_database, AuditWhat::Cautions, client);
+    if (seen) {
+        clients::Caution ended = *seen;
+        ended.id = caution;
+        ended.until = day - 1;
+        compareCaution(client, ended, seen);
+    }
     Statement(m_database, QStringLiteral("UPDATE caution SET until_day = ? WHERE id = ?")).run(day - 1, caution);
     cautions.keep();
     return transaction.commit();

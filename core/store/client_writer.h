@@ -70,7 +70,7 @@ public:
     [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today,
                                                         const std::optional<clients::Caution>& seen = {});
     /// The caution ends with the day before `day`; it stays on file.
-    [[nodiscard]] Result<void> endCaution(base::CautionId caution, base::Date day);
+    [[nodiscard]] Result<void> endCaution(base::CautionId caution, base::Date day, const std::optional<clients::Caution>& seen = {});
 
     /// Begins lifts. Refused where the client has a lift of that pattern already, or the setup cannot be.
     [[nodiscard]] Result<std::vector<base::LiftId>> startLifts(base::ClientId client, const std::vector<NewLift>& lifts);

@@ -15,11 +15,12 @@ namespace {
 
 const QLatin1String kNoteField("note");
 const QLatin1String kTestField("test");
+const QLatin1String kMondayField("monday");  ///< of the wishes for one week alone
 
 /// What a change of it is called in the audit; nothing where it is an act.
-std::optional<AuditWhat> auditedAs(ConflictAbout about)
+std::optional<AuditWhat> auditedAs(const Conflict& conflict)
 {
-    switch (about) {
+    switch (conflict.about) {
     case ConflictAbout::Entry:
     case ConflictAbout::Report:
     case ConflictAbout::SessionState:
@@ -37,7 +38,7 @@ std::optional<AuditWhat> auditedAs(ConflictAbout about)
     case ConflictAbout::FieldTests: return AuditWhat::FieldTests;
     case ConflictAbout::StartingPlan: return AuditWhat::StartingPlan;
     case ConflictAbout::Caution: return AuditWhat::Cautions;
-    case ConflictAbout::Planning: return AuditWhat::Planning;
+    case ConflictAbout::Planning: return conflict.yours.contains(kMondayField) ? AuditWhat::WeekQuota : AuditWhat::Planning;
     case ConflictAbout::CoachWork: return AuditWhat::CoachWork;
     case ConflictAbout::StudioWeek: return AuditWhat::StudioWeek;
     case ConflictAbout::RestingLimits: return AuditWhat::RestingLimits;
@@ -48,7 +49,7 @@ std::optional<AuditWhat> auditedAs(ConflictAbout about)
 /// Fills in who wrote what is no act last, and when.
 void nameLastAudit(Database& database, Conflict& conflict)
 {
-    const auto what = auditedAs(conflict.about);
+    const auto what = auditedAs(conflict);
     Statement last(database, QStringLiteral("SELECT audit.at_utc, coach.name FROM audit LEFT JOIN coach ON coach.id = audit.coach_id "
                                             "WHERE audit.what = ? AND coalesce(audit.client_id, 0) = ? ORDER BY audit.id DESC LIMIT 1"));
     if (what && last.run(keyOf(*what), conflict.client.value()) && last.next()) {

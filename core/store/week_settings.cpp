@@ -196,9 +196,22 @@ Result<std::map<base::ClientId, int>> WeekSettings::quotas(base::Date monday)
     return m_database.resultOf(std::move(all));
 }
 
-Result<void> WeekSettings::setQuota(base::ClientId client, base::Date monday, std::optional<int> sessions)
+QJsonObject WeekSettings::quotaSeen(base::Date monday, std::optional<int> sessions)
+{
+    return {{QStringLiteral("monday"), QString::fromStdString(monday.toString())},
+            {QStringLiteral("sessions"), sessions ? QJsonValue(*sessions) : QJsonValue(QStringLiteral("usual"))}};
+}
+
+Result<void> WeekSettings::setQuota(base::ClientId client, base::Date monday, std::optional<int> sessions, const Seen& seen)
 {
     Transaction transaction(m_database);
+    Statement row(m_database, QStringLiteral("SELECT sessions FROM week_quota WHERE client_id = ? AND monday = ?"));
+    if (seen && row.run(client, monday)) {
+        Conflict conflict{ConflictAbout::Planning, client};
+        conflict.yours = quotaSeen(monday, sessions);
+        conflict.theirs = quotaSeen(monday, row.next() ? std::optional(row.number(0)) : std::nullopt);
+        refuseChanged(m_database, std::move(conflict), seen);
+    }
     if (monday.weekday() != 0) {
         m_database.fail({StoreError::Kind::Refused, QStringLiteral("%1 is no Monday").arg(QString::fromStdString(monday.toString()))});
     }

@@ -43,7 +43,10 @@ public:
     /// How many sessions clients want in the week of a Monday, of those for whom it is not the usual number.
     [[nodiscard]] Result<std::map<base::ClientId, int>> quotas(base::Date monday);
     /// Nothing: the usual number again. Refused where it is not 0 to kMostSessionsInWeek, or the day is no Monday.
-    [[nodiscard]] Result<void> setQuota(base::ClientId client, base::Date monday, std::optional<int> sessions);
+    /// `seen` is quotaSeen() of what whoever writes has seen of it.
+    [[nodiscard]] Result<void> setQuota(base::ClientId client, base::Date monday, std::optional<int> sessions, const Seen& seen = {});
+    /// A client's number of sessions in a week, as conflicts have it: `sessions` is `usual` where the week has none of its own.
+    [[nodiscard]] static QJsonObject quotaSeen(base::Date monday, std::optional<int> sessions);
 
     /// Those that end on `from` or later, by their first day.
     [[nodiscard]] Result<std::vector<KeptClosure>> closures(base::Date from);

@@ -166,7 +166,7 @@ void CautionSection::showCautions(const std::vector<lifts::CautionTag>& suggeste
     for (const clients::Caution& caution : m_cautions) {
         const QString until = caution.until ? tr(" Until %1.").arg(common::entryOfDay(*caution.until)) : QString();
         addRow(QStringLiteral("<b>%1.</b> %2%3").arg(common::qstring(caution.bodyPart).toHtmlEscaped(), common::qstring(caution.text).toHtmlEscaped(), until),
-               tr("Change"), [this, caution] { edit(caution); }, tr("End"), [this, id = caution.id] { end(id); });
+               tr("Change"), [this, caution] { edit(caution); }, tr("End"), [this, caution] { end(caution); });
     }
     for (const lifts::CautionTag tag : suggested) {
         if (!isCovered(tag, m_cautions)) {
@@ -254,10 +254,17 @@ void CautionSection::write(const clients::Caution& caution)
     Q_EMIT saved();
 }
 
-void CautionSection::end(base::CautionId caution)
+void CautionSection::end(const clients::Caution& caution)
 {
-    const auto ended = store::ClientWriter(m_services.database).endCaution(caution, m_today);
-    if (!ended) {
+    clients::Caution past = caution;
+    past.until = m_today - 1;
+    const auto ended = common::settled(m_services.dialogs, m_services.database, store::rowJson(caution), [&](const common::Settling& settling) {
+        store::ClientWriter writer(m_services.database);
+        const clients::Caution seen = store::cautionIn(*settling.seen, caution);
+        const bool isMineWhole = !settling.merged && seen != caution;
+        return isMineWhole ? writer.saveCaution(m_client, past, m_today, seen).map([](base::CautionId) {}) : writer.endCaution(caution.id, m_today, seen);
+    });
+    if (!ended && ended.error().kind != store::StoreError::Kind::Conflict) {
         Q_EMIT refused(ended.error().message);
         return;
     }

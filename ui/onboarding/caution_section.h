@@ -38,7 +38,7 @@ private:
     void edit(const clients::Caution& caution);
     void accept();
     void write(const clients::Caution& caution);
-    void end(base::CautionId caution);
+    void end(const clients::Caution& caution);
     void showCautions(const std::vector<lifts::CautionTag>& suggested);
     void addRow(const QString& html, const QString& action, std::function<void()> does, const QString& other = {}, std::function<void()> alsoDoes = {});
     [[nodiscard]] QString patternsWithoutExercise() const;

@@ -2,6 +2,7 @@
 #include "core/store/week_changes.h"
 #include "core/store/week_settings.h"
 #include "core/week/week_copy.h"
+#include "ui/common/settling.h"
 #include "ui/common/write_desk.h"
 #include "ui/floor/session_words.h"
 #include "ui/week/week_desk.h"
@@ -170,8 +171,12 @@ bool WeekDesk::book(const sessions::Session& session)
 
 bool WeekDesk::setSessions(base::ClientId client, std::optional<int> sessions)
 {
-    const auto set = store::WeekSettings(m_studio.database).setQuota(client, m_monday, sessions);
-    if (set) {
+    const auto& clients = m_facts.clients;
+    const auto at = std::find_if(clients.begin(), clients.end(), [client](const chalk::week::ClientOfWeek& one) { return one.client.id == client; });
+    const store::Seen seen = at == clients.end() ? store::Seen() : store::Seen(store::WeekSettings::quotaSeen(m_monday, at->quota));
+    const auto write = [&](const common::Settling& settling) { return store::WeekSettings(m_studio.database).setQuota(client, m_monday, sessions, settling.seen); };
+    const auto set = m_studio.writes == nullptr ? write({seen, {}}) : common::settled(m_studio.writes->dialogs(), m_studio.database, seen, write);
+    if (set || set.error().kind == store::StoreError::Kind::Conflict) {
         read();
     }
     m_refusal = set ? QString() : set.error().message;

@@ -285,6 +285,42 @@ TEST_F(ConflictTest, SettingsOfTheWeekAndOfHealth)
     EXPECT_EQ(StudioSettings(first()).restingLimits().value(), lower);
 }
 
+TEST_F(ConflictTest, AWeeksOwnNumberOfSessions)
+{
+    const base::Date monday = test::smallStudioDay() - test::smallStudioDay().weekday();
+    const QJsonObject usual = WeekSettings::quotaSeen(monday, {});
+    ASSERT_TRUE(WeekSettings(first()).setQuota(m_ada, monday, 1, usual));
+    const Conflict conflict = conflictOf(WeekSettings(second()).setQuota(m_ada, monday, 3, usual));
+    EXPECT_EQ(conflict.about, ConflictAbout::Planning);
+    EXPECT_EQ(conflict.theirs, WeekSettings::quotaSeen(monday, 1));
+    EXPECT_EQ(conflict.coach, m_firstCoach);
+    EXPECT_EQ(bothOf(conflict), std::nullopt) << "a week has one number";
+    EXPECT_EQ(WeekSettings(first()).quotas(monday)->at(m_ada), 1);
+    EXPECT_TRUE(WeekSettings(second()).setQuota(m_ada, monday, 1, usual)) << "both say the same";
+    EXPECT_TRUE(WeekSettings(second()).setQuota(m_ada, monday, {}, conflict.theirs));
+    EXPECT_EQ(conflictOf(WeekSettings(first()).setQuota(m_ada, monday, 2, conflict.theirs)).theirs, usual) << "taken back in the meantime";
+}
+
+TEST_F(ConflictTest, ACautionThatIsEndedAfterSomebodyElseChangedIt)
+{
+    const base::Date today = test::smallStudioDay();
+    consent();
+    clients::Caution seen;
+    seen.bodyPart = "Hip";
+    seen.text = "No deep bend";
+    seen.id = ClientWriter(first()).saveCaution(m_ada, seen, today).value();
+    clients::Caution theirs = seen;
+    theirs.text = "No jumps";
+    ASSERT_TRUE(ClientWriter(first()).saveCaution(m_ada, theirs, today, seen));
+    const Conflict conflict = conflictOf(ClientWriter(second()).endCaution(seen.id, today, seen));
+    EXPECT_EQ(conflict.about, ConflictAbout::Caution);
+    EXPECT_EQ(conflict.client, m_ada);
+    EXPECT_EQ(conflict.coach, m_firstCoach);
+    EXPECT_TRUE(bothOf(conflict));
+    EXPECT_TRUE(ClientWriter(second()).endCaution(seen.id, today, theirs));
+    EXPECT_TRUE(ClientWriter(first()).endCaution(seen.id, today, theirs)) << "both end it on the same day";
+}
+
 TEST_F(ConflictTest, MeasuresOfOneDayByTwoCoaches)
 {
     const base::Date today = test::smallStudioDay();

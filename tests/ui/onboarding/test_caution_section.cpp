@@ -175,6 +175,29 @@ TEST_F(CautionSectionTest, WhatTheAnswersSuggestIsTakenOverOnce)
     EXPECT_EQ(button("Take over"), nullptr) << "it is covered";
 }
 
+TEST_F(CautionSectionTest, EndingWhatSomebodyElseChangedMeanwhileIsDecided)
+{
+    add("Hip", "No deep bend", "Hip");
+    clients::Caution theirs = cautions().front();
+    const clients::Caution seen = theirs;
+    theirs.text = "No deep bend, no jumps";
+    const auto writeTheirs = [&] { ASSERT_TRUE(store::ClientWriter(m_studio.database()).saveCaution(m_cleo, theirs, m_clock.today())); };
+    writeTheirs();
+    button("End")->click();
+    ASSERT_EQ(m_dialogs.asked.size(), 1U);
+    ASSERT_EQ(cautions().size(), 1U) << "theirs is kept where nothing else is said";
+    EXPECT_EQ(cautions().front().text, theirs.text);
+
+    theirs.text = "No jumps";
+    writeTheirs();
+    m_dialogs.answers = {2};
+    button("End")->click();
+    EXPECT_TRUE(cautions().empty());
+    ASSERT_EQ(cautions(-1).size(), 1U);
+    EXPECT_EQ(cautions(-1).front().text, "No jumps") << "both: it ends with the words of the other";
+    EXPECT_EQ(m_dialogs.asked.size(), 2U);
+}
+
 TEST_F(CautionSectionTest, BothChangesOfACautionCanBeKept)
 {
     add("Hip", "No deep bend", "Hip");

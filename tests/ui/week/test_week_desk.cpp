@@ -2,7 +2,10 @@
 
 #include "core/store/session_reader.h"
 #include "core/store/week_changes.h"
+#include "core/store/week_settings.h"
+#include "tests/support/scripted_dialogs.h"
 #include "tests/ui/week/week_studio_fixture.h"
+#include "ui/common/write_desk.h"
 
 namespace chalk::ui::week {
 
@@ -46,6 +49,29 @@ TEST_F(WeekDeskTest, OneFewerThisWeekCanBeTakenBack)
     m_desk.goTo(today());
     EXPECT_TRUE(m_desk.wantUsual(ada));
     EXPECT_EQ(m_desk.wanted(), 3);
+}
+
+TEST_F(WeekDeskTest, ANumberOfSessionsThatSomebodyElseSetMeanwhileIsNotWrittenOver)
+{
+    const base::ClientId ada = m_desk.facts().clients.front().client.id;
+    tests::ScriptedDialogs dialogs;
+    common::WriteDesk writes(m_studio.database(), dialogs, test::someMoment, m_studio.folder() + QStringLiteral("/waiting.jsonl"));
+    WeekStudio shared = studio();
+    shared.writes = &writes;
+    WeekDesk desk(shared);
+    desk.goTo(today());
+    store::WeekSettings settings(m_studio.database());
+    ASSERT_TRUE(settings.setQuota(ada, desk.monday(), 3));
+    EXPECT_FALSE(desk.wantOneFewer(ada)) << "theirs is kept where nothing else is said";
+    ASSERT_EQ(dialogs.asked.size(), 1U);
+    EXPECT_EQ(dialogs.asked[0].versions, (std::vector<common::VersionRow>{{QStringLiteral("Sessions"), QStringLiteral("1"), QStringLiteral("3")}}));
+    EXPECT_EQ(settings.quotas(desk.monday())->at(ada), 3);
+    EXPECT_EQ(desk.facts().clients.front().sessionsWanted(), 3) << "theirs is on show";
+    ASSERT_TRUE(settings.setQuota(ada, desk.monday(), 0));
+    dialogs.answers = {1};
+    EXPECT_TRUE(desk.wantUsual(ada)) << desk.refusal().toStdString();
+    EXPECT_TRUE(settings.quotas(desk.monday())->empty());
+    EXPECT_EQ(dialogs.asked.size(), 2U);
 }
 
 TEST_F(WeekDeskTest, AMonthHasAllOfItsWeeks)
