@@ -87,9 +87,10 @@ EventBody readExposure(ObjectReader& reader, lifts::Measure measure)
     exposure.pain = readPain(reader);
     const QJsonArray sets = reader.array("sets");
     for (qsizetype i = 0; i < sets.size() && reader.isSound(); ++i) {
-        const auto set = readSet(sets[i], fmt::format("{}[{}]", reader.pathOf("sets"), i), measure);
+        const auto set = readSet(sets[i], {}, measure);
         if (!set) {
-            reader.take(set.error());
+            // There are very many of them: the way to one is put together where it is named.
+            reader.take(readSet(sets[i], fmt::format("{}[{}]", reader.pathOf("sets"), i), measure).error());
             break;
         }
         exposure.sets.push_back(*set);
@@ -175,8 +176,8 @@ EventBody readCoachSet(ObjectReader& reader)
 
 EventBody readSwap(ObjectReader& reader, EventFields fields)
 {
-    reader.allowOnly({"date", "type", "session", "equipment", "start_load", "body_share", "measure", fields.hasExercise ? "exercise" : "measure",
-                      fields.hasExercise ? "pieces" : "measure"});
+    reader.allowOnly({"date", "type", "session", "equipment", "start_load", "body_share", "measure", fields.hasExercise ? "exercise" : nullptr,
+                      fields.hasExercise ? "pieces" : nullptr});
     progression::Swap swap;
     if (const auto equipment = readEquipment(reader.required("equipment"), reader.pathOf("equipment"))) {
         swap.equipment = *equipment;

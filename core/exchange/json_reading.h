@@ -38,7 +38,7 @@ public:
     /// `path` is put before the names of fields: empty at the top, `sets[2]` inside.
     ObjectReader(const QJsonValue& value, std::string path);
 
-    /// Fails on the first field that is none of these.
+    /// Fails on the first field that is none of these; none of them is there twice, and nullptr stands for none.
     void allowOnly(std::initializer_list<const char*> fields);
     [[nodiscard]] bool has(const char* field) const;
 

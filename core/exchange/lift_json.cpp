@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <numeric>
+#include <set>
+#include <string_view>
 
 #include <fmt/core.h>
 
@@ -22,7 +24,12 @@ using progression::Swap;
 /// Reads one lift; the fault of its reader is that of the lift.
 class LiftReading {
 public:
-    LiftReading(ObjectReader& reader, const LiftSurroundings& surroundings) : m_reader(reader), m_surroundings(surroundings) {}
+    LiftReading(ObjectReader& reader, const LiftSurroundings& surroundings) : m_reader(reader), m_surroundings(surroundings)
+    {
+        for (const sessions::Session& session : surroundings.sessions) {
+            m_codes.insert(session.code);
+        }
+    }
 
     DocumentLift read()
     {
@@ -105,7 +112,7 @@ private:
         DocumentEvent entry;
         entry.isTakenBack = reader.flag("taken_back", false);
         entry.sessionCode = reader.optionalText("session");
-        if (entry.sessionCode && !hasSession(*entry.sessionCode)) {
+        if (entry.sessionCode && m_codes.count(*entry.sessionCode) == 0) {
             reader.fail("session", "is not the code of a session of this client");
         }
         QJsonObject event = value.toObject();
@@ -142,11 +149,6 @@ private:
         return event;
     }
 
-    [[nodiscard]] bool hasSession(const std::string& code) const
-    {
-        return std::any_of(m_surroundings.sessions.begin(), m_surroundings.sessions.end(), [&code](const auto& session) { return session.code == code; });
-    }
-
     void judge()
     {
         auto machine = progression::LiftMachine::create(m_lift.setup);
@@ -172,6 +174,7 @@ private:
 
     ObjectReader& m_reader;
     const LiftSurroundings& m_surroundings;
+    std::set<std::string_view> m_codes;  ///< of the client's sessions
     DocumentLift m_lift;
 };
 

@@ -12,6 +12,7 @@
 #include <QFile>
 #include <QSaveFile>
 
+#include <future>
 #include <set>
 
 namespace chalk::store {
@@ -209,6 +210,32 @@ private:
     std::set<std::string> m_codes;
 };
 
+/// Reads the next client while the last one is taken in.
+class ReadAhead {
+public:
+    /// Both outlive it; nobody else reads of the studio.
+    ReadAhead(OpenStudio& studio, const exchange::StudioDocument& header) : m_studio(studio), m_header(header) { begin(); }
+
+    exchange::StudioResult<std::optional<exchange::DocumentClient>> next()
+    {
+        auto client = m_next.get();
+        if (client && *client) {
+            begin();
+        }
+        return client;
+    }
+
+private:
+    void begin()
+    {
+        m_next = std::async(std::launch::async, [this] { return m_studio.next(m_header); });
+    }
+
+    OpenStudio& m_studio;
+    const exchange::StudioDocument& m_header;
+    std::future<exchange::StudioResult<std::optional<exchange::DocumentClient>>> m_next;
+};
+
 /// The studio of a folder, and the folder that its files are in.
 std::pair<std::unique_ptr<OpenStudio>, QString> studioIn(const QString& folder, const lifts::Catalogue& catalogue)
 {
@@ -267,12 +294,13 @@ Result<int> readOpenFiles(Database& database, const QString& folder, const QStri
     }
     StudioImport import(database, header->name, header->coaches, header->equipment, atUtc);
     import.addOwn(*header);
+    ReadAhead clients(*studio, *header);
     int count = 0;
     while (!import.hasFailed()) {
         if (progress && !progress(count, std::max(count, studio->count()))) {
             return tl::make_unexpected(stopped("nothing was taken in"));
         }
-        const auto client = studio->next(*header);
+        const auto client = clients.next();
         if (!client) {
             return tl::make_unexpected(errorOfReading(place, client.error()));
         }

@@ -5,6 +5,8 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include <utility>
+
 namespace chalk::bench {
 
 namespace {
@@ -18,14 +20,16 @@ const std::string kExporter = CHALKRUNG_PROGRAM;
 const std::string kExportedStudio = CHALKRUNG_LARGE_STUDIO;
 const std::string kExportDay = CHALKRUNG_LARGE_STUDIO_DAY;
 
-/// Goals of a whole process.
+/// Goals of a whole process. Export is held to CPU; taking in is done by two threads, and held to the time that a person waits.
 struct OpenFilesGoals {
-    explicit OpenFilesGoals(double mostSeconds) : seconds("seconds of CPU", mostSeconds, "s") {}
+    OpenFilesGoals(std::string name, double mostSeconds) : seconds(std::move(name), mostSeconds, "s") {}
 
-    void add(benchmark::State& state, const ProcessCost& cost)
+    void add(benchmark::State& state, const ProcessCost& cost, double time)
     {
-        state.SetIterationTime(cost.cpuSeconds);
-        seconds.add(cost.cpuSeconds);
+        state.SetIterationTime(time);
+        state.counters["cpu_s"] = cost.cpuSeconds;
+        state.counters["elapsed_s"] = cost.elapsedSeconds;
+        seconds.add(time);
         memory.add(cost.peakMegabytes);
     }
     void report(benchmark::State& state) const
@@ -45,7 +49,7 @@ void exportStudio(benchmark::State& state)
         state.SkipWithError((kExportedStudio + " is not there: tests/bench/run makes it").c_str());
         return;
     }
-    OpenFilesGoals goals(kMostExportSeconds);
+    OpenFilesGoals goals("seconds of CPU", kMostExportSeconds);
     for (auto _ : state) {
         const QTemporaryDir folder;
         const std::string to = folder.filePath(QStringLiteral("out")).toStdString();
@@ -54,7 +58,7 @@ void exportStudio(benchmark::State& state)
             state.SkipWithError("not everybody was exported");
             return;
         }
-        goals.add(state, cost);
+        goals.add(state, cost, cost.cpuSeconds);
     }
     goals.report(state);
 }
@@ -68,7 +72,7 @@ void openStudioFrom(benchmark::State& state, const std::string& form)
         state.SkipWithError("there is nothing to read");
         return;
     }
-    OpenFilesGoals goals(kMostOpenSeconds);
+    OpenFilesGoals goals("seconds", kMostOpenSeconds);
     for (auto _ : state) {
         QFile::remove(QString::fromStdString(path("new.chalkrung")));
         const ProcessCost cost = runToEnd({kExporter, "open-files", path("out"), "--studio", path("new.chalkrung")}, path("said.txt"));
@@ -76,7 +80,7 @@ void openStudioFrom(benchmark::State& state, const std::string& form)
             state.SkipWithError("the files were not taken in");
             return;
         }
-        goals.add(state, cost);
+        goals.add(state, cost, cost.elapsedSeconds);
     }
     goals.report(state);
 }

@@ -26,7 +26,12 @@ double secondsOf(const timeval& time)
     return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_usec) / 1e6;
 }
 
-pid_t start(const std::vector<std::string>& arguments, const std::string& output)
+struct Child {
+    pid_t id = 0;
+    std::chrono::steady_clock::time_point started = std::chrono::steady_clock::now();
+};
+
+Child start(const std::vector<std::string>& arguments, const std::string& output)
 {
     std::vector<std::string> copies = arguments;
     std::vector<char*> pointers;
@@ -45,15 +50,16 @@ pid_t start(const std::vector<std::string>& arguments, const std::string& output
         ::execv(pointers.front(), pointers.data());
         ::_exit(127);
     }
-    return child;
+    return {child};
 }
 
-ProcessCost costOf(pid_t child)
+ProcessCost costOf(const Child& child)
 {
     int status = 0;
     rusage usage{};
-    ::wait4(child, &status, 0, &usage);
-    return {secondsOf(usage.ru_utime) + secondsOf(usage.ru_stime), static_cast<double>(usage.ru_maxrss) * 1024 / 1e6,
+    ::wait4(child.id, &status, 0, &usage);
+    const std::chrono::duration<double> elapsed = std::chrono::steady_clock::now() - child.started;
+    return {secondsOf(usage.ru_utime) + secondsOf(usage.ru_stime), elapsed.count(), static_cast<double>(usage.ru_maxrss) * 1024 / 1e6,
             WIFEXITED(status) ? WEXITSTATUS(status) : -1};
 }
 
@@ -82,15 +88,15 @@ ProcessCost runToEnd(const std::vector<std::string>& arguments, const std::strin
 
 ProcessCost runUntilQuiet(const std::vector<std::string>& arguments, const std::string& output)
 {
-    const pid_t child = start(arguments, output);
+    const Child child = start(arguments, output);
     long last = -1;
     for (int looks = 0, quiet = 0; looks < kMostLooks && quiet < kQuietLooks; ++looks) {
         std::this_thread::sleep_for(kLook);
-        const long ticks = ticksOf(child);
+        const long ticks = ticksOf(child.id);
         quiet = ticks == last ? quiet + 1 : 0;
         last = ticks;
     }
-    ::kill(child, SIGKILL);  // asked to end, it would make a backup first
+    ::kill(child.id, SIGKILL);  // asked to end, it would make a backup first
     return costOf(child);
 }
 

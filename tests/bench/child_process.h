@@ -8,6 +8,7 @@ namespace chalk::bench {
 /// What a program cost from its start to its end.
 struct ProcessCost {
     double cpuSeconds = 0;       ///< user and system
+    double elapsedSeconds = 0;
     double peakMegabytes = 0;    ///< the largest resident set, 10^6 bytes
     int status = -1;             ///< its exit status; -1 where it was ended by a signal
 };
