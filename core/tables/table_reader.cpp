@@ -21,7 +21,7 @@ constexpr int kLeastMinutes = 5;
 constexpr int kMostMinutes = 480;
 constexpr std::size_t kLongestText = 4000;
 constexpr std::size_t kMostQuoted = 40;
-constexpr int kMonths = 12;
+constexpr int kLastMonth = 12;
 
 /// A cell as a fault quotes it; a letter of several bytes is never cut in two.
 std::string shortened(std::string_view cell)
@@ -51,7 +51,7 @@ std::string whyNoDay(std::string_view cell, DateOrder order)
     }
     const int month = parts->isYearFirst || order == DateOrder::Dmy ? parts->second : parts->first;
     const bool isWrittenSo = parts->isYearFirst || order != DateOrder::Ymd;
-    return isWrittenSo && month <= kMonths ? "there is no such day as " + std::string(cell) : "there is no such day as " + std::string(cell) + ": it " + wanted;
+    return isWrittenSo && month <= kLastMonth ? "there is no such day as " + std::string(cell) : "there is no such day as " + std::string(cell) + ": it " + wanted;
 }
 
 /// Parts of `8 8 7`, `8/8/7`, `8;8;7`.
