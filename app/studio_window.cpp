@@ -107,6 +107,7 @@ public:
         }
         const int status = QApplication::exec();
         QApplication::setQuitOnLastWindowClosed(false);
+        m_lock.beginEnd();
         // A server is copied on days, not at the end: whoever leaves waits for no network.
         if (m_backupToOpen.isEmpty() && isFile()) {
             makeClosingBackup(m_backups, m_look, m_dialogs);

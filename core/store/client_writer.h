@@ -69,7 +69,7 @@ public:
     /// A caution without an id is new; else it takes the place of the one with that id. Refused without consent.
     [[nodiscard]] Result<base::CautionId> saveCaution(base::ClientId client, const clients::Caution& caution, base::Date today,
                                                         const std::optional<clients::Caution>& seen = {});
-    /// The caution ends with the day before `day`; it stays on file.
+    /// The caution ends with the day before `day`; it stays on file. Refused as a conflict where it is no longer as `seen`.
     [[nodiscard]] Result<void> endCaution(base::CautionId caution, base::Date day, const std::optional<clients::Caution>& seen = {});
 
     /// Begins lifts. Refused where the client has a lift of that pattern already, or the setup cannot be.

@@ -110,7 +110,7 @@ LockDesk::LockDesk(const common::Look& look, store::Database& database, QSetting
 
 bool LockDesk::eventFilter(QObject* watched, QEvent* event)
 {
-    if (event->type() == QEvent::Show && isLocked()) {
+    if (event->type() == QEvent::Show && isLocked() && !m_isEnding) {
         if (auto* dialog = qobject_cast<QDialog*>(watched); dialog != nullptr && dialog->isWindow()) {
             holdBack(*this, *dialog);
         }

@@ -41,6 +41,8 @@ public:
     /// Reads anew whether the studio is sealed; after its passphrase was set or taken away.
     void refresh();
     void lock();
+    /// Dialogs are held back no more: the program ends, nobody will unlock it, and what it says at its end must not wait for that.
+    void beginEnd() { m_isEnding = true; }
     [[nodiscard]] bool isLocked() const { return m_window != nullptr; }
     [[nodiscard]] LockWindow* window() const { return m_window.get(); }
 
@@ -64,6 +66,7 @@ private:
     SealingWork m_work;
     std::vector<QPointer<QWidget>> m_hidden;  ///< in the order in which they are shown again
     std::unique_ptr<LockWindow> m_window;
+    bool m_isEnding = false;
 };
 
 /// Asks for the passphrase of a sealed studio until it opens, and puts the keys on the ring of `access`. False where the person would rather quit.

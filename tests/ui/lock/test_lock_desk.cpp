@@ -172,6 +172,22 @@ TEST_F(LockDeskTest, ADialogThatWouldOpenMeanwhileWaitsForThePassphrase)
     EXPECT_FALSE(m_desk.isLocked());
 }
 
+TEST_F(LockDeskTest, AtTheEndNothingWaitsForAnUnlock)
+{
+    m_desk.lock();
+    m_desk.beginEnd();
+    QDialog dialog;
+    bool wasShown = false;
+    QTimer::singleShot(50, &dialog, [&] {
+        wasShown = dialog.isVisible() && QApplication::activeModalWidget() == &dialog;
+        dialog.accept();
+    });
+    QTimer::singleShot(5000, &m_page, [&] { answer(m_passphrase); });  // a dialog that waits fails the test, and does not stop it
+    EXPECT_EQ(dialog.exec(), int{QDialog::Accepted});
+    EXPECT_TRUE(wasShown);
+    EXPECT_TRUE(m_desk.isLocked());
+}
+
 TEST_F(LockDeskTest, ClosingTheLockedWindowAsksToQuit)
 {
     m_desk.lock();
